@@ -1,0 +1,2 @@
+export type * from './document/document.ts';
+export type * from './results/results.ts';

@@ -1,0 +1,237 @@
+/** The whole output of one evaluation. SI units; see document.ts. */
+export interface Evaluation {
+  readonly calcVersion: string;
+  readonly results: Results;
+  readonly findings: readonly Finding[];
+  readonly workings: readonly Working[];
+  /** Largest relative mass error of any routing run [-]. */
+  readonly massError: number;
+}
+
+export interface Results {
+  readonly gravity: readonly GravityAnswer[];
+  readonly peaks: readonly PeakFlow[];
+  readonly gutters: readonly GutterResult[];
+  readonly channels: readonly ChannelResult[];
+  readonly pipes: readonly PipeResult[];
+  readonly basins: readonly BasinResult[];
+  readonly pumps: readonly PumpResult[];
+  readonly outlets: readonly OutletResult[];
+  readonly lowSpots: readonly LowSpotResult[];
+  /** One entry per sill and return period of the table's 2, 10, 25 and 100 years. */
+  readonly freeboards: readonly Freeboard[];
+  /** Designed storm, the real run, for the storm graph. */
+  readonly storm: StormRun | null;
+  /** The slider family: every return period of 2, 10, 25, 100 x every case. */
+  readonly family: readonly FamilyMember[];
+  readonly outage: OutageResult | null;
+  readonly existingDrains: readonly ExistingDrainResult[];
+  readonly quantities: readonly Quantity[];
+  readonly referrals: readonly string[];
+}
+
+export interface GravityAnswer {
+  readonly outlet: string;
+  readonly neededLevel: number;
+  /** Positive: gravity is short by this height [m]; negative: to spare. */
+  readonly shortfall: number;
+  readonly shortfallWithMargin: number;
+  readonly feasible: boolean;
+}
+
+export interface PeakFlow {
+  readonly returnPeriod: number;
+  readonly target: string;
+  /** 5-minute rational peak with and without the roof diverted [m3/s]. */
+  readonly flow: number;
+}
+
+export interface GutterResult {
+  readonly part: string;
+  readonly capacity: number;
+  readonly leaderCapacity: number;
+  readonly demand: number;
+  readonly overflow: number;
+}
+
+export interface ChannelResult {
+  readonly part: string;
+  readonly returnPeriod: number;
+  readonly flow: number;
+  /** Depth at the upstream end with a free, frictionless, level end: sqrt(3) * y_c. */
+  readonly depthFreeFrictionless: number;
+  readonly depthFree: number;
+  /** Greatest depth with the real end. */
+  readonly depth: number;
+  readonly endCondition: 'critical' | 'outlet';
+  readonly share: number;
+  readonly profile: readonly { readonly x: number; readonly depth: number }[];
+}
+
+export interface PipeResult {
+  readonly part: string;
+  readonly slope: number;
+  readonly fullFlow: number;
+  readonly fullVelocity: number;
+  readonly designFlow: number;
+  readonly share: number;
+  readonly depthRatio: number;
+  readonly velocity: number;
+  readonly tractiveStress: number;
+}
+
+export interface BasinResult {
+  readonly part: string;
+  readonly workingVolume: number;
+  readonly worstStartsPerHour: number;
+  readonly aloneRunTime: number;
+  readonly flotationAtWaterTable: number | null;
+  readonly flotationAtGrade: number;
+  readonly upliftAtWaterTable: number | null;
+}
+
+export interface DutyPoint {
+  readonly basinLevel: number;
+  readonly staticHead: number;
+  readonly flow: number;
+  readonly head: number;
+  readonly velocity: number;
+}
+
+export interface PumpResult {
+  readonly part: string;
+  readonly line: string;
+  readonly outlet: string;
+  readonly equivalentLength: number;
+  readonly dutyAtOff: DutyPoint;
+  readonly dutyAtOn: DutyPoint;
+  readonly lineVolume: number;
+  /** Run-back without the check valve, and as a share of the working volume. */
+  readonly runBack: number;
+  readonly runBackShare: number;
+  readonly weepFlow: number;
+  readonly weepShare: number;
+  readonly systemCurve: readonly CurveSample[];
+  readonly pumpCurve: readonly CurveSample[];
+}
+
+export interface CurveSample {
+  readonly flow: number;
+  readonly head: number;
+}
+
+export interface OutletResult {
+  readonly part: string;
+  readonly pitVolume: number | null;
+  readonly lineVolume: number;
+}
+
+export interface LowSpotResult {
+  readonly lowSpot: string;
+  readonly volumeToSill: number;
+  readonly volumeToRim: number;
+}
+
+export interface Freeboard {
+  readonly sill: string;
+  readonly returnPeriod: number;
+  readonly withSystem: number;
+  readonly withoutSystem: number;
+  readonly offTwin: number;
+  readonly onTwin: number;
+  /** Lower and upper end of the band on the ON-twin. */
+  readonly lower: number;
+  readonly upper: number;
+  readonly minutesOverSill: number;
+  readonly minutesOverSillWithoutSystem: number;
+}
+
+export type FamilyCase = 'noSystem' | 'system' | 'powerOut' | 'gutterOverflowing';
+
+export interface FamilyMember {
+  readonly case: FamilyCase;
+  readonly returnPeriod: number;
+  readonly maxLevel: number;
+  readonly minutesOverSill: number;
+  /** Water level of the first low spot, one sample a `step` seconds from `start`. */
+  readonly start: number;
+  readonly step: number;
+  readonly levels: readonly number[];
+}
+
+export interface StormRun {
+  readonly returnPeriod: number;
+  readonly start: number;
+  readonly step: number;
+  readonly intensity: readonly number[];
+  readonly inflow: readonly number[];
+  readonly pumpFlow: readonly number[];
+  readonly pondLevel: readonly number[];
+  readonly basinLevel: readonly number[];
+  readonly events: readonly { readonly time: number; readonly kind: 'pumpOn' | 'pumpOff'; readonly part: string }[];
+  readonly starts: number;
+  readonly runTime: number;
+  readonly maxPond: number;
+}
+
+export interface OutageResult {
+  readonly returnPeriod: number;
+  /** Longest pump-off time that floods nothing over all start times [s]. */
+  readonly longestSafe: number;
+  readonly cases: readonly { readonly duration: number; readonly worstFreeboard: number; readonly fromPeak: number }[];
+}
+
+export interface ExistingDrainResult {
+  readonly drain: string;
+  readonly backedUpVolume: number | null;
+  readonly blindLength: number | null;
+}
+
+export interface Quantity {
+  readonly code: string;
+  readonly part: string | null;
+  readonly amount: number;
+  readonly unit: 'm' | 'm2' | 'm3' | 'each' | 'kg' | 'bag80' | 'cutMetreInch';
+  readonly origin: 'drawing' | 'allowance';
+}
+
+export type Severity = 'stop' | 'caution' | 'note' | 'refer';
+
+export type Params = Readonly<Record<string, number | string>>;
+
+/** One JSON-patch-like step on the document: replace the value at `path`. */
+export interface Remedy {
+  readonly code: string;
+  readonly params: Params;
+  readonly patch: readonly { readonly path: string; readonly value: number | string | boolean }[];
+}
+
+export interface Finding {
+  /** Check id and case, for example "L5.freeboardShort". */
+  readonly code: string;
+  readonly check: string;
+  readonly severity: Severity;
+  /** Id of the part, sill, low spot or outlet that it stands at; null for the whole job. */
+  readonly at: string | null;
+  readonly params: Params;
+  readonly limit: Params;
+  readonly source: string;
+  readonly remedy: Remedy | null;
+}
+
+export interface Working {
+  /** Path of the result it explains, for example "pumps.P1.dutyAtOff". */
+  readonly result: string;
+  readonly formula: string;
+  readonly symbols: readonly { readonly symbol: string; readonly meaning: string; readonly value: number; readonly unit: string; readonly from: string | null }[];
+  readonly value: number;
+  readonly unit: string;
+  readonly source: string;
+}
+
+/** Thrown for a document that cannot be evaluated: a code, the path in the document, and parameters for the sentence. */
+export interface DocumentProblem {
+  readonly code: string;
+  readonly path: string;
+  readonly params: Params;
+}

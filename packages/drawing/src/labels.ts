@@ -1,0 +1,36 @@
+/** Every sentence a drawing may ask for; the text package holds the words in English and Spanish. */
+export const labelCodes = [
+  'drawing.sill', 'drawing.lowSpot', 'drawing.slab', 'drawing.spot', 'drawing.waterTable',
+  'drawing.water', 'drawing.waterBelowSill', 'drawing.waterOverSill', 'drawing.basinWater', 'drawing.energyLine',
+  'drawing.channel', 'drawing.catchBasin', 'drawing.grate', 'drawing.invert', 'drawing.pipe', 'drawing.underdrain', 'drawing.swale',
+  'drawing.cleanout', 'drawing.leader', 'drawing.gutter', 'drawing.roofLine',
+  'drawing.basin', 'drawing.basinRim', 'drawing.inlet', 'drawing.floor', 'drawing.off', 'drawing.on', 'drawing.alarm',
+  'drawing.pump', 'drawing.standbyPump', 'drawing.checkValve', 'drawing.checkValveMissing', 'drawing.weepHole', 'drawing.line', 'drawing.highPoint',
+  'drawing.outlet.daylight', 'drawing.outlet.emitter', 'drawing.outlet.percolationTee', 'drawing.outlet.dryWell',
+  'drawing.outlet.curb', 'drawing.outlet.stormConnection', 'drawing.outlet.ditch', 'drawing.pit',
+  'drawing.candidate', 'drawing.shortfall', 'drawing.toSpare', 'drawing.utility', 'drawing.measuredLevel', 'drawing.photo',
+  'drawing.notDrawn', 'drawing.exaggeration', 'drawing.trueScale', 'drawing.scaleBar',
+  'drawing.rain', 'drawing.inflow', 'drawing.pumpFlow', 'drawing.pond', 'drawing.basinLevel', 'drawing.start', 'drawing.stop',
+  'drawing.minutesFromPeak', 'drawing.minute', 'drawing.cursor', 'drawing.peakIntensity', 'drawing.peakFlow', 'drawing.highestPond',
+  'drawing.pumpCurve', 'drawing.systemAtStart', 'drawing.systemAtStop', 'drawing.duty', 'drawing.dutyRange', 'drawing.measuredPoint',
+  'drawing.flow', 'drawing.head', 'drawing.axisFlow', 'drawing.axisHead', 'drawing.axisLevel', 'drawing.axisVolume', 'drawing.stageCurve',
+  'drawing.volumeToSill', 'drawing.volumeToRim', 'drawing.rim',
+  'drawing.value.level', 'drawing.value.height', 'drawing.value.length', 'drawing.value.slope', 'drawing.value.flow', 'drawing.value.volume',
+  'drawing.value.intensity', 'drawing.value.minutes', 'drawing.value.name', 'drawing.value.area', 'drawing.value.none',
+  'drawing.table.section', 'drawing.table.storm', 'drawing.table.pump', 'drawing.table.stage',
+  'drawing.table.part', 'drawing.table.what', 'drawing.table.level', 'drawing.table.time', 'drawing.table.rain', 'drawing.table.inflow',
+  'drawing.table.pumpFlow', 'drawing.table.pond', 'drawing.table.basin', 'drawing.table.flow', 'drawing.table.pumpHead',
+  'drawing.table.headAtStart', 'drawing.table.headAtStop', 'drawing.table.area', 'drawing.table.volume', 'drawing.table.finding',
+] as const;
+
+export type LabelCode = (typeof labelCodes)[number];
+
+/** A sentence as code and values in SI; rendered by the text package in the reader's language and units. */
+export interface Label {
+  readonly code: LabelCode;
+  readonly params: Readonly<Record<string, number | string>>;
+}
+
+export function label(code: LabelCode, params: Readonly<Record<string, number | string>> = {}): Label {
+  return { code, params };
+}

@@ -1,0 +1,127 @@
+import type { DesignDocument, LowSpot, Part, Sill } from '@yardfall/calc';
+
+/** A part with the true stations [m from the sill] between which it lies. */
+export interface Placed {
+  readonly part: Part;
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface Layout {
+  readonly sill: Sill | null;
+  readonly lowSpot: LowSpot | null;
+  /** Collector to outlet, in the order in which the water meets them. */
+  readonly chain: readonly Placed[];
+  /** Roof water: leader, sealed line and lid, behind the section plane. */
+  readonly roof: readonly Placed[];
+  /** Pipes that join the chain from outside the section plane. */
+  readonly joining: readonly Placed[];
+  readonly end: number;
+}
+
+/** Widths of things whose document entry gives none [m], ours. */
+const outletWidth = 0.2;
+const catchBasinWidth = 0.3;
+const wallClearance = 0.06;
+
+const isCollector = (part: Part): boolean => part.kind === 'channel' || part.kind === 'catchBasin';
+const isRoof = (part: Part): boolean => part.kind === 'gutter' || part.kind === 'leader' || part.kind === 'roofLine';
+
+export function layOut(document: DesignDocument, lowSpotId: string | null = null): Layout {
+  const { lowSpots, sills } = document.site;
+  const wanted = lowSpotId ?? sills[0]?.lowSpot ?? null;
+  const lowSpot = lowSpots.find((spot) => spot.id === wanted) ?? lowSpots[0] ?? null;
+  const sill = lowestSill(sills, lowSpot);
+  const chain = placeChain(document.system.parts, lowSpot);
+  const roof = placeRoof(document.system.parts, new Set(chain.map((placed) => placed.part.id)));
+  const joining = placeJoining(document.system.parts, chain, roof);
+  const end = Math.max(lowSpot?.station ?? 0, ...[...chain, ...roof].map((placed) => placed.to));
+  return { sill, lowSpot, chain, roof, joining, end };
+}
+
+function lowestSill(sills: readonly Sill[], lowSpot: LowSpot | null): Sill | null {
+  const near = sills.filter((sill) => lowSpot === null || sill.lowSpot === lowSpot.id);
+  const pool = near.length > 0 ? near : sills;
+  return pool.reduce<Sill | null>((lowest, sill) => (lowest === null || sill.level < lowest.level ? sill : lowest), null);
+}
+
+function headOf(parts: readonly Part[], lowSpot: LowSpot | null): Part | null {
+  const collector = parts.find((part) => (part.kind === 'channel' || part.kind === 'catchBasin') && part.lowSpot === lowSpot?.id);
+  if (collector !== undefined) return collector;
+  const fed = new Set(parts.map((part) => part.drainsTo));
+  const heads = parts.filter((part) => !fed.has(part.id) && !isRoof(part));
+  return heads.find(isCollector) ?? heads.find((part) => part.kind !== 'weepHole' && part.kind !== 'outlet') ?? null;
+}
+
+/** What the water meets after this part; a basin hands over to its duty pump. */
+function nextOf(parts: readonly Part[], part: Part): Part | null {
+  if (part.kind === 'basin') {
+    const pumps = parts.filter((other) => other.kind === 'pump' && other.basin === part.id);
+    const duty = pumps.find((pump) => pump.kind === 'pump' && pump.role === 'duty') ?? pumps[0];
+    if (duty !== undefined) return duty;
+  }
+  return parts.find((other) => other.id === part.drainsTo) ?? null;
+}
+
+function placeChain(parts: readonly Part[], lowSpot: LowSpot | null): Placed[] {
+  const placed: Placed[] = [];
+  const seen = new Set<string>();
+  let station = lowSpot?.station ?? 0;
+  let part = headOf(parts, lowSpot);
+  while (part !== null && !seen.has(part.id)) {
+    seen.add(part.id);
+    const [from, to, next] = span(part, station);
+    placed.push({ part, from, to });
+    station = next;
+    part = nextOf(parts, part);
+  }
+  return placed;
+}
+
+/** Stations of a part that the water reaches at `station`, and where it leaves. */
+function span(part: Part, station: number): [from: number, to: number, next: number] {
+  switch (part.kind) {
+    case 'channel':
+      return [station - part.width / 2, station + part.width / 2, station + part.width / 2];
+    case 'catchBasin':
+      return [station - catchBasinWidth / 2, station + catchBasinWidth / 2, station + catchBasinWidth / 2];
+    case 'pipe':
+    case 'roofLine':
+    case 'dischargeLine':
+    case 'underdrain':
+    case 'swale':
+      return [station, station + part.length, station + part.length];
+    case 'basin':
+      return [station, station + part.diameter, station + part.diameter / 2];
+    case 'outlet':
+      return [station, station + outletWidth, station + outletWidth];
+    default:
+      return [station, station, station];
+  }
+}
+
+function placeRoof(parts: readonly Part[], taken: ReadonlySet<string>): Placed[] {
+  const fed = new Set(parts.map((part) => part.drainsTo));
+  const head = parts.find((part) => isRoof(part) && !fed.has(part.id));
+  const placed: Placed[] = [];
+  const seen = new Set(taken);
+  let station = wallClearance;
+  let part: Part | null = head ?? null;
+  while (part !== null && !seen.has(part.id)) {
+    seen.add(part.id);
+    const [from, to, next] = part.kind === 'gutter' ? [0, 0, station] : span(part, station);
+    placed.push({ part, from, to });
+    station = next;
+    part = nextOf(parts, part);
+  }
+  return placed;
+}
+
+function placeJoining(parts: readonly Part[], chain: readonly Placed[], roof: readonly Placed[]): Placed[] {
+  const used = new Set([...chain, ...roof].map((placed) => placed.part.id));
+  return parts.flatMap((part) => {
+    if (used.has(part.id) || (part.kind !== 'pipe' && part.kind !== 'underdrain')) return [];
+    const target = chain.find((placed) => placed.part.id === part.drainsTo);
+    return target === undefined ? [] : [{ part, from: target.from, to: target.from }];
+  });
+}
