@@ -1,0 +1,3 @@
+import { catalogue } from '../catalogue.ts';
+
+export const drawing = catalogue({});
