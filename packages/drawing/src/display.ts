@@ -13,7 +13,7 @@ export type Weight = 'hair' | 'thin' | 'normal' | 'bold';
 export type Dash = 'solid' | 'dash' | 'longDash' | 'dot' | 'chain';
 export type Hatch = 'none' | 'paper' | 'soil' | 'concrete' | 'stone' | 'water' | 'held' | 'solid' | 'range';
 export type MarkKind =
-  | 'levelMark' | 'findingStop' | 'findingCaution' | 'findingNote' | 'photoTick' | 'break' | 'dutyPoint' | 'measuredPoint' | 'tickUp' | 'tickDown';
+  | 'levelMark' | 'findingStop' | 'findingCaution' | 'findingNote' | 'photoTick' | 'break' | 'dutyPoint' | 'measuredPoint' | 'checkValve' | 'weepHole';
 
 interface ItemBase {
   /** Id of the part, sill, low spot or outlet that the item belongs to; null for the rest. */

@@ -1,1 +1,1 @@
-export {};
+export { section } from './section.ts';

@@ -1,0 +1,129 @@
+import type { DesignDocument, Part } from '@yardfall/calc';
+import type { Extent, Point } from '../display.ts';
+import { chooseCuts, drawnX, noCuts } from './cuts.ts';
+import type { StationMap } from './cuts.ts';
+import { levelAt } from './ground.ts';
+import type { Layout } from './layout.ts';
+import type { SectionOptions } from './options.ts';
+
+export interface Frame {
+  readonly extent: Extent;
+  readonly exaggeration: number;
+  readonly map: StationMap;
+  /** True stations beyond which nothing is drawn. */
+  readonly from: number;
+  readonly to: number;
+  /** Metres per pixel, across and up. */
+  readonly mx: number;
+  readonly my: number;
+}
+
+/** Exaggerations that a reader can work with on a scale rule. */
+const niceExaggerations = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100];
+
+export function frameOf(document: DesignDocument, layout: Layout, ground: readonly Point[], options: SectionOptions): Frame {
+  const mini = options.detail === 'mini';
+  const range = stationRange(document, layout, options);
+  const map = options.breaks ? cutsFor(document, layout, range, options) : noCuts;
+  const narrow = options.width < 600;
+  const left = mini ? 12 : narrow ? 44 : 96;
+  const right = mini ? 8 : narrow ? 40 : 110;
+  const across = drawnX(map, range.to) - drawnX(map, range.from);
+  const mx = across / (options.width - left - right);
+  const levels = levelRange(document, layout, ground, options, range);
+  const used = options.height - (mini ? 14 : narrow ? 96 : 120);
+  const start = drawnX(map, range.from) - left * mx;
+  return fit(levels, { start, mx, used, range, map, mini }, options);
+}
+
+interface Fit {
+  readonly start: number;
+  readonly mx: number;
+  readonly used: number;
+  readonly range: { readonly from: number; readonly to: number };
+  readonly map: StationMap;
+  readonly mini: boolean;
+}
+
+function fit(levels: { low: number; high: number }, given: Fit, options: SectionOptions): Frame {
+  const rise = Math.max(levels.high - levels.low, 0.1);
+  const most = (given.mx * given.used) / rise;
+  const exaggeration = niceExaggerations.filter((value) => value <= most).at(-1) ?? 1;
+  // When even true scale is too tall the horizontal scale gives way, and the drawing keeps both axes true.
+  const mx = exaggeration > most ? rise / given.used : given.mx;
+  const my = mx / exaggeration;
+  const spare = options.height * my - rise;
+  const below = spare * (given.mini ? 0.5 : 0.52);
+  const extent = {
+    x0: given.start, x1: given.start + options.width * mx,
+    y0: levels.low - below, y1: levels.low - below + options.height * my,
+  };
+  return { extent, exaggeration, map: given.map, from: given.range.from, to: given.range.to, mx, my };
+}
+
+function stationRange(document: DesignDocument, layout: Layout, options: SectionOptions): { from: number; to: number } {
+  const from = layout.sill === null ? Math.min(0, firstStation(document)) : 0;
+  if (options.window === 'house') {
+    const basin = layout.chain.find(({ part }) => part.kind === 'basin');
+    const last = basin ?? layout.chain.find(({ part }) => part.kind === 'channel' || part.kind === 'catchBasin');
+    if (last !== undefined) return { from, to: last.to + 0.5 };
+  }
+  const stations = document.site.spotLevels.flatMap((spot) => (spot.station === null ? [] : [spot.station]));
+  const outlets = options.gravity ? document.site.candidateOutlets.map((outlet) => candidateStation(layout, outlet.distance)) : [];
+  const to = Math.max(from + 2, layout.end, ...stations, ...outlets);
+  return { from, to };
+}
+
+export function candidateStation(layout: Layout, distance: number): number {
+  return (layout.lowSpot?.station ?? 0) + distance;
+}
+
+function firstStation(document: DesignDocument): number {
+  return Math.min(0, ...document.site.spotLevels.flatMap((spot) => (spot.station === null ? [] : [spot.station])));
+}
+
+function cutsFor(document: DesignDocument, layout: Layout, range: { from: number; to: number }, options: SectionOptions): StationMap {
+  const basin = layout.chain.find(({ part }) => part.kind === 'basin');
+  const near = Math.max(4, (basin?.to ?? layout.lowSpot?.station ?? 4) * 0.75);
+  const kept = options.detail === 'mini' || options.width < 600 ? near * 0.22 : near * 0.42;
+  const features = [range.from, range.to];
+  for (const { part, from, to } of [...layout.chain, ...layout.roof]) features.push(from, part.kind === 'dischargeLine' ? from : to);
+  if (options.gravity) for (const outlet of document.site.candidateOutlets) features.push(candidateStation(layout, outlet.distance));
+  return chooseCuts(features.filter((x) => x >= range.from && x <= range.to), near, kept, near * 0.06);
+}
+
+function levelRange(
+  document: DesignDocument, layout: Layout, ground: readonly Point[], options: SectionOptions, range: { from: number; to: number },
+): { low: number; high: number } {
+  const levels = ground.filter(([x]) => x >= range.from && x <= range.to).map(([, y]) => y);
+  levels.push(levelAt(ground, range.from), levelAt(ground, range.to));
+  if (layout.sill !== null) levels.push(layout.sill.level, layout.sill.level - 0.25);
+  for (const placed of [...layout.chain, ...layout.joining]) if (placed.from <= range.to) levels.push(...partLevels(placed.part));
+  if (options.gravity && options.window === 'whole') for (const outlet of document.site.candidateOutlets) levels.push(outlet.level);
+  const { pond, basin } = options.water;
+  const table = document.site.soil.seasonalHighWaterTable;
+  if (pond !== null) levels.push(pond);
+  if (basin !== null) levels.push(basin);
+  if (table !== null) levels.push(table);
+  return { low: Math.min(...levels), high: Math.max(...levels) };
+}
+
+export function partLevels(part: Part): number[] {
+  switch (part.kind) {
+    case 'channel':
+      return [part.grateLevel, part.invertUp, part.invertDown - part.surround];
+    case 'catchBasin':
+      return [part.grateLevel, part.invertOut - part.sumpDepth];
+    case 'pipe':
+    case 'underdrain':
+      return [part.invertUp, part.invertDown, part.invertUp + part.diameter];
+    case 'basin':
+      return [part.floorLevel, part.rimLevel, part.alarmLevel];
+    case 'outlet':
+      return [part.level, part.waterLevel, part.groundLevel, ...(part.pit === null ? [] : [part.pit.bottomLevel])];
+    case 'dischargeLine':
+      return part.highPoint === null ? [] : [part.highPoint];
+    default:
+      return [];
+  }
+}

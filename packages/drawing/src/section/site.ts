@@ -1,0 +1,95 @@
+import { label } from '../labels.ts';
+import { candidateStation } from './frame.ts';
+import { levelAt } from './ground.ts';
+import { box } from './scene.ts';
+import type { Scene } from './scene.ts';
+
+/** Places to which water could run, and how far above or below them a pipe without a pump would end. */
+export function drawCandidates(scene: Scene): void {
+  const { document, evaluation, layout, frame, pen, options } = scene;
+  if (!options.gravity || options.window === 'house') return;
+  for (const outlet of document.site.candidateOutlets) {
+    const station = candidateStation(layout, outlet.distance);
+    const half = 22 * frame.mx;
+    pen.line(outlet.id, 'ink', [[station - half, outlet.level], [station + half, outlet.level]], 'bold');
+    pen.level(outlet.id, 'ink', [station, outlet.level], label('drawing.candidate', { name: outlet.name, level: outlet.level }), 'below', 2);
+    pen.anchor(outlet.id, [station + half + 8 * frame.mx, outlet.level]);
+    const answer = evaluation?.results.gravity.find((entry) => entry.outlet === outlet.id);
+    if (answer === undefined) continue;
+    const start = layout.chain[0]?.to ?? layout.lowSpot?.station ?? 0;
+    if (options.detail === 'full') pen.line(outlet.id, 'faint', [[start, outlet.collectorInvert], [station, answer.neededLevel]], 'thin', 'dash');
+    if (answer.shortfall > 0) {
+      pen.line(outlet.id, 'sill', [[station, answer.neededLevel], [station, outlet.level]], 'bold');
+      pen.text(outlet.id, 'sill', [station, answer.neededLevel], label('drawing.shortfall', { height: answer.shortfall }), 'below', 1);
+    } else {
+      pen.text(outlet.id, 'sound', [station, answer.neededLevel], label('drawing.toSpare', { height: -answer.shortfall }), 'above', 4);
+    }
+  }
+}
+
+/** Roof water leaves behind the section plane: dashed, with its own lid. */
+export function drawRoof(scene: Scene): void {
+  const { layout, frame, pen, ground } = scene;
+  for (const { part, from, to } of layout.roof) {
+    if (part.kind === 'leader') {
+      const half = Math.max(part.diameter / 2, 2 * frame.mx);
+      const foot = levelAt(ground, from);
+      pen.body(part.id, 'ink', box(from - half, from + half, foot, frame.extent.y1), 'none');
+      pen.text(part.id, 'ink', [from + half, frame.extent.y1 - 22 * frame.my], label('drawing.leader', { count: part.count, diameter: part.diameter }), 'right', 5);
+      pen.anchor(part.id, [from + 12 * frame.mx, frame.extent.y1 - 40 * frame.my]);
+    } else if (part.kind === 'roofLine') {
+      const start = Math.min(levelAt(ground, from), part.unsealedJointLevel) - 0.3;
+      const end = levelAt(ground, Math.min(to, frame.to)) - 0.3;
+      pen.line(part.id, 'ink', [[from, levelAt(ground, from)], [from, start], [to, end]], 'thin', 'dash');
+      pen.hit(part.id, [[from, start - 8 * frame.my], [to, end - 8 * frame.my], [to, end + 8 * frame.my], [from, start + 8 * frame.my]]);
+      const near = from + Math.min((to - from) * 0.5, frame.mx * 260);
+      pen.text(part.id, 'ink', [near, start], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'below', 4);
+      pen.anchor(part.id, [from + 20 * frame.mx, start]);
+    } else if (part.kind === 'gutter') pen.anchor(part.id, [-8 * frame.mx, frame.extent.y1 - 16 * frame.my]);
+  }
+}
+
+export function drawUtilities(scene: Scene): void {
+  const { document, frame, pen } = scene;
+  for (const { id, kind, name, station, level } of document.site.utilities) {
+    if (station === null || level === null || station < frame.from || station > frame.to) continue;
+    const across = 5 * frame.mx;
+    const up = 5 * frame.my;
+    pen.shape(id, 'ink', [[station - across, level], [station, level - up], [station + across, level], [station, level + up]], 'paper');
+    pen.text(id, 'ink', [station, level], label('drawing.utility', { name, kind, level }), 'right', 3);
+    pen.anchor(id, [station + 3 * across, level]);
+  }
+}
+
+export function drawBreaks(scene: Scene): void {
+  const { frame, pen } = scene;
+  for (const cut of frame.map.cuts) {
+    const station = (cut.from + cut.to) / 2;
+    pen.mark(null, 'faint', 'break', [station, (frame.extent.y0 + frame.extent.y1) / 2]);
+    pen.text(null, 'faint', [station, frame.extent.y0 + 34 * frame.my], label('drawing.notDrawn', { length: cut.to - cut.from }), 'right', 3);
+  }
+}
+
+const footBars = [1, 2, 5, 10, 20, 50, 100].map((feet) => feet * 0.3048);
+const metreBars = [0.25, 0.5, 1, 2, 5, 10, 20, 50];
+
+/** Scale bar and the statement of the vertical exaggeration. */
+export function drawScale(scene: Scene): void {
+  const { frame, pen, options } = scene;
+  if (options.detail === 'mini') return;
+  const bars = options.scaleUnit === 'foot' ? footBars : metreBars;
+  const length = bars.filter((value) => value / frame.mx <= Math.min(180, options.width * 0.28)).at(-1) ?? bars[0] ?? 1;
+  const x0 = frame.extent.x0 + 12 * frame.mx;
+  const y = frame.extent.y0 + 14 * frame.my;
+  const tick = 4 * frame.my;
+  pen.items.push({
+    kind: 'line', part: null, role: 'ink', state: 'plain', weight: 'thin', dash: 'solid',
+    points: [[x0, y + tick], [x0, y], [x0 + length, y], [x0 + length, y + tick]],
+  });
+  const note = frame.exaggeration === 1 ? label('drawing.trueScale') : label('drawing.exaggeration', { times: frame.exaggeration });
+  const at = (x: number, y1: number, text: ReturnType<typeof label>): void => {
+    pen.items.push({ kind: 'text', part: null, role: 'ink', state: 'plain', at: [x, y1], label: text, side: 'right', rank: 0, movable: false });
+  };
+  at(x0 + length, y + 2 * frame.my, label('drawing.scaleBar', { length }));
+  at(x0 + length + 52 * frame.mx, y + 2 * frame.my, note);
+}
