@@ -1,0 +1,115 @@
+import { z } from 'zod';
+import { CalendarDate, Id, Instant, JobParams, Sha256, text } from './common.ts';
+import { endpoint } from './endpoint.ts';
+
+export const evidenceKinds = ['tick', 'photo', 'value', 'signature', 'document'] as const;
+export const EvidenceKind = z.enum(evidenceKinds).meta({ id: 'EvidenceKind' });
+export type EvidenceKind = z.infer<typeof EvidenceKind>;
+/** crew lead, owner or estimator, electrician, homeowner, inspector. */
+export const signers = ['crewLead', 'owner', 'electrician', 'homeowner', 'inspector'] as const;
+export const Signer = z.enum(signers).meta({ id: 'Signer' });
+export type Signer = z.infer<typeof Signer>;
+
+const factBase = {
+  id: Id,
+  deviceId: Id,
+  seq: z.number().int().min(1).max(1e9),
+  deviceTime: Instant,
+  factVersion: z.literal(1),
+  revisionId: Id,
+  itemKey: text(80, 1),
+  requirementHash: Sha256,
+  /** Facts of the same item that this one follows. */
+  seen: z.array(Id).max(200),
+};
+
+/** What a phone recorded about one item. Facts are only ever added; the state of an item is the fold of them. */
+export const FieldFact = z
+  .discriminatedUnion('kind', [
+    z.strictObject({ ...factBase, kind: z.literal('ticked'), note: text(1000) }),
+    z.strictObject({ ...factBase, kind: z.literal('photo'), photoId: Id, takenAt: Instant }),
+    /** Measured value in SI, against the design's value for the item. */
+    z.strictObject({ ...factBase, kind: z.literal('measured'), name: text(60, 1), value: z.number().min(-1e6).max(1e6) }),
+    z.strictObject({ ...factBase, kind: z.literal('signed'), signer: Signer, name: text(120, 1), licence: text(60), statement: text(500) }),
+    z.strictObject({ ...factBase, kind: z.literal('document'), reference: text(200, 1), validOn: CalendarDate.nullable() }),
+    z.strictObject({ ...factBase, kind: z.literal('notApplicable'), reason: text(500, 3) }),
+    z.strictObject({ ...factBase, kind: z.literal('failed'), reason: text(500, 3) }),
+    z.strictObject({ ...factBase, kind: z.literal('corrected'), note: text(500, 3) }),
+    z.strictObject({ ...factBase, kind: z.literal('waived'), reason: text(500, 10) }),
+  ])
+  .meta({ id: 'FieldFact' });
+export type FieldFact = z.infer<typeof FieldFact>;
+export type FieldFactKind = FieldFact['kind'];
+
+/** Judged after it was stored. `kept` facts count; `late` and `refused` ones stay on record with the reason. */
+export const StoredFact = z
+  .object({ fact: FieldFact, memberId: Id, by: z.string(), serverTime: Instant, verdict: z.enum(['kept', 'late', 'refused', 'quarantined']), reason: z.string().nullable() })
+  .meta({ id: 'StoredFact' });
+export type StoredFact = z.infer<typeof StoredFact>;
+
+export const ItemState = z.enum(['open', 'started', 'proven', 'notApplicable', 'failed', 'disputed', 'waived']).meta({ id: 'ItemState' });
+export type ItemState = z.infer<typeof ItemState>;
+
+/** What must be shown for the item to count as proven. Limits are in SI and come from the build revision. */
+export const Requirement = z
+  .object({
+    template: z.string(),
+    part: z.string().nullable(),
+    evidence: z.array(EvidenceKind),
+    signers: z.array(Signer),
+    minPhotos: z.number().int(),
+    measures: z.array(
+      z.object({ name: z.string(), quantity: z.enum(['level', 'height', 'length', 'slope', 'volume', 'count', 'flow']), target: z.number(), min: z.number().nullable(), max: z.number().nullable() }),
+    ),
+    params: z.record(z.string(), z.union([z.string(), z.number()])),
+    /** How long before the guarded work a photo may have been taken [s]; null for no limit. */
+    freshFor: z.number().nullable(),
+  })
+  .meta({ id: 'Requirement' });
+export type Requirement = z.infer<typeof Requirement>;
+
+export const ChecklistItem = z
+  .object({
+    key: z.string(), template: z.string(), group: z.string(), part: z.string().nullable(), partName: z.string().nullable(), position: z.number().int(),
+    holdPoint: z.string().nullable(), requirement: Requirement, requirementHash: Sha256, state: ItemState,
+    /** Hold points that still guard this item, with the items that would open each. */
+    heldBy: z.array(z.object({ holdPoint: z.string(), items: z.array(z.string()) })),
+    missing: z.array(z.string()),
+    reopenedReason: z.string().nullable(),
+    facts: z.array(StoredFact),
+  })
+  .meta({ id: 'ChecklistItem' });
+export type ChecklistItem = z.infer<typeof ChecklistItem>;
+
+export const HoldPointState = z
+  .object({ id: z.string(), open: z.boolean(), waived: z.boolean(), items: z.array(z.string()), guards: z.array(z.string()) })
+  .meta({ id: 'HoldPointState' });
+
+export const Checklist = z
+  .object({ jobId: Id, revisionId: Id, items: z.array(ChecklistItem), holdPoints: z.array(HoldPointState) })
+  .meta({ id: 'Checklist' });
+export type Checklist = z.infer<typeof Checklist>;
+
+export const checklists = {
+  read: endpoint({
+    id: 'checklists.read', method: 'GET', path: '/jobs/:jobId/checklist', summary: 'The checklist of the build revision with states and hold points',
+    access: { permission: 'checklists.read' }, status: 200, params: JobParams, query: null, body: null, response: Checklist, errors: ['notFound', 'checklist.notBuildRevision'],
+  }),
+  record: endpoint({
+    id: 'checklists.record', method: 'POST', path: '/jobs/:jobId/facts',
+    summary: 'Store field facts. Every well-formed fact of a known device is stored first and judged afterwards; each comes back with its verdict',
+    access: { permission: 'checklists.record' }, status: 200, params: JobParams, query: null, body: z.strictObject({ facts: z.array(FieldFact).min(1).max(100) }),
+    response: z.object({ facts: z.array(StoredFact), checklist: Checklist }), errors: ['notFound', 'checklist.notBuildRevision'],
+  }),
+  /** Answers 409 checklist.held for work that a closed hold point guards: the crew's "start" of an item. */
+  begin: endpoint({
+    id: 'checklists.begin', method: 'POST', path: '/jobs/:jobId/checklist/:itemKey/begin', summary: 'Begin the work of an item; refused while a hold point guards it',
+    access: { permission: 'checklists.record' }, status: 200, params: z.strictObject({ jobId: Id, itemKey: text(80, 1) }), query: null, body: z.strictObject({}),
+    response: ChecklistItem, errors: ['notFound', 'checklist.held'],
+  }),
+  waive: endpoint({
+    id: 'checklists.waive', method: 'POST', path: '/jobs/:jobId/checklist/:itemKey/waive', summary: "An owner's waiver of one item of a hold point, with a reason that the customer can read",
+    access: { permission: 'checklists.waive' }, status: 200, params: z.strictObject({ jobId: Id, itemKey: text(80, 1) }), query: null,
+    body: z.strictObject({ reason: text(500, 10) }), response: Checklist, errors: ['notFound'],
+  }),
+};
