@@ -1,0 +1,41 @@
+import { checkRain } from './checkRain.ts';
+import { checkSite } from './checkSite.ts';
+import { checkSystem } from './checkSystem.ts';
+import type { Construction, DesignDocument } from './document.ts';
+import { DocumentError } from './error.ts';
+import { checkEach, checkFields, checkUniqueIds, isObject } from './fields.ts';
+import { constructionRules, electricalRules, restorationRules, rootRules, siteRules, slabCutRules, trenchRules } from './rules.ts';
+
+function checkConstruction(construction: Construction, partIds: ReadonlySet<string>): void {
+  checkFields(construction, constructionRules, '/construction');
+  checkFields(construction.restoration, restorationRules, '/construction/restoration');
+  if (construction.electrical !== null) checkFields(construction.electrical, electricalRules, '/construction/electrical');
+  const lists = [['slabCuts', construction.slabCuts, slabCutRules], ['trenches', construction.trenches, trenchRules]] as const;
+  for (const [name, list, rules] of lists) {
+    if (list.length > 500) throw new DocumentError('document.tooMany', `/construction/${name}`, { most: 500 });
+    checkEach(list, rules, `/construction/${name}`);
+    checkUniqueIds(list, `/construction/${name}`);
+    list.forEach((item, index) => {
+      if (!partIds.has(item.part)) throw new DocumentError('document.unknownId', `/construction/${name}/${index}/part`, { id: item.part });
+    });
+  }
+}
+
+/**
+ * Holds a design document against what can be computed: every number finite and in range, every id known, no loop,
+ * every part with a way out, curves and tables that rise or fall as they must.
+ * Throws a DocumentError with code, path and parameters at the first thing that is wrong.
+ */
+export function checkDocument(document: DesignDocument): void {
+  checkFields(document, rootRules, '');
+  if (document.schema !== 'yardfall.design' || document.version !== 1) {
+    throw new DocumentError('document.version', '/version', { found: Number(document.version), known: 1 });
+  }
+  checkFields(document.site, siteRules, '/site');
+  checkFields(document.system, { parts: 'list' }, '/system');
+  const ids = new Set(document.system.parts.filter(isObject).map((part) => String(part['id'])));
+  checkSite(document.site, ids);
+  checkRain(document.rain);
+  checkSystem(document.system, document.site);
+  checkConstruction(document.construction, ids);
+}

@@ -1,0 +1,58 @@
+import { DocumentError } from './error.ts';
+import { checkEach, checkFields, checkUniqueIds, checkWord } from './fields.ts';
+import {
+  candidateRules, catchmentRules, datumRules, existingDrainRules, lowSpotRules, observationRules, sillRules, siteRules, soilRules, spotLevelRules,
+  stageAreaRules, utilityRules,
+} from './rules.ts';
+import type { LowSpot, Site } from './document.ts';
+
+const surfaces = ['roof', 'paving', 'lawn', 'bed', 'gravel', 'permeablePaving', 'pool', 'neighbour'];
+
+function checkLowSpot(spot: LowSpot, path: string): void {
+  const stages = spot.stageArea;
+  if (stages.length < 2) throw new DocumentError('document.tooFew', `${path}/stageArea`, { least: 2 });
+  if (stages.length > 500) throw new DocumentError('document.tooMany', `${path}/stageArea`, { most: 500 });
+  checkEach(stages, stageAreaRules, `${path}/stageArea`);
+  stages.forEach((stage, index) => {
+    const before = stages[index - 1];
+    if (before === undefined) return;
+    if (stage.level <= before.level) throw new DocumentError('document.notRising', `${path}/stageArea/${index}/level`);
+    if (stage.area < before.area) throw new DocumentError('document.notRising', `${path}/stageArea/${index}/area`);
+    if (stage.area <= 0) throw new DocumentError('document.notPositive', `${path}/stageArea/${index}/area`, { value: stage.area });
+  });
+  if (spot.rimLevel <= stages[0]!.level) throw new DocumentError('document.levelOrder', `${path}/rimLevel`, { lower: 'lowest point', upper: 'rim' });
+}
+
+function checkTargets(site: Site, partIds: ReadonlySet<string>): void {
+  const spots = new Set(site.lowSpots.map((spot) => spot.id));
+  site.sills.forEach((sill, index) => {
+    if (!spots.has(sill.lowSpot)) throw new DocumentError('document.unknownId', `/site/sills/${index}/lowSpot`, { id: sill.lowSpot });
+  });
+  site.catchments.forEach((catchment, index) => {
+    const path = `/site/catchments/${index}/drainsTo`;
+    checkWord(catchment.drainsTo.kind, ['lowSpot', 'part', 'offSite'], `${path}/kind`);
+    if (catchment.drainsTo.kind === 'offSite') return;
+    const known = catchment.drainsTo.kind === 'lowSpot' ? spots : partIds;
+    if (!known.has(catchment.drainsTo.id)) throw new DocumentError('document.unknownId', `${path}/id`, { id: String(catchment.drainsTo.id) });
+  });
+}
+
+export function checkSite(site: Site, partIds: ReadonlySet<string>): void {
+  checkFields(site, siteRules, '/site');
+  checkFields(site.datum, datumRules, '/site/datum');
+  checkFields(site.soil, soilRules, '/site/soil');
+  const lists = [
+    ['sills', site.sills, sillRules], ['spotLevels', site.spotLevels, spotLevelRules], ['lowSpots', site.lowSpots, lowSpotRules],
+    ['catchments', site.catchments, catchmentRules], ['candidateOutlets', site.candidateOutlets, candidateRules],
+    ['existingDrains', site.existingDrains, existingDrainRules], ['utilities', site.utilities, utilityRules],
+    ['observations', site.observations, observationRules],
+  ] as const;
+  for (const [name, list, rules] of lists) {
+    if (list.length > 1000) throw new DocumentError('document.tooMany', `/site/${name}`, { most: 1000 });
+    checkEach(list, rules, `/site/${name}`);
+    checkUniqueIds(list, `/site/${name}`);
+  }
+  site.lowSpots.forEach((spot, index) => { checkLowSpot(spot, `/site/lowSpots/${index}`); });
+  site.catchments.forEach((catchment, index) => { checkWord(catchment.surface, surfaces, `/site/catchments/${index}/surface`); });
+  checkTargets(site, partIds);
+}

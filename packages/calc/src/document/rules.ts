@@ -1,0 +1,92 @@
+import type { PartKind } from './document.ts';
+import type { Rules } from './fields.ts';
+
+/** Field rules of every object in the document. They say what can be computed with, not what is good practice. */
+export const rootRules: Rules = {
+  schema: 'text', version: 'count', title: 'text', seed: 'count', site: 'object', rain: 'object', system: 'object', construction: 'object', sources: 'object',
+};
+export const siteRules: Rules = {
+  datum: 'object', sills: 'list', spotLevels: 'list', lowSpots: 'list', catchments: 'list', candidateOutlets: 'list', soil: 'object',
+  existingDrains: 'list', utilities: 'list', observations: 'list',
+};
+export const datumRules: Rules = { benchMark: 'text', level: 'level' };
+export const sillRules: Rules = { id: 'text', name: 'text', kind: 'text', level: 'level', lowSpot: 'text' };
+export const spotLevelRules: Rules = { id: 'text', name: 'text', level: 'level', station: 'any?' };
+export const lowSpotRules: Rules = {
+  id: 'text', name: 'text', stageArea: 'list', rimLevel: 'level', spillWidth: 'positive', existingLoss: 'nonNegative', station: 'any',
+};
+export const stageAreaRules: Rules = { level: 'level', area: 'nonNegative' };
+export const catchmentRules: Rules = {
+  id: 'text', name: 'text', surface: 'text', area: 'nonNegative', coefficient: 'share', depressionStorage: 'nonNegative',
+  flowLength: 'positive', slope: 'nonNegative', roughness: 'positive', drainsTo: 'object',
+};
+export const candidateRules: Rules = {
+  id: 'text', name: 'text', kind: 'text', level: 'level', distance: 'nonNegative', tailwater: 'nonNegative', collectorInvert: 'level',
+};
+export const soilRules: Rules = { texture: 'text', infiltrationRate: 'nonNegative?', seasonalHighWaterTable: 'level?', gradeLevel: 'level' };
+export const existingDrainRules: Rules = {
+  id: 'text', name: 'text', diameter: 'positive', hoseFlow: 'nonNegative', backedUpAfter: 'nonNegative?', dyeSeen: 'flag', cameraStop: 'nonNegative?',
+};
+export const utilityRules: Rules = { id: 'text', kind: 'text', name: 'text', station: 'any?', level: 'level?', tolerance: 'nonNegative' };
+export const observationRules: Rules = { id: 'text', kind: 'text', note: 'text' };
+
+export const rainRules: Rules = { table: 'object', allowance: 'share', storm: 'object', designReturnPeriod: 'positive', checkReturnPeriod: 'positive' };
+export const tableRules: Rules = { name: 'text', source: 'text', illustrative: 'flag', series: 'text', durations: 'list', returnPeriods: 'list', depths: 'list' };
+export const stormRules: Rules = { method: 'text', duration: 'positive', block: 'positive' };
+
+const base: Rules = { id: 'text', name: 'text', kind: 'text', drainsTo: 'text?' };
+
+export const partRules: Readonly<Record<PartKind, Rules>> = {
+  gutter: { ...base, width: 'positive', depth: 'positive', length: 'positive', slope: 'nonNegative', overflowsTo: 'text' },
+  leader: { ...base, diameter: 'positive', count: 'count' },
+  roofLine: {
+    ...base, diameter: 'positive', length: 'positive', roughness: 'positive', bends90: 'count', bends45: 'count', unsealedJointLevel: 'level',
+  },
+  channel: {
+    ...base, lowSpot: 'text', length: 'positive', width: 'positive', depth: 'positive', invertUp: 'level', invertDown: 'level', roughness: 'positive',
+    grateLevel: 'level', grate: 'object', outletSides: 'count', outletDiameter: 'positive?', surround: 'nonNegative', use: 'text',
+  },
+  catchBasin: {
+    ...base, lowSpot: 'text', grateLevel: 'level', gratePerimeter: 'positive', grateOpenArea: 'positive', clogging: 'share', invertOut: 'level',
+    sumpDepth: 'nonNegative',
+  },
+  pipe: {
+    ...base, diameter: 'positive', length: 'positive', invertUp: 'level', invertDown: 'level', roughness: 'positive', material: 'text', joints: 'text',
+    coverMin: 'nonNegative', underWheels: 'flag', bends90: 'count', bends45: 'count', longSweep: 'flag', cleanouts: 'count',
+  },
+  cleanout: { ...base, diameter: 'positive' },
+  underdrain: { ...base, diameter: 'positive', length: 'positive', invertUp: 'level', invertDown: 'level', inflowPerLength: 'nonNegative' },
+  swale: { ...base, length: 'positive', slope: 'nonNegative', sideSlope: 'positive', depth: 'positive', roughness: 'positive' },
+  basin: {
+    ...base, diameter: 'positive', floorLevel: 'level', rimLevel: 'level', inletInvert: 'level', offLevel: 'level', onLevel: 'level', alarmLevel: 'level',
+    wall: 'text', floatClearance: 'nonNegative', floatKind: 'text', collarVolume: 'nonNegative', emptyMass: 'nonNegative', lidFixed: 'flag',
+  },
+  pump: { ...base, basin: 'text', curveName: 'text', curve: 'list', solids: 'nonNegative', minSubmergence: 'nonNegative', role: 'text' },
+  checkValve: { ...base, equivalentLength: 'nonNegative', present: 'flag' },
+  weepHole: { ...base, pump: 'text', diameter: 'positive' },
+  dischargeLine: {
+    ...base, innerDiameter: 'positive', nominal: 'text', length: 'positive', hazenWilliamsC: 'positive', fittings: 'list', highPoint: 'level?',
+    coverMin: 'nonNegative',
+  },
+  outlet: {
+    ...base, outletKind: 'text', level: 'level', waterLevel: 'level', openingHead: 'nonNegative', distanceToFoundation: 'nonNegative',
+    distanceToLotLine: 'nonNegative', insideCatchment: 'flag', groundLevel: 'level', groundFallsAway: 'any', pit: 'object?', questions: 'object',
+  },
+};
+
+export const grateRules: Rules = { openAreaRatio: 'share', slotWidth: 'positive', locked: 'flag', loadClass: 'text', clogging: 'share' };
+export const curveRules: Rules = { flow: 'nonNegative', head: 'nonNegative' };
+export const fittingRules: Rules = { kind: 'text', count: 'count', equivalentLength: 'nonNegative' };
+export const pitRules: Rules = { area: 'positive', depth: 'positive', voids: 'share', bottomLevel: 'level' };
+
+export const constructionRules: Rules = {
+  slabCuts: 'list', trenches: 'list', electrical: 'object?', restoration: 'object', treesNear: 'flag', poolWithin3m: 'flag', trenchNearFooting: 'flag',
+  foundationWithin1ft: 'flag',
+};
+export const slabCutRules: Rules = { id: 'text', name: 'text', length: 'positive', width: 'positive', thickness: 'positive', reinforcement: 'text', part: 'text' };
+export const trenchRules: Rules = { id: 'text', name: 'text', length: 'positive', width: 'positive', depth: 'positive', soil: 'text', part: 'text' };
+export const electricalRules: Rules = {
+  dedicatedCircuit: 'flag', gfci: 'flag', extensionCord: 'flag', alarm: 'text', backup: 'text', runLength: 'nonNegative', current: 'nonNegative',
+  conductorResistance: 'nonNegative', voltage: 'positive',
+};
+export const restorationRules: Rules = { sodArea: 'nonNegative', paverArea: 'nonNegative' };

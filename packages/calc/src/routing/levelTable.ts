@@ -1,0 +1,92 @@
+/**
+ * Volume against water level on an even grid of levels, both ways by straight lines,
+ * so that level and volume stay exact inverses of each other.
+ */
+export class LevelTable {
+  readonly bottom: number;
+  readonly top: number;
+  private readonly cells: number;
+  private readonly step: number;
+  private readonly perStep: number;
+  private readonly volumes: Float64Array;
+  private readonly topArea: number;
+  private hint = 0;
+
+  private constructor(bottom: number, top: number, volumes: Float64Array) {
+    this.bottom = bottom;
+    this.top = top;
+    this.volumes = volumes;
+    this.cells = volumes.length - 1;
+    this.step = (top - bottom) / this.cells;
+    this.perStep = 1 / this.step;
+    this.topArea = (volumes[this.cells]! - volumes[this.cells - 1]!) * this.perStep;
+  }
+
+  /** @param volumeAt volume below a level [m3], 0 at `bottom` and rising */
+  static tabulate(bottom: number, top: number, cells: number, volumeAt: (level: number) => number): LevelTable {
+    const volumes = new Float64Array(cells + 1);
+    for (let i = 1; i <= cells; i += 1) volumes[i] = volumeAt(bottom + (i * (top - bottom)) / cells);
+    return new LevelTable(bottom, top, volumes);
+  }
+
+  /** Volume below a level [m3]; grows with the last area above the grid, 0 below it. */
+  volume(level: number): number {
+    const x = (level - this.bottom) * this.perStep;
+    if (x <= 0) return 0;
+    if (x >= this.cells) return this.volumes[this.cells]! + (level - this.top) * this.topArea;
+    const i = Math.floor(x);
+    const low = this.volumes[i]!;
+    return low + (this.volumes[i + 1]! - low) * (x - i);
+  }
+
+  /** Water-surface area of the cell that holds a level [m2]. */
+  area(level: number): number {
+    const x = (level - this.bottom) * this.perStep;
+    if (x >= this.cells) return this.topArea;
+    const i = x <= 0 ? 0 : Math.floor(x);
+    return (this.volumes[i + 1]! - this.volumes[i]!) * this.perStep;
+  }
+
+  /** Level at which this volume stands [m]. Successive calls look near the last answer first. */
+  level(volume: number): number {
+    if (volume <= 0) return this.bottom;
+    const { volumes, cells } = this;
+    if (volume >= volumes[cells]!) return this.top + (volume - volumes[cells]!) / this.topArea;
+    let i = this.hint;
+    while (volumes[i]! > volume) i -= 1;
+    while (volumes[i + 1]! <= volume) i += 1;
+    this.hint = i;
+    const low = volumes[i]!;
+    return this.bottom + this.step * (i + (volume - low) / (volumes[i + 1]! - low));
+  }
+
+  /** The same table with every volume multiplied. */
+  scaled(factor: number): LevelTable {
+    return new LevelTable(this.bottom, this.top, this.volumes.map((volume) => volume * factor));
+  }
+}
+
+/** A flow against level on an even grid, by straight lines; constant beyond both ends. */
+export class FlowTable {
+  readonly bottom: number;
+  private readonly cells: number;
+  private readonly perStep: number;
+  private readonly flows: Float64Array;
+
+  constructor(bottom: number, top: number, cells: number, flowAt: (level: number) => number) {
+    this.bottom = bottom;
+    this.cells = cells;
+    this.perStep = cells / (top - bottom);
+    this.flows = new Float64Array(cells + 1);
+    for (let i = 0; i <= cells; i += 1) this.flows[i] = flowAt(bottom + i / this.perStep);
+  }
+
+  flow(level: number): number {
+    const x = (level - this.bottom) * this.perStep;
+    if (x <= 0) return this.flows[0]!;
+    if (x >= this.cells) return this.flows[this.cells]!;
+    const i = Math.floor(x);
+    const low = this.flows[i]!;
+    return low + (this.flows[i + 1]! - low) * (x - i);
+  }
+}
