@@ -1,0 +1,101 @@
+// @ts-check
+// Builds what is missing or older than its source: the Prisma client, the packages, the API, the command line, the web client.
+import { existsSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import { capture } from './child.mjs';
+import { Complaint, diskFull, run } from './complaint.mjs';
+import { ensureInstalled } from './install.mjs';
+import { withLock } from './lock.mjs';
+import { inRoot, needRoom, root } from './paths.mjs';
+import { contentStamp, hasStamp, putStamp } from './stamps.mjs';
+import { createSteps } from './steps.mjs';
+
+/** @typedef {{ name: string, dir: string, uses: string[], sources: string[], command: (out: string) => [string, string[]] }} Unit */
+
+const tsc = (/** @type {string} */ dir) => (/** @type {string} */ out) => /** @type {[string, string[]]} */ (['typescript/bin/tsc', ['-p', `${dir}/tsconfig.build.json`, '--outDir', out]]);
+
+/** @param {string} dir @param {string[]} uses @returns {Unit} */
+const compiled = (dir, uses) => ({ name: path.basename(dir), dir, uses, command: tsc(dir), sources: [`${dir}/src`, `${dir}/package.json`, `${dir}/tsconfig.json`, `${dir}/tsconfig.build.json`, 'tsconfig.base.json'] });
+
+/** @type {Unit[]} */
+const UNITS = [
+  compiled('packages/calc', []),
+  compiled('packages/contracts', ['calc']),
+  compiled('packages/drawing', ['calc']),
+  compiled('packages/text', ['calc']),
+  compiled('apps/cli', ['calc', 'contracts', 'text']),
+  compiled('apps/api', ['calc', 'contracts', 'drawing', 'text', 'prisma']),
+  {
+    name: 'web', dir: 'apps/web', uses: ['calc', 'contracts', 'drawing', 'text'],
+    command: (out) => ['vite/bin/vite.js', ['build', 'apps/web', '--outDir', out, '--emptyOutDir', '--logLevel', 'warn']],
+    sources: ['apps/web/src', 'apps/web/public', 'apps/web/index.html', 'apps/web/vite.config.ts', 'apps/web/package.json', 'apps/web/tsconfig.json', 'tsconfig.base.json'],
+  },
+];
+
+/** The lock decides the versions of everything that takes part in a build. */
+const versions = () => contentStamp(['package-lock.json']);
+
+/** @param {string} file a program inside node_modules @param {string[]} args @param {string} what */
+async function runTool(file, args, what) {
+  const { code, output } = await capture(process.execPath, [inRoot('node_modules', file), ...args], { cwd: root, env: { ...process.env, NODE_ENV: 'production', NO_COLOR: '1' } });
+  if (code === 0) return;
+  if (/ENOSPC|No space left/.test(output)) throw diskFull(root);
+  throw new Complaint(`${what} could not be built:\n${output.trim().split('\n').slice(-30).join('\n')}`);
+}
+
+/** @param {import('./steps.mjs').Steps} steps */
+export async function ensureClient(steps) {
+  const stamp = contentStamp(['prisma/schema.prisma', 'prisma/schema'], { extra: [versions()] });
+  const file = inRoot('apps/api/src/generated/.stamp');
+  if (!existsSync(inRoot('prisma/schema.prisma')) || hasStamp(file, stamp)) return stamp;
+  await steps.step('Generating the database client', async () => {
+    await runTool('prisma/build/index.js', ['generate'], 'The database client');
+    putStamp(file, stamp);
+  });
+  return stamp;
+}
+
+/** @param {Unit} unit @param {string} stamp */
+async function buildUnit(unit, stamp) {
+  needRoom(root, 100);
+  const dist = inRoot(unit.dir, 'dist');
+  const half = `${dist}.${process.pid}`; // a service that runs from the old one keeps it until the new one is whole
+  try {
+    const [program, args] = unit.command(half);
+    await runTool(program, args, unit.name);
+    if (!existsSync(half)) throw new Complaint(`${unit.name} could not be built: the compiler wrote nothing.`);
+    putStamp(path.join(half, '.stamp'), stamp);
+    rmSync(dist, { recursive: true, force: true });
+    renameSync(half, dist);
+  } finally {
+    rmSync(half, { recursive: true, force: true });
+  }
+}
+
+/** @param {import('./steps.mjs').Steps} steps @param {{ only?: string[] }} [options] */
+export async function ensureBuilt(steps, { only } = {}) {
+  await withLock(inRoot('node_modules/.yardfall-build.lock'), 'tools/', async () => {
+    const lock = versions();
+    /** @type {Map<string, string>} */
+    const stamps = new Map();
+    if (!only || only.includes('api')) stamps.set('prisma', await ensureClient(steps));
+    for (const unit of UNITS) {
+      if (only && !only.includes(unit.name)) continue;
+      const stamp = contentStamp(unit.sources, { extra: [lock, ...unit.uses.map((name) => stamps.get(name) ?? '')] });
+      stamps.set(unit.name, stamp);
+      if (!hasStamp(inRoot(unit.dir, 'dist/.stamp'), stamp)) await steps.step(`Building ${unit.name}`, () => buildUnit(unit, stamp));
+    }
+  });
+}
+
+/** @returns {string} of the service, as package.json says it */
+export const version = () => /** @type {{ version: string }} */ (JSON.parse(readFileSync(inRoot('package.json'), 'utf8'))).version;
+
+if (process.argv[1] === import.meta.filename) {
+  await run(async () => {
+    const steps = createSteps();
+    await ensureInstalled(steps);
+    await ensureBuilt(steps);
+    steps.say(`Built in ${steps.total()}`);
+  });
+}
