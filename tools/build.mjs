@@ -1,6 +1,6 @@
 // @ts-check
 // Builds what is missing or older than its source: the Prisma client, the packages, the API, the command line, the web client.
-import { existsSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, renameSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { capture } from './child.mjs';
 import { Complaint, diskFull, run } from './complaint.mjs';
@@ -32,6 +32,9 @@ const UNITS = [
   },
 ];
 
+/** What a running service needs. */
+export const SERVICE = ['calc', 'contracts', 'drawing', 'text', 'api', 'web'];
+
 /** The lock decides the versions of everything that takes part in a build. */
 const versions = () => contentStamp(['package-lock.json']);
 
@@ -59,7 +62,8 @@ export async function ensureClient(steps) {
 async function buildUnit(unit, stamp) {
   needRoom(root, 100);
   const dist = inRoot(unit.dir, 'dist');
-  const half = `${dist}.${process.pid}`; // a service that runs from the old one keeps it until the new one is whole
+  const half = `${dist}.new`; // a service that runs from the old one keeps it until the new one is whole
+  rmSync(half, { recursive: true, force: true });
   try {
     const [program, args] = unit.command(half);
     await runTool(program, args, unit.name);
@@ -87,9 +91,6 @@ export async function ensureBuilt(steps, { only } = {}) {
     }
   });
 }
-
-/** @returns {string} of the service, as package.json says it */
-export const version = () => /** @type {{ version: string }} */ (JSON.parse(readFileSync(inRoot('package.json'), 'utf8'))).version;
 
 if (process.argv[1] === import.meta.filename) {
   await run(async () => {

@@ -1,0 +1,3 @@
+// @ts-check
+// Loaded into the API before its own code: when the process that started it is gone, it drains and ends like on any stop.
+process.on('disconnect', () => process.kill(process.pid, 'SIGTERM'));

@@ -1,0 +1,125 @@
+// @ts-check
+// npm start: from a fresh clone to a running service. Only Node.js itself is needed before the packages are installed, so what
+// needs a package is loaded after that.
+import path from 'node:path';
+import { endOrphan } from './api-process.mjs';
+import { ensureBuilt, SERVICE } from './build.mjs';
+import { pause } from './child.mjs';
+import { Complaint, run } from './complaint.mjs';
+import { checkNode, ensureInstalled } from './install.mjs';
+import { release, take } from './lock.mjs';
+import { dataFolder, makeDataFolder } from './paths.mjs';
+import { needPort, portFrom } from './ports.mjs';
+import { addressOf, openDatabase, runApi } from './service.mjs';
+import { createSteps } from './steps.mjs';
+
+const steps = createSteps();
+const place = { host: process.env.HOST || '127.0.0.1', port: portFrom(process.env.PORT, 3000), dataDir: dataFolder() };
+const lockFile = path.join(place.dataDir, 'start.lock');
+
+/** @type {(() => Promise<void>)[]} what must be stopped, in the order of starting */
+const running = [];
+let stopping = false;
+
+/** @param {string} why */
+async function stop(why) {
+  if (stopping) return;
+  stopping = true;
+  steps.say(`\n${why}`);
+  let code = 0;
+  for (const end of running.reverse()) {
+    try {
+      await end();
+    } catch (error) {
+      console.error(error);
+      code = 1;
+    }
+  }
+  steps.say('Stopped.');
+  process.exit(code);
+}
+
+function listenForStop() {
+  for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) process.on(signal, () => void stop('Stopping: open requests are finished first.'));
+  const parent = process.ppid;
+  // npm passes no signal on when it is itself killed: whoever it leaves behind ends in good order
+  if (process.env.npm_lifecycle_event === 'start') setInterval(() => { if (process.ppid !== parent) void stop('npm is gone: stopping.'); }, 1000).unref();
+}
+
+/** @param {import('./service.mjs').Database} database */
+function watchDatabase({ postgres }) {
+  if (!postgres) return;
+  void (async () => {
+    for (;;) {
+      await pause(300);
+      if (stopping) return;
+      if (postgres.isRunning()) continue;
+      steps.say('The database stopped; starting it again.');
+      try {
+        await postgres.restart();
+        steps.say('The database is back.');
+      } catch (error) {
+        console.error(error instanceof Complaint ? error.message : error);
+        await pause(3000);
+      }
+    }
+  })();
+}
+
+/** @typedef {{ signIns: unknown[] | undefined, setUpLink: string | undefined }} Said */
+
+/** @param {Said} said @returns {(line: import('./api-process.mjs').LogLine) => void} */
+const listen = (said) => ({ msg, signIns, url }) => {
+  if (msg === 'demo ready' && Array.isArray(signIns)) said.signIns = signIns;
+  if (msg === 'set-up link' && typeof url === 'string') said.setUpLink = url;
+};
+
+/** @param {unknown} signIn */
+function signInLine(signIn) {
+  if (typeof signIn !== 'object' || signIn === null) return `    ${signIn}`;
+  const { role, email, password, link, ...rest } = /** @type {Record<string, unknown>} */ (signIn);
+  const name = String(role ?? rest.name ?? '').padEnd(12);
+  return `    ${name} ${email ?? link ?? rest.url ?? ''}${password ? `   ${password}` : ''}`;
+}
+
+/** @param {Said} said */
+function greet(said) {
+  steps.say(`\nYardfall is ready at ${addressOf(place)} (${steps.total()})`);
+  if (said.signIns?.length) steps.say(['  Demo company, sign in with e-mail and password:', ...said.signIns.map(signInLine)].join('\n'));
+  if (said.setUpLink) steps.say(`  The database is empty. Make the first company within an hour at:\n    ${said.setUpLink}`);
+  steps.say(`  Log: ${path.join(place.dataDir, 'api.log')}\n  Ctrl-C stops it.`);
+}
+
+async function start() {
+  checkNode();
+  steps.say('Yardfall');
+  makeDataFolder(place.dataDir);
+  const other = take(lockFile, 'start.mjs', addressOf(place));
+  if (other) throw new Complaint(`Yardfall already runs from this folder, at ${other.note ?? 'another port'} (process ${other.pid}): stop that one first, or choose another data folder with YARDFALL_DATA.`);
+  running.push(async () => release(lockFile));
+  await endOrphan(place.dataDir);
+  await needPort(place.port, place.host);
+  await ensureInstalled(steps);
+  await ensureBuilt(steps, { only: SERVICE });
+  const database = await openDatabase(steps, place.dataDir);
+  if (database.postgres) running.push(database.postgres.stop);
+  watchDatabase(database);
+  /** @type {Said} */
+  const said = { signIns: undefined, setUpLink: undefined };
+  const began = () => runApi({ database, place, onLine: listen(said), onDeath: (how) => steps.say(`The API stopped (${how}); starting it again.`) });
+  const api = await steps.step('Starting the API', began);
+  running.push(api.stop);
+  greet(said);
+}
+
+await run(async () => {
+  listenForStop();
+  try {
+    await start();
+  } catch (error) {
+    stopping = true;
+    for (const end of running.reverse()) await end();
+    throw error;
+  }
+});
+if (stopping) process.exit();
