@@ -1,3 +1,5 @@
 import { catalogue } from '../catalogue.ts';
+import { jobHolds } from './jobs/holds.ts';
+import { jobReferral } from './jobs/referral.ts';
 
-export const jobs = catalogue({});
+export const jobs = { ...jobHolds, ...jobReferral, ...catalogue({}) };

@@ -1,3 +1,4 @@
 import { catalogue } from '../catalogue.ts';
+import { offerText } from './offers/text.ts';
 
-export const offers = catalogue({});
+export const offers = { ...offerText, ...catalogue({}) };

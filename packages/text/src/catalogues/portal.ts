@@ -1,3 +1,5 @@
 import { catalogue } from '../catalogue.ts';
+import { portalCare } from './portal/care.ts';
+import { portalWhy } from './portal/why.ts';
 
-export const portal = catalogue({});
+export const portal = { ...portalWhy, ...portalCare, ...catalogue({}) };
