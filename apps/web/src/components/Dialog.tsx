@@ -1,0 +1,37 @@
+import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { useText } from '../lib/reader.tsx';
+import { Button } from './Button.tsx';
+import './Dialog.css';
+
+interface DialogProps {
+  readonly open: boolean;
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** The browser's own modal dialog: focus stays inside, Escape closes it, focus returns. */
+export function Dialog({ open, title, onClose, children }: DialogProps) {
+  const ref = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  const { t } = useText();
+  useEffect(() => {
+    const dialog = ref.current;
+    if (!dialog || dialog.open === open) return;
+    if (open) dialog.showModal();
+    else dialog.close();
+  }, [open]);
+  return (
+    <dialog ref={ref} className="dialog" aria-labelledby={id} onClose={onClose}>
+      {open ? (
+        <div className="stack">
+          <div className="dialog-head">
+            <h2 id={id}>{title}</h2>
+            <Button kind="text" onClick={onClose}>{t('ui.close')}</Button>
+          </div>
+          {children}
+        </div>
+      ) : null}
+    </dialog>
+  );
+}

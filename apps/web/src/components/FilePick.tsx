@@ -1,0 +1,47 @@
+import { useId, useState } from 'react';
+import { useText } from '../lib/reader.tsx';
+import type { FieldWords } from './Field.tsx';
+import './FilePick.css';
+
+interface FilePickProps extends FieldWords {
+  readonly accept: string;
+  /** `environment` opens the camera on a phone. */
+  readonly capture?: 'environment';
+  readonly words?: string;
+  readonly size?: 'desk' | 'crew';
+  readonly disabled?: boolean;
+  readonly onPick: (file: File) => void;
+}
+
+/** A file or a photo; says which one is chosen and how large it is. */
+export function FilePick({ label, hint, error, accept, capture, words, size = 'desk', disabled, onPick }: FilePickProps) {
+  const id = useId();
+  const { t, language } = useText();
+  const [chosen, setChosen] = useState<File | null>(null);
+  const pick = (file: File | undefined) => {
+    if (!file) return;
+    setChosen(file);
+    onPick(file);
+  };
+  return (
+    <div className="field">
+      <span className="field-legend" id={`${id}-label`}>{label}</span>
+      {hint ? <p className="field-hint" id={`${id}-hint`}>{hint}</p> : null}
+      <label className={`file-pick button ${size === 'crew' ? 'button-crew' : ''}`}>
+        <input type="file" accept={accept} capture={capture} disabled={disabled} aria-labelledby={`${id}-label`} aria-describedby={hint ? `${id}-hint` : undefined}
+          onChange={(event) => {
+            pick(event.target.files?.[0]);
+            event.target.value = ''; // so that the same file can be chosen again after a refusal
+          }} />
+        <span>{words ?? t('ui.file.choose')}</span>
+      </label>
+      {chosen ? <p className="field-reads">{t('ui.file.chosen', { name: chosen.name, size: sizeText(chosen.size, language) })}</p> : null}
+      {error ? <p className="field-error">{error}</p> : null}
+    </div>
+  );
+}
+
+function sizeText(bytes: number, language: string): string {
+  const [value, unit] = bytes < 1e6 ? [bytes / 1e3, 'kilobyte'] : [bytes / 1e6, 'megabyte'];
+  return new Intl.NumberFormat(language, { style: 'unit', unit, maximumFractionDigits: value < 10 ? 1 : 0 }).format(value);
+}

@@ -1,0 +1,51 @@
+import type { ReactNode } from 'react';
+import './Table.css';
+
+export interface Column {
+  readonly key: string;
+  readonly head: ReactNode;
+  /** Figures stand right-aligned in the mono face, each with its unit. */
+  readonly figure?: boolean;
+}
+
+export interface Row {
+  readonly key: string;
+  readonly cells: Readonly<Record<string, ReactNode>>;
+  /** Drawn with a heavier rule: totals. */
+  readonly strong?: boolean;
+}
+
+interface TableProps {
+  readonly caption: ReactNode;
+  /** Keep the caption for screen readers only, when a heading says it already. */
+  readonly captionUnseen?: boolean;
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+}
+
+export function Table({ caption, captionUnseen = false, columns, rows }: TableProps) {
+  return (
+    <div className="table-scroll" tabIndex={0} role="region" aria-label={typeof caption === 'string' ? caption : undefined}>
+      <table className="table">
+        <caption className={captionUnseen ? 'unseen' : undefined}>{caption}</caption>
+        <thead>
+          <tr>
+            {columns.map((column) => <th key={column.key} scope="col" className={column.figure ? 'cell-figure' : undefined}>{column.head}</th>)}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.key} className={row.strong ? 'table-strong' : undefined}>
+              {columns.map((column, at) => {
+                const look = column.figure ? 'cell-figure figure' : undefined;
+                return at === 0
+                  ? <th key={column.key} scope="row" className={look}>{row.cells[column.key]}</th>
+                  : <td key={column.key} className={look}>{row.cells[column.key]}</td>;
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

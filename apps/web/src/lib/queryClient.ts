@@ -1,0 +1,17 @@
+import { QueryClient } from '@tanstack/react-query';
+import { ApiProblem } from './problem.ts';
+
+/** Asks again only where asking again can help: never after a clear refusal. */
+export function makeQueryClient(): QueryClient {
+  return new QueryClient({
+    defaultOptions: {
+      queries: {
+        retry: (failures, error) => failures < 3 && error instanceof ApiProblem && error.passing,
+        retryDelay: (attempt) => Math.min(1000 * 2 ** attempt, 8000),
+        staleTime: 10_000,
+        refetchOnWindowFocus: true,
+      },
+      mutations: { retry: false },
+    },
+  });
+}

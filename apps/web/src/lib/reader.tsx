@@ -1,0 +1,96 @@
+import { identity, type BodyInput, type Me } from '@yardfall/contracts';
+import { isMessageCode, languages, quantity, render, unitSystems, type FormatOptions, type Language, type MessageCode, type Params, type QuantityKind, type Units } from '@yardfall/text';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { createContext, use, useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
+import { call } from './api.ts';
+import { read } from './query.ts';
+import { kept, keep } from './keep.ts';
+
+export const themes = ['auto', 'light', 'dark'] as const;
+export type Theme = (typeof themes)[number];
+
+export interface Preferences {
+  readonly language: Language;
+  readonly units: Units;
+  readonly theme: Theme;
+}
+
+interface Reader extends Preferences {
+  readonly change: (change: Partial<Preferences>) => void;
+}
+
+const ReaderContext = createContext<Reader | null>(null);
+
+/** How this person reads: kept with the account, and on this device before signing in. */
+export function ReaderProvider({ children }: { readonly children: ReactNode }) {
+  const [own, setOwn] = useState<Preferences>(firstPreferences);
+  const queries = useQueryClient();
+  const meQuery = read(identity.me);
+  const me = useQuery({ ...meQuery, retry: false }).data?.data;
+  const now = useMemo<Preferences>(() => (me ? pick(me) : own), [me, own]);
+
+  useEffect(() => {
+    document.documentElement.lang = now.language;
+    if (now.theme === 'auto') delete document.documentElement.dataset.theme;
+    else document.documentElement.dataset.theme = now.theme;
+    keep('reader', now);
+  }, [now]);
+
+  const change = useCallback((asked: Partial<Preferences>) => {
+    setOwn({ ...now, ...asked });
+    if (!me) return;
+    queries.setQueryData(meQuery.queryKey, { data: { ...me, ...asked }, etag: null });
+    // The screen has changed already; if the office cannot be reached the choice still holds on this device.
+    call(identity.updatePreferences, { body: asked as BodyInput<typeof identity.updatePreferences> }).catch(() => keep('reader', { ...now, ...asked }));
+  }, [me, meQuery.queryKey, now, queries]);
+
+  return <ReaderContext value={useMemo(() => ({ ...now, change }), [now, change])}>{children}</ReaderContext>;
+}
+
+export function useReader(): Reader {
+  const reader = use(ReaderContext);
+  if (!reader) throw new Error('useReader stands outside ReaderProvider');
+  return reader;
+}
+
+export interface Text {
+  readonly language: Language;
+  readonly units: Units;
+  /** A sentence of the catalogues. */
+  readonly t: (code: MessageCode, params?: Params, options?: FormatOptions) => string;
+  /** A sentence whose code came from the office: a finding, a hold, a trail entry. */
+  readonly say: (code: string, params?: Params, options?: FormatOptions) => string;
+  /** One figure with its unit, from SI. */
+  readonly q: (kind: QuantityKind, value: number | string, options?: FormatOptions) => string;
+}
+
+export function useText(): Text {
+  const { language, units } = useReader();
+  return useMemo(() => textFor(language, units), [language, units]);
+}
+
+export function textFor(language: Language, units: Units): Text {
+  const t: Text['t'] = (code, params, options) => render(language, units, code, params, options);
+  return {
+    language,
+    units,
+    t,
+    // A page that stayed open over a release may meet a code that it does not know yet.
+    say: (code, params, options) => (isMessageCode(code) ? t(code, params, options) : t('ui.unknownText', { code })),
+    q: (kind, value, options) => quantity(language, units, kind, value, options),
+  };
+}
+
+function pick(me: Me): Preferences {
+  return { language: me.language, units: me.units, theme: me.theme };
+}
+
+function firstPreferences(): Preferences {
+  const stored = kept('reader') as Partial<Preferences> | null;
+  const spoken: Language = navigator.language.startsWith('es') ? 'es' : 'en';
+  return {
+    language: languages.find((l) => l === stored?.language) ?? spoken,
+    units: unitSystems.find((u) => u === stored?.units) ?? 'us',
+    theme: themes.find((t) => t === stored?.theme) ?? 'auto',
+  };
+}

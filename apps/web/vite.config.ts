@@ -1,0 +1,30 @@
+import path from 'node:path';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const packages = path.resolve(import.meta.dirname, '../../packages');
+const source = (name: string) => path.join(packages, name, 'src/index.ts');
+
+export default defineConfig({
+  root: import.meta.dirname,
+  plugins: [react()],
+  resolve: {
+    // The packages are taken from their source, so that the page builds without building them first.
+    alias: Object.fromEntries(['calc', 'contracts', 'drawing', 'text'].map((name) => [`@yardfall/${name}`, source(name)])),
+  },
+  build: {
+    outDir: 'dist',
+    emptyOutDir: true,
+    sourcemap: true,
+    // The content policy allows neither inline scripts nor data: fonts.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  server: {
+    host: '127.0.0.1',
+    port: Number(process.env.WEB_PORT ?? 5173),
+    strictPort: true,
+    proxy: { '/api': { target: process.env.API_URL ?? 'http://127.0.0.1:3000', changeOrigin: false } },
+  },
+  worker: { format: 'es' },
+});
