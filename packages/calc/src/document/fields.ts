@@ -7,6 +7,8 @@ export type Rules = Readonly<Record<string, FieldRule>>;
 
 /** Levels and lengths beyond this [m] are typing errors on any yard; flows and areas never come near it either. */
 const largestNumber = 1e6;
+/** Counts and seeds fit 32 bits. */
+const largestCount = 4294967295;
 
 export function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -15,7 +17,8 @@ export function isObject(value: unknown): value is Record<string, unknown> {
 function checkNumber(value: unknown, rule: NumberRule, path: string): void {
   if (typeof value !== 'number') throw new DocumentError('document.wrongType', path, { expected: 'number' });
   if (!(value - value === 0)) throw new DocumentError('document.notFinite', path);
-  if (value > largestNumber || value < -largestNumber) throw new DocumentError('document.outOfRange', path, { low: -largestNumber, high: largestNumber });
+  const most = rule === 'count' ? largestCount : largestNumber;
+  if (value > most || value < -most) throw new DocumentError('document.outOfRange', path, { low: -most, high: most });
   if (rule === 'positive' && value <= 0) throw new DocumentError('document.notPositive', path, { value });
   if ((rule === 'nonNegative' || rule === 'count') && value < 0) throw new DocumentError('document.negative', path, { value });
   if (rule === 'count' && Math.floor(value) !== value) throw new DocumentError('document.wrongType', path, { expected: 'whole number' });
