@@ -1,0 +1,148 @@
+import type { DisplayList, Hatch, Item, LineItem, PolygonItem, TextItem } from '../display.ts';
+import type { LabelCode } from '../labels.ts';
+import { drawMark, markBox } from './marks.ts';
+import { patterns } from './patterns.ts';
+import { placeTexts } from './place.ts';
+import type { PlacedText, Segment } from './place.ts';
+import { pathOf, projection, px } from './project.ts';
+import type { Projection } from './project.ts';
+import { dashOf, paint, strokeOf } from './style.ts';
+import type { Theme } from './style.ts';
+import { node } from './tree.ts';
+import type { SvgNode } from './tree.ts';
+
+export interface SvgOptions {
+  readonly width: number;
+  readonly height: number;
+  readonly label: (code: LabelCode, params: Readonly<Record<string, number | string>>) => string;
+  readonly theme: Theme;
+  /** Unique on the page, since hatches are found by id. */
+  readonly idPrefix: string;
+  readonly textSize: number;
+  /** Texts of a higher rank are left out. */
+  readonly maxRank: number;
+  /** Accessible name of the picture. */
+  readonly title: string | null;
+  readonly selected: string | null;
+  readonly hits: boolean;
+}
+
+/** A phone holds the levels that decide; a desk holds them all. */
+export function rankFor(width: number): number {
+  if (width < 480) return 2;
+  return width < 900 ? 3 : 6;
+}
+
+export function toSvg(display: DisplayList, given: Pick<SvgOptions, 'width' | 'height' | 'label'> & Partial<SvgOptions>): SvgNode {
+  const options: SvgOptions = {
+    theme: 'classes', idPrefix: `dl-${display.name}`, textSize: given.width < 480 ? 12 : 13, maxRank: rankFor(given.width),
+    title: null, selected: null, hits: true, ...given,
+  };
+  const view = projection(display.extent, options.width, options.height);
+  const drawn = display.items.filter((item) => item.kind !== 'text').flatMap((item) => drawItem(item, view, options));
+  const letters = lettering(display, view, options);
+  const hits = options.hits ? display.hits.map((hit) => hitArea(hit.part, pathOf(hit.points.map((point) => view.toPixels(point)), true), options)) : [];
+  const { width, height } = options;
+  return node('svg', {
+    xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${width} ${height}`, width, height, class: 'dl', role: 'img',
+    ...(options.title === null ? { 'aria-hidden': 'true' } : { 'aria-label': options.title }),
+    ...(options.theme === 'print' ? { 'font-family': 'Atkinson Hyperlegible Next, sans-serif' } : {}),
+  }, [patterns(options.idPrefix, options.theme), ...drawn, ...letters, ...hits]);
+}
+
+function drawItem(item: Exclude<Item, TextItem>, view: Projection, options: SvgOptions): SvgNode[] {
+  if (item.kind === 'line') return [drawLine(item, view, options)];
+  if (item.kind === 'polygon') return drawPolygon(item, view, options);
+  return [node('g', partAttrs(item), drawMark(item, view.toPixels(item.at), options.theme, options.height))];
+}
+
+function partAttrs(item: Item): SvgNode['attrs'] {
+  return item.part === null ? {} : { 'data-part': item.part, 'data-state': item.state };
+}
+
+function drawLine(item: LineItem, view: Projection, { theme }: SvgOptions): SvgNode {
+  return node('path', {
+    d: pathOf(item.points.map((point) => view.toPixels(point)), false),
+    ...paint(theme, 'stroke', item.role), ...strokeOf(item.weight, item.state), ...dashOf(item.dash), ...partAttrs(item),
+  });
+}
+
+function drawPolygon(item: PolygonItem, view: Projection, options: SvgOptions): SvgNode[] {
+  const d = pathOf(item.points.map((point) => view.toPixels(point)), true);
+  const part = partAttrs(item);
+  const result = fills(item.hatch, options).map((attrs) => node('path', { d, ...attrs, ...part }));
+  if (item.outlined) {
+    result.push(node('path', { d, ...paint(options.theme, 'stroke', item.role), ...strokeOf('normal', item.state), 'stroke-linejoin': 'round', ...part }));
+  }
+  return result;
+}
+
+/** Paper first, then tone, then hatch: a hatch alone must say what it is in black and white. */
+function fills(hatch: Hatch, { theme, idPrefix }: SvgOptions): SvgNode['attrs'][] {
+  const paper = paint(theme, 'fill', 'paper');
+  const pattern = { fill: `url(#${idPrefix}-${hatch})`, stroke: 'none' };
+  switch (hatch) {
+    case 'none':
+      return [];
+    case 'paper':
+      return [paper];
+    case 'solid':
+      return [paper, { ...paint(theme, 'fill', 'ink'), 'fill-opacity': 0.3 }];
+    case 'concrete':
+      return [paper, { ...paint(theme, 'fill', 'slab'), 'fill-opacity': 0.08 }, pattern];
+    case 'stone':
+      return [paper, pattern];
+    case 'water':
+      return [...(theme === 'print' ? [] : [{ ...paint(theme, 'fill', 'water'), 'fill-opacity': 0.16 }]), pattern];
+    case 'range':
+      return [{ ...paint(theme, 'fill', 'ink'), 'fill-opacity': 0.04 }, pattern];
+    default:
+      return [pattern];
+  }
+}
+
+function hitArea(part: string, d: string, options: SvgOptions): SvgNode {
+  const chosen = options.selected === part;
+  return node('path', {
+    d, 'data-hit': part, class: chosen ? 'dl-hit dl-chosen' : 'dl-hit',
+    fill: 'none', 'pointer-events': 'all', stroke: 'none',
+  });
+}
+
+function lettering(display: DisplayList, view: Projection, options: SvgOptions): SvgNode[] {
+  const texts = new Map<number, TextItem>();
+  display.items.forEach((item, key) => {
+    if (item.kind === 'text' && item.rank <= options.maxRank) texts.set(key, item);
+  });
+  const wanted = [...texts].map(([key, item]) => ({
+    key, text: options.label(item.label.code, item.label.params), at: view.toPixels(item.at), side: item.side, rank: item.rank, movable: item.movable,
+  }));
+  const marks = display.items.flatMap((item) => (item.kind === 'mark' ? [markBox(item, view.toPixels(item.at))] : []));
+  const placed = placeTexts(wanted, { width: options.width, height: options.height, size: options.textSize, marks, lines: segments(display, view) });
+  return placed.flatMap((text) => letter(text, texts.get(text.key), options));
+}
+
+function segments(display: DisplayList, view: Projection): Segment[] {
+  return display.items.flatMap((item) => {
+    if (item.kind === 'line' && item.weight !== 'hair') return pairs(item.points.map((point) => view.toPixels(point)));
+    if (item.kind === 'polygon' && item.outlined) return pairs([...item.points, ...item.points.slice(0, 1)].map((point) => view.toPixels(point)));
+    return [];
+  });
+}
+
+function pairs(points: readonly (readonly [number, number])[]): Segment[] {
+  return points.slice(1).map((point, index) => [points[index] ?? point, point]);
+}
+
+function letter(placed: PlacedText, item: TextItem | undefined, options: SvgOptions): SvgNode[] {
+  if (item === undefined) return [];
+  const { theme, textSize } = options;
+  const fill = paint(theme, 'fill', item.role);
+  const halo: Record<string, string> = theme === 'print' ? { stroke: '#fff' } : { class: `${String(fill['class'])} dl-halo` };
+  const text = node('text', {
+    x: px(placed.box.x0 + 1), y: px(placed.box.y1 - textSize * 0.28), 'font-size': textSize,
+    ...fill, ...halo, 'stroke-width': 3, 'stroke-linejoin': 'round', 'paint-order': 'stroke', ...partAttrs(item),
+  }, [placed.text]);
+  if (placed.leader === null) return [text];
+  return [node('path', { d: pathOf(placed.leader, false), ...paint(theme, 'stroke', item.role), 'stroke-width': 0.8, 'stroke-opacity': 0.55 }), text];
+}
