@@ -1,5 +1,7 @@
 // @ts-check
 import { spawn } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { codeOf } from './complaint.mjs';
 
 /**
  * Runs a program to its end and keeps what it printed.
@@ -43,13 +45,18 @@ export function passThrough(command, args, options = {}) {
 /** @param {number} milliseconds */
 export const pause = (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 
-/** @param {number} pid */
+/** A zombie, dead but not yet reaped by its parent, does not count. @param {number} pid */
 export function isAlive(pid) {
   try {
     process.kill(pid, 0);
-    return true;
   } catch (error) {
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
+    return codeOf(error) === 'EPERM';
+  }
+  if (process.platform !== 'linux') return true;
+  try {
+    return !/\) [ZX] /.test(readFileSync(`/proc/${pid}/stat`, 'utf8'));
+  } catch {
+    return false; // it ended between the two looks
   }
 }
 

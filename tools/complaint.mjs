@@ -13,7 +13,7 @@ export function codeOf(error) {
   return error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : undefined;
 }
 
-/** @param {unknown} error */
+/** @param {unknown} error @returns {string} */
 export function messageOf(error) {
   if (error instanceof AggregateError && !error.message) return error.errors.map(messageOf).join('; ');
   return error instanceof Error ? error.message : String(error);

@@ -106,7 +106,7 @@ function checkVersion(home) {
   if (found !== home.major) throw new Complaint(`The data folder ${home.cluster} was written by PostgreSQL ${found}, and this version of Yardfall runs PostgreSQL ${home.major}: start the version that wrote it, or choose another folder with YARDFALL_DATA.`);
 }
 
-/** @param {string} cluster @returns {{ pid: number, port: number } | undefined} a server that is really running there; a stale or zombie process does not count */
+/** @param {string} cluster @returns {{ pid: number, port: number } | undefined} a server that is really running there; a number left by a dead process does not count */
 function livePostmaster(cluster) {
   let lines;
   try {
@@ -119,8 +119,7 @@ function livePostmaster(cluster) {
   if (!pid || !port || !isAlive(pid)) return undefined;
   if (process.platform !== 'linux') return { pid, port };
   try {
-    const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
-    return /^\d+ \(postgres\) [^ZX]/.test(stat) ? { pid, port } : undefined;
+    return /^\d+ \(postgres\)/.test(readFileSync(`/proc/${pid}/stat`, 'utf8')) ? { pid, port } : undefined;
   } catch {
     return undefined; // it ended between the two looks
   }

@@ -21,8 +21,7 @@ export function holderOf(file) {
 function runs({ pid, program }) {
   if (process.platform !== 'linux') return true;
   try {
-    const state = readFileSync(`/proc/${pid}/stat`, 'utf8');
-    return !/\) [ZX] /.test(state) && readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes(program);
+    return readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes(program);
   } catch (error) {
     if (codeOf(error) === 'ENOENT' || codeOf(error) === 'ESRCH') return false;
     throw error;

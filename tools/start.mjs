@@ -14,7 +14,7 @@ import { addressOf, openDatabase, runApi } from './service.mjs';
 import { createSteps } from './steps.mjs';
 
 const steps = createSteps();
-const place = { host: process.env.HOST || '127.0.0.1', port: portFrom(process.env.PORT, 3000), dataDir: dataFolder() };
+const place = { host: process.env.HOST || '127.0.0.1', port: 3000, dataDir: dataFolder() };
 const lockFile = path.join(place.dataDir, 'start.lock');
 
 /** @type {(() => Promise<void>)[]} what must be stopped, in the order of starting */
@@ -92,6 +92,7 @@ function greet(said) {
 
 async function start() {
   checkNode();
+  place.port = portFrom(process.env.PORT, place.port);
   steps.say('Yardfall');
   makeDataFolder(place.dataDir);
   const other = take(lockFile, 'start.mjs', addressOf(place));
