@@ -45,3 +45,14 @@ export { cycleTime, shortestCycle, worstStartsPerHour, workingVolumeFor, aloneRu
 export { flotation, collarFor } from './basin/flotation.ts';
 export { pumpDown, runUncertainty, PUMP_DOWN_LIMITS } from './proof/pumpDown.ts';
 export type { PumpDownRun, PumpDownResult, PumpDownLimits } from './proof/pumpDown.ts';
+export { parseAtlas14 } from './rain/parseAtlas14.ts';
+export type { AtlasFile, AtlasWarning } from './rain/parseAtlas14.ts';
+export { scsFraction, SCS_TYPES } from './rain/scsDistribution.ts';
+export { curveNumberRunoff, curveNumberExcess } from './runoff/curveNumber.ts';
+export { pondedInfiltration, infiltrationRate, pondingTime, greenAmptExcess, suctionDeficit } from './runoff/greenAmpt.ts';
+export { hortonRate, hortonDepth, hortonExcess } from './runoff/horton.ts';
+export { sheetFlowTime, shallowFlowVelocity, kirpichTime } from './runoff/timeOfConcentration.ts';
+export { levelPool } from './routing/levelPool.ts';
+export { percolationPit } from './outlet/percolationPit.ts';
+export { percolationRate, infiltrationFromHole } from './outlet/percolationTest.ts';
+export { soakaway, halfWettedArea, soakageRate } from './outlet/soakaway.ts';
