@@ -1,0 +1,97 @@
+import type { Basin, DesignDocument, DischargeLine, Outlet, Part, Pump, WeepHole } from '../document/document.ts';
+import { dutyPoint, type DischargePath, type Duty } from '../pump/dutyPoint.ts';
+import { lineVolume } from '../pump/drainBack.ts';
+import { lineEquivalentLength } from '../pump/fittings.ts';
+import { pumpCurve, type PumpCurve } from '../pump/pumpCurve.ts';
+import { weepHoleFlow } from '../pump/weepHole.ts';
+import { DocumentError } from '../document/error.ts';
+import { FlowTable } from './levelTable.ts';
+import type { PumpRating } from './model.ts';
+import { partsOf, pathFrom } from './pathParts.ts';
+
+/** A pump with everything that its water passes. */
+export interface PumpLine {
+  readonly pump: Pump;
+  readonly basin: Basin;
+  readonly line: DischargeLine;
+  readonly outlet: Outlet;
+  readonly checkValve: boolean;
+  readonly weep: WeepHole | null;
+  readonly curve: PumpCurve;
+  readonly equivalentLength: number;
+  readonly lineVolume: number;
+  /** Level that the water must be lifted to [m]: the outlet's water surface or a higher point of the line. */
+  readonly liftLevel: number;
+}
+
+/** A factor on the pump's heads and flows and a friction coefficient other than the document's, for the band. */
+export interface PumpVariation {
+  readonly flowFactor: number;
+  readonly hazenWilliamsC: number | null;
+}
+
+const find = <K extends Part['kind']>(path: readonly Part[], kind: K): Extract<Part, { readonly kind: K }> | undefined =>
+  path.find((part): part is Extract<Part, { readonly kind: K }> => part.kind === kind);
+
+export function pumpLineOf(document: DesignDocument, pump: Pump): PumpLine {
+  const path = pathFrom(document, pump.id);
+  const line = find(path, 'dischargeLine');
+  const outlet = find(path, 'outlet');
+  const basin = partsOf(document, 'basin').find((part) => part.id === pump.basin);
+  if (line === undefined || outlet === undefined || basin === undefined) throw new DocumentError('document.noOutlet', '/system/parts', { id: pump.id });
+  const valve = find(path, 'checkValve');
+  const fittings = valve?.present === true ? [...line.fittings, { count: 1, equivalentLength: valve.equivalentLength }] : line.fittings;
+  return {
+    pump, basin, line, outlet, curve: pumpCurve(pump.curve), checkValve: valve?.present === true,
+    weep: partsOf(document, 'weepHole').find((part) => part.pump === pump.id) ?? null,
+    equivalentLength: lineEquivalentLength(line.length, fittings), lineVolume: lineVolume(line.innerDiameter, line.length),
+    liftLevel: Math.max(outlet.waterLevel, outlet.level, line.highPoint ?? -Infinity),
+  };
+}
+
+/** Path of the water at a basin level; a line that is not yet full has part of its lift and friction. */
+export function dischargePath(item: PumpLine, basinLevel: number, filled = 1, hazenWilliamsC = item.line.hazenWilliamsC): DischargePath {
+  return {
+    staticHead: filled * (item.liftLevel - basinLevel), equivalentLength: filled * item.equivalentLength,
+    innerDiameter: item.line.innerDiameter, hazenWilliamsC, openingHead: filled * item.outlet.openingHead,
+  };
+}
+
+export function dutyAt(item: PumpLine, basinLevel: number): Duty {
+  return dutyPoint(item.curve, dischargePath(item, basinLevel));
+}
+
+/** Flow that the weep hole gives back at a duty head [m3/s]. */
+export function weepAt(item: PumpLine, head: number): number {
+  return item.weep === null ? 0 : weepHoleFlow(item.weep.diameter, Math.max(0, head));
+}
+
+const ratingCells = 24;
+/** While it fills, a line is on average half full of lift and friction. Source: ours. */
+const halfFilled = 0.5;
+
+/**
+ * Net flow of the duty pumps of one basin against its level, each on its own line.
+ * What the weep hole returns is taken off; a pump that cannot lift gives nothing.
+ */
+export function ratePumps(
+  document: DesignDocument, pumps: readonly Pump[], basin: Basin, top: number, variation: PumpVariation = { flowFactor: 1, hazenWilliamsC: null },
+): PumpRating {
+  const lines = pumps.map((pump) => pumpLineOf(document, pump));
+  const net = (level: number, filled: number): number => {
+    let sum = 0;
+    for (const item of lines) {
+      const duty = dutyPoint(item.curve, dischargePath(item, level, filled, variation.hazenWilliamsC ?? item.line.hazenWilliamsC));
+      sum += Math.max(0, duty.flow * variation.flowFactor - weepAt(item, duty.head));
+    }
+    return sum;
+  };
+  const volume = lines.reduce((sum, item) => sum + item.lineVolume, 0);
+  const runBack = lines.reduce((sum, item) => sum + (item.checkValve ? 0 : item.lineVolume), 0);
+  return {
+    id: lines[0]!.pump.id,
+    flow: new FlowTable(basin.offLevel, top, ratingCells, (level) => net(level, 1)),
+    filling: new FlowTable(basin.offLevel, top, runBack > 0 ? ratingCells : 1, (level) => net(level, halfFilled)),
+    lineVolume: volume, runBack,
+  };
+}
