@@ -26,6 +26,8 @@ const factBase = {
 /** What a phone recorded about one item. Facts are only ever added; the state of an item is the fold of them. */
 export const FieldFact = z
   .discriminatedUnion('kind', [
+    /** The work of the item begins; from here the age of a guarding photo no longer matters. */
+    z.strictObject({ ...factBase, kind: z.literal('begun') }),
     z.strictObject({ ...factBase, kind: z.literal('ticked'), note: text(1000) }),
     z.strictObject({ ...factBase, kind: z.literal('photo'), photoId: Id, takenAt: Instant }),
     /** Measured value in SI, against the design's value for the item. */
@@ -82,7 +84,12 @@ export const ChecklistItem = z
 export type ChecklistItem = z.infer<typeof ChecklistItem>;
 
 export const HoldPointState = z
-  .object({ id: z.string(), open: z.boolean(), waived: z.boolean(), items: z.array(z.string()), guards: z.array(z.string()) })
+  .object({
+    id: z.string(),
+    /** Set when each part has its own hold point: two channels may be poured on two days. */
+    part: z.string().nullable(),
+    open: z.boolean(), waived: z.boolean(), items: z.array(z.string()), guards: z.array(z.string()),
+  })
   .meta({ id: 'HoldPointState' });
 
 export const Checklist = z

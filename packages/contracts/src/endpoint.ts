@@ -29,6 +29,8 @@ export interface EndpointOptions<P extends Shape, Q extends Shape, B extends Sha
   readonly concurrency?: 'etag' | 'ifMatch';
   /** What a body that is not JSON is: a photo or a text file sent as multipart with one file and a JSON field `meta`. */
   readonly upload?: { readonly maxBytes: number; readonly types: readonly string[] };
+  /** Largest JSON body in bytes; 1 MiB unless said. */
+  readonly maxBody?: number;
   /** Set on answers that are not JSON. */
   readonly produces?: string;
   /** Writes that change nothing twice by nature may do without an Idempotency-Key. */

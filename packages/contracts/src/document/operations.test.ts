@@ -1,7 +1,7 @@
-import type { DraftOperation } from '@yardfall/contracts';
+import type { DraftOperation } from '../designs.ts';
 import { describe, expect, test } from 'vitest';
 import { conflictsOf, isRemovalOfPart } from './conflict.rules.ts';
-import { applyOperations, OperationError, partOf, partsMeet, valueAt } from './draft.rules.ts';
+import { applyOperations, OperationError, partOf, partsMeet, valueAt } from './operations.ts';
 
 const draft = () => ({
   title: 'Patio drain', site: { soil: { texture: 'loam' } },

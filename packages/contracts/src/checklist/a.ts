@@ -1,0 +1,11 @@
+import { item } from './types.ts';
+
+/** A. Before the truck leaves. Acceptance figures are common practice or ours unless a source is named. */
+export const groupA = [
+  item({ id: 'A1', applies: ['always'], signers: ['owner'], params: { days: 3 } }),
+  item({ id: 'A2', applies: ['digging'], holdPoint: 'HP-1', evidence: ['tick', 'photo', 'document'], photos: 1 }),
+  item({ id: 'A3', applies: ['digging'], evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['crewLead', 'homeowner'] }),
+  item({ id: 'A4', applies: ['outletPermission'], evidence: ['tick', 'photo', 'document'], photos: 1, signers: ['owner'] }),
+  item({ id: 'A5', applies: ['pumpOrConcrete'], photos: 2, params: { beyond: 0.0508 } }),
+  item({ id: 'A6', applies: ['always'], photos: 1, params: { chance: 0.4 } }),
+];

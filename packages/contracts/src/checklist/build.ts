@@ -1,0 +1,59 @@
+import type { DesignDocument } from '@yardfall/calc';
+import type { Requirement } from '../checklists.ts';
+import { canonicalBytes, sha256Hex } from '../document/canonical.ts';
+import { holdPointRules } from './guards.ts';
+import { itemTemplates } from './templates.ts';
+import { hasTrait } from './traits.ts';
+import type { ItemGroup, ItemTemplate, Subject } from './types.ts';
+
+/** An item of the checklist of one design document. The key is stable by template and part: `A1`, `D4:CH1`. */
+export interface BuiltItem {
+  readonly key: string;
+  readonly template: string;
+  readonly group: ItemGroup;
+  readonly part: string | null;
+  readonly position: number;
+  readonly holdPoint: string | null;
+  /** Hold points that guard this item. */
+  readonly guards: readonly string[];
+  readonly requirement: Requirement;
+  readonly requirementBytes: Uint8Array<ArrayBuffer>;
+  readonly requirementHash: string;
+}
+
+export async function buildChecklist(document: DesignDocument): Promise<readonly BuiltItem[]> {
+  const wanted = itemTemplates
+    .filter((template) => template.applies.every((trait) => hasTrait(document, trait)))
+    .flatMap((template) => subjectsOf(template, document).map((subject) => ({ template, subject })));
+  return Promise.all(wanted.map(({ template, subject }, position) => build(template, subject, position)));
+}
+
+async function build(template: ItemTemplate, subject: Subject, position: number): Promise<BuiltItem> {
+  const about = subject.part?.id ?? subject.cut?.id ?? null;
+  const requirement: Requirement = {
+    template: template.id,
+    part: about,
+    evidence: [...template.evidence],
+    signers: [...template.signers],
+    minPhotos: template.minPhotos,
+    measures: template.measures(subject).map((measure) => ({ ...measure })),
+    params: { ...template.params },
+    freshFor: template.freshFor,
+  };
+  const requirementBytes = canonicalBytes(requirement);
+  return {
+    key: about === null ? template.id : `${template.id}:${about}`,
+    template: template.id, group: template.group, part: subject.cut?.part ?? about, position, holdPoint: template.holdPoint,
+    guards: holdPointRules.filter((rule) => rule.guards.includes(template.id)).map((rule) => rule.id),
+    requirement, requirementBytes, requirementHash: await sha256Hex(requirementBytes),
+  };
+}
+
+function subjectsOf(template: ItemTemplate, document: DesignDocument): readonly Subject[] {
+  const { per } = template;
+  if (per === 'job') return [{ document, part: null, cut: null }];
+  if (per === 'slabCut') return document.construction.slabCuts.map((cut) => ({ document, part: null, cut }));
+  return document.system.parts
+    .filter((part) => per.kinds.includes(part.kind) && !(part.kind === 'checkValve' && !part.present))
+    .map((part) => ({ document, part, cut: null }));
+}

@@ -1,0 +1,33 @@
+import { atLeast, atMost, foot, inch, noted, of, within } from './measures.ts';
+import { item } from './types.ts';
+
+const quarter = inch / 4;
+const clearance = 12 * inch;
+
+/** C. Cut, break, dig. Silica: 29 CFR 1926.1153 Table 1. Excavation: 29 CFR 1926.651 and .652. The rest is common practice or ours. */
+export const groupC = [
+  item({
+    id: 'C1', applies: ['concrete'], evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter, overcut: inch },
+    measures: () => [within('sawLine', 'height', 0, quarter)],
+  }),
+  item({
+    id: 'C2', applies: ['concrete'], evidence: ['tick', 'photo', 'value'], photos: 1, params: { void: 2 * inch },
+    measures: () => [atMost('voidUnderSlab', 'height', 2 * inch, 0)],
+  }),
+  item({
+    id: 'C3', applies: ['marks'], holdPoint: 'HP-4', evidence: ['tick', 'photo', 'value'], photos: 1, params: { clearance },
+    measures: ({ document }) => document.site.utilities.map((utility) => atLeast(`clearance:${utility.id}`, 'height', clearance)),
+  }),
+  item({
+    id: 'C4', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter },
+    measures: () => [within('trenchLine', 'height', 0, quarter)],
+  }),
+  item({ id: 'C5', applies: ['digging'], photos: 1, params: { spoil: 2 * foot, ladderFrom: 4 * foot, ladderWithin: 25 * foot, protectFrom: 5 * foot } }),
+  item({
+    id: 'C6', applies: ['pump'], per: { kinds: ['basin'] }, evidence: ['tick', 'photo', 'value'], photos: 1,
+    params: { tolerance: quarter, stoneFrom: 4 * inch, stoneTo: 6 * inch },
+    measures: of('basin', (basin) => [within('pitAcross', 'height', 0, quarter), noted('waterLevel', 'level', basin.floorLevel)]),
+  }),
+  item({ id: 'C7', applies: ['trenchNearHouse'], photos: 1 }),
+  item({ id: 'C8', applies: ['foundationNear'], signers: ['owner'] }),
+];

@@ -1,0 +1,32 @@
+import { atLeast, between, foot, hour, inch, of, within } from './measures.ts';
+import { item } from './types.ts';
+
+const sixteenth = inch / 16;
+const eighth = inch / 8;
+const quarter = inch / 4;
+
+/** How far the grate lies below the slab on both sides. Ours. */
+export const recess = { min: sixteenth, max: eighth };
+
+/** D. Channel and inlets. Figures are common practice or ours. */
+export const groupD = [
+  item({
+    id: 'D1', applies: ['channel'], per: { kinds: ['channel'] }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter },
+    measures: of('channel', (channel) => [within('bedDepth', 'height', channel.surround, quarter)]),
+  }),
+  item({
+    id: 'D2', applies: ['channel'], per: { kinds: ['channel'] }, holdPoint: 'HP-5', evidence: ['tick', 'photo', 'value'], photos: 2,
+    params: { recessMin: recess.min, recessMax: recess.max, brace: 4 * foot, tolerance: sixteenth },
+    measures: of('channel', (channel) => [
+      between('recessUp', 'height', recess.min, recess.max), between('recessDown', 'height', recess.min, recess.max),
+      within('invertUp', 'level', channel.invertUp, sixteenth), within('invertDown', 'level', channel.invertDown, sixteenth),
+    ]),
+  }),
+  item({ id: 'D3', applies: ['channel'], per: { kinds: ['channel'] }, photos: 1 }),
+  item({ id: 'D4', applies: ['channel', 'concrete'], per: { kinds: ['channel'] }, holdPoint: 'HP-13', photos: 2, freshFor: 2 * hour, params: { fresh: 2 * hour } }),
+  item({
+    id: 'D6', applies: ['areaDrain'], per: { kinds: ['catchBasin'] }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter, sump: 6 * inch },
+    measures: of('catchBasin', (inlet) => [within('rimLevel', 'level', inlet.grateLevel, quarter), atLeast('sumpDepth', 'height', 6 * inch, Math.max(inlet.sumpDepth, 6 * inch))]),
+  }),
+  item({ id: 'D7', applies: ['roofTieIn'], photos: 1, params: { head: 3 * foot } }),
+];

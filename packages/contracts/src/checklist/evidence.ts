@@ -1,0 +1,62 @@
+import type { FieldFact, Requirement } from '../checklists.ts';
+import { heads, type Follows } from './causality.ts';
+
+export type FactOf<K extends FieldFact['kind']> = Extract<FieldFact, { kind: K }>;
+
+export function ofKind<K extends FieldFact['kind']>(facts: readonly FieldFact[], kind: K): readonly FactOf<K>[] {
+  return facts.filter((fact): fact is FactOf<K> => fact.kind === kind);
+}
+
+export interface Shown {
+  /** What is still to be shown: `tick`, `photo:2`, `value:name`, `outside:name`, `document`, `signature:signer`. */
+  readonly missing: readonly string[];
+  /** A measure is outside its limits. */
+  readonly outside: boolean;
+  /** Two phones measured the same thing, one inside its limits and one outside, and neither knew of the other. */
+  readonly disagrees: boolean;
+}
+
+/** What these facts show of a requirement. */
+export function shown(requirement: Requirement, facts: readonly FieldFact[], follows: Follows): Shown {
+  const wants = new Set(requirement.evidence);
+  const measured = wants.has('value') ? requirement.measures.map((measure) => judge(measure, facts, follows)) : [];
+  const missing = [
+    ...(wants.has('tick') && ofKind(facts, 'ticked').length === 0 ? ['tick'] : []),
+    ...missingPhotos(wants.has('photo') ? requirement.minPhotos : 0, facts),
+    ...measured.flatMap(({ lack }) => (lack === null ? [] : [lack])),
+    ...(wants.has('document') && ofKind(facts, 'document').length === 0 ? ['document'] : []),
+    ...(wants.has('signature') ? missingSignatures(requirement, facts) : []),
+  ];
+  return { missing, outside: measured.some(({ outside }) => outside), disagrees: measured.some(({ disagrees }) => disagrees) };
+}
+
+function missingPhotos(wanted: number, facts: readonly FieldFact[]): readonly string[] {
+  const lack = wanted - new Set(ofKind(facts, 'photo').map(({ photoId }) => photoId)).size;
+  return lack > 0 ? [`photo:${String(lack)}`] : [];
+}
+
+function missingSignatures({ signers }: Requirement, facts: readonly FieldFact[]): readonly string[] {
+  const signed = new Set(ofKind(facts, 'signed').map(({ signer }) => signer));
+  return signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner' && !signed.has(signer)).map((signer) => `signature:${signer}`);
+}
+
+interface Judged {
+  readonly lack: string | null;
+  readonly outside: boolean;
+  readonly disagrees: boolean;
+}
+
+/** Limits are compared with a hair of room [m, -], so that a value typed at the limit is inside. */
+const hair = 1e-9;
+
+export function isInside({ min, max }: Requirement['measures'][number], value: number): boolean {
+  return (min === null || value >= min - hair) && (max === null || value <= max + hair);
+}
+
+function judge(measure: Requirement['measures'][number], facts: readonly FieldFact[], follows: Follows): Judged {
+  const last = heads(ofKind(facts, 'measured').filter(({ name }) => name === measure.name), follows);
+  if (last.length === 0) return { lack: `value:${measure.name}`, outside: false, disagrees: false };
+  const inside = last.filter(({ value }) => isInside(measure, value)).length;
+  if (inside === last.length) return { lack: null, outside: false, disagrees: false };
+  return { lack: `outside:${measure.name}`, outside: inside === 0, disagrees: inside > 0 };
+}

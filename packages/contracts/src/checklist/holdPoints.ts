@@ -1,0 +1,75 @@
+import type { ItemState } from '../checklists.ts';
+import { handoverStep, holdPointRules, type HoldPointRule } from './guards.ts';
+
+/** What the hold points need to know of an item. */
+export interface ItemInState {
+  readonly key: string;
+  readonly template: string;
+  readonly part: string | null;
+  readonly state: ItemState;
+  readonly freshUntil: number | null;
+}
+
+export interface HoldPointNow {
+  readonly id: string;
+  /** Set when each part has its own. */
+  readonly part: string | null;
+  readonly open: boolean;
+  readonly waived: boolean;
+  /** Items whose evidence opens it, and items that it guards. */
+  readonly items: readonly string[];
+  readonly guards: readonly string[];
+  /** The items that still keep it closed. */
+  readonly closedBy: readonly string[];
+}
+
+export interface Held {
+  readonly holdPoint: string;
+  readonly items: readonly string[];
+}
+
+export interface Moment {
+  /** When the guarded work begins [ms]; null leaves the age of photos out, as for work that has begun. */
+  readonly at: number | null;
+  /** HP-1 opens only while the locate tickets say "may dig" as well. */
+  readonly mayDig: boolean;
+}
+
+export function holdPointsNow(items: readonly ItemInState[], moment: Moment): readonly HoldPointNow[] {
+  return holdPointRules.flatMap((rule) => scopes(rule, items).map((part) => state(rule, part, items, moment))).filter((point) => point.items.length > 0);
+}
+
+/** Hold points that still guard an item, with what would open each. */
+export function heldBy(items: readonly ItemInState[], key: string, moment: Moment): readonly Held[] {
+  return holdPointsNow(items, moment)
+    .filter((point) => !point.open && point.guards.includes(key))
+    .map(({ id, closedBy }) => ({ holdPoint: id, items: closedBy }));
+}
+
+/** The hold points between the work and the handover. */
+export function handoverHeldBy(items: readonly ItemInState[]): readonly Held[] {
+  return heldBy(items, handoverStep, { at: null, mayDig: true });
+}
+
+/** Only evidence or an owner's waiver opens a hold point; "not applicable" never does. */
+export function opens({ state: is, freshUntil }: ItemInState, at: number | null): boolean {
+  if (is === 'waived') return true;
+  return is === 'proven' && (freshUntil === null || at === null || at <= freshUntil);
+}
+
+function state(rule: HoldPointRule, part: string | null, all: readonly ItemInState[], { at, mayDig }: Moment): HoldPointNow {
+  const here = part === null ? all : all.filter((item) => item.part === part);
+  const items = here.filter(({ template }) => rule.items.includes(template));
+  const notDig = rule.id === 'HP-1' && !mayDig;
+  const closed = items.filter((item) => notDig || !opens(item, at));
+  const guards = here.filter(({ template }) => rule.guards.includes(template)).map(({ key }) => key);
+  return {
+    id: rule.id, part, open: closed.length === 0, waived: items.some((item) => item.state === 'waived'), items: items.map(({ key }) => key),
+    guards: rule.guards.includes(handoverStep) ? [...guards, handoverStep] : guards, closedBy: closed.map(({ key }) => key),
+  };
+}
+
+function scopes(rule: HoldPointRule, items: readonly ItemInState[]): readonly (string | null)[] {
+  if (!rule.byPart) return [null];
+  return [...new Set(items.filter(({ template }) => rule.items.includes(template)).map(({ part }) => part))];
+}

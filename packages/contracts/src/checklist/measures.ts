@@ -1,0 +1,44 @@
+import type { Part } from '@yardfall/calc';
+import type { Measure, Subject } from './types.ts';
+
+export const inch = 0.0254;
+export const foot = 0.3048;
+export const minute = 60;
+export const hour = 3600;
+
+type Kind = Part['kind'];
+type PartOf<K extends Kind> = Extract<Part, { kind: K }>;
+
+/** Measures of an item that stands for one part of this kind; none for any other subject. */
+export function of<K extends Kind>(kind: K, measures: (part: PartOf<K>, subject: Subject) => readonly Measure[]) {
+  return (subject: Subject): readonly Measure[] => (isKind(subject.part, kind) ? measures(subject.part, subject) : []);
+}
+
+function isKind<K extends Kind>(part: Part | null, kind: K): part is PartOf<K> {
+  return part?.kind === kind;
+}
+
+export function partsOf<K extends Kind>(subject: Subject, kind: K): readonly PartOf<K>[] {
+  return subject.document.system.parts.filter((part): part is PartOf<K> => part.kind === kind);
+}
+
+export function within(name: string, quantity: Measure['quantity'], target: number, tolerance: number): Measure {
+  return { name, quantity, target, min: target - tolerance, max: target + tolerance };
+}
+
+export function between(name: string, quantity: Measure['quantity'], min: number, max: number, target = (min + max) / 2): Measure {
+  return { name, quantity, target, min, max };
+}
+
+export function atLeast(name: string, quantity: Measure['quantity'], min: number, target = min): Measure {
+  return { name, quantity, target, min, max: null };
+}
+
+export function atMost(name: string, quantity: Measure['quantity'], max: number, target = max): Measure {
+  return { name, quantity, target, min: null, max };
+}
+
+/** Written down, with nothing to be judged against. */
+export function noted(name: string, quantity: Measure['quantity'], expected = 0): Measure {
+  return { name, quantity, target: expected, min: null, max: null };
+}

@@ -1,0 +1,55 @@
+import type { DesignDocument, Part } from '@yardfall/calc';
+
+/** What a design has, in the words that the "applies when" column uses. */
+const tests = {
+  always: () => true,
+  digging: ({ construction, system }) => construction.trenches.length > 0 || construction.slabCuts.length > 0 || system.parts.some(isBuried),
+  outletPermission: ({ system }) => system.parts.some((part) => part.kind === 'outlet' && asksPermission(part.questions)),
+  pump: has('pump'),
+  concrete: ({ construction }) => construction.slabCuts.length > 0,
+  pumpOrConcrete: (document) => has('pump')(document) || document.construction.slabCuts.length > 0,
+  // The document does not say which slab meets the house; a cut beside a trench at the footing or within a foot of it is taken to.
+  slabAtHouse: ({ construction, site }) =>
+    construction.slabCuts.length > 0 && (construction.trenchNearFooting || construction.foundationWithin1ft || site.sills.length > 0),
+  electricsOrPool: ({ construction }) => construction.electrical !== null || construction.poolWithin3m,
+  marks: ({ site }) => site.utilities.length > 0,
+  trenchNearHouse: ({ construction }) => construction.trenchNearFooting,
+  foundationNear: ({ construction }) => construction.foundationWithin1ft,
+  channel: has('channel'),
+  areaDrain: has('catchBasin'),
+  roofTieIn: ({ system }) => system.parts.some((part) => part.kind === 'leader' || part.kind === 'roofLine'),
+  gravityPipe: has('pipe'),
+  cleanout: ({ system }) => system.parts.some((part) => part.kind === 'cleanout' || (part.kind === 'pipe' && part.cleanouts > 0)),
+  highWater: ({ site, system }) =>
+    site.soil.seasonalHighWaterTable === null || system.parts.some((part) => part.kind === 'basin' && part.floorLevel < (site.soil.seasonalHighWaterTable ?? -Infinity)),
+  percolationPit: ({ system }) => system.parts.some((part) => part.kind === 'outlet' && part.pit !== null),
+  emitter: ({ system }) => system.parts.some((part) => part.kind === 'outlet' && (part.outletKind === 'emitter' || part.outletKind === 'percolationTee')),
+  pumpOrOutletLine: ({ system }) => system.parts.some((part) => part.kind === 'dischargeLine' || part.kind === 'outlet'),
+  curbOrDitchPermit: ({ system }) => system.parts.some((part) => part.kind === 'outlet' && isPublic(part.outletKind)),
+  alarm: ({ construction }) => construction.electrical !== null && construction.electrical.alarm !== 'none',
+  backup: ({ construction }) => construction.electrical !== null && construction.electrical.backup !== 'none',
+} satisfies Record<string, (document: DesignDocument) => boolean>;
+
+export type Trait = keyof typeof tests;
+
+export function hasTrait(document: DesignDocument, trait: Trait): boolean {
+  return tests[trait](document);
+}
+
+function has(kind: Part['kind']) {
+  return ({ system }: DesignDocument): boolean => system.parts.some((part) => part.kind === kind);
+}
+
+function isBuried({ kind }: Part): boolean {
+  return ['pipe', 'roofLine', 'underdrain', 'basin', 'dischargeLine', 'catchBasin', 'channel', 'swale'].includes(kind);
+}
+
+type Questions = Extract<Part, { kind: 'outlet' }>['questions'];
+
+function asksPermission(questions: Questions): boolean {
+  return [questions.permissionHeld, questions.associationAgrees, questions.rightOfWayPermit].some((answer) => answer !== 'notApplicable');
+}
+
+function isPublic(kind: Extract<Part, { kind: 'outlet' }>['outletKind']): boolean {
+  return kind === 'curb' || kind === 'ditch' || kind === 'stormConnection';
+}

@@ -1,0 +1,60 @@
+import type { DesignDocument, Part, SlabCut } from '@yardfall/calc';
+import type { EvidenceKind, Requirement, Signer } from '../checklists.ts';
+import type { Trait } from './traits.ts';
+
+export const itemGroups = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J'] as const;
+export type ItemGroup = (typeof itemGroups)[number];
+
+export type Measure = Requirement['measures'][number];
+export type TextParams = Readonly<Record<string, string | number>>;
+
+/** What an item is about: the whole document, one part of the system, or one cut of the slab. */
+export interface Subject {
+  readonly document: DesignDocument;
+  readonly part: Part | null;
+  readonly cut: SlabCut | null;
+}
+
+/** One item for the job, one for every part of these kinds, or one for every cut of the slab. */
+export type Per = 'job' | 'slabCut' | { readonly kinds: readonly Part['kind'][] };
+
+/** The item applies when all of these hold for the build revision. */
+export type Applies = readonly Trait[];
+
+export interface ItemTemplate {
+  readonly id: string;
+  readonly group: ItemGroup;
+  readonly applies: Applies;
+  readonly per: Per;
+  readonly holdPoint: string | null;
+  readonly evidence: readonly EvidenceKind[];
+  readonly minPhotos: number;
+  /**
+   * Crew lead and owner sign by their own tick; electrician, homeowner and inspector sign on the phone,
+   * which is asked for when `evidence` holds 'signature'.
+   */
+  readonly signers: readonly Signer[];
+  /** How long before the guarded work a photo may have been taken [s]; null for no limit. */
+  readonly freshFor: number | null;
+  /** Figures that the sentences name, SI. */
+  readonly params: TextParams;
+  readonly measures: (subject: Subject) => readonly Measure[];
+}
+
+type Given = Pick<ItemTemplate, 'id' | 'applies'> & Partial<Omit<ItemTemplate, 'id' | 'group' | 'applies'>> & { readonly photos?: number };
+
+/** An item signed by the crew lead's tick, with as many photos as `photos` says. */
+export function item(given: Given): ItemTemplate {
+  const { photos = 0, ...rest } = given;
+  const evidence = rest.evidence ?? (photos > 0 ? ['tick', 'photo'] : ['tick']);
+  return {
+    group: groupOf(rest.id), per: 'job', holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, measures: () => [],
+    ...rest, minPhotos: photos, evidence,
+  };
+}
+
+function groupOf(id: string): ItemGroup {
+  const group = itemGroups.find((letter) => id.startsWith(letter));
+  if (group === undefined) throw new RangeError(`item ${id} stands in no group`);
+  return group;
+}

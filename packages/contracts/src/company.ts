@@ -1,0 +1,51 @@
+import { z } from 'zod';
+import { finite, Id, Language, text, TimeZone } from './common.ts';
+import { endpoint } from './endpoint.ts';
+import { StateCode } from './identity.ts';
+
+/** A design limit that the company sets apart from the default; whoever loosens one says why. */
+export const LimitOverride = z
+  .strictObject({ code: z.string().regex(/^[a-z][A-Za-z0-9.]{1,79}$/), value: finite(-1e6, 1e6), reason: text(500) })
+  .meta({ id: 'LimitOverride' });
+
+export const CompanySettings = z
+  .strictObject({
+    /** Hand-dig strip each side of a mark [m]. */
+    handDigTolerance: finite(0, 3),
+    /** Least height of the sill above the water in the design storm [m]. */
+    freeboard: finite(0, 1),
+    invitationDays: z.number().int().min(1).max(60),
+    customerLinkDays: z.number().int().min(1).max(730),
+    warrantyMonths: z.number().int().min(0).max(240),
+    limits: z.array(LimitOverride).max(100),
+  })
+  .meta({ id: 'CompanySettings' });
+export type CompanySettings = z.infer<typeof CompanySettings>;
+
+/** Ours, each a setting: 24 in hand-dig strip, 2 in of freeboard. */
+export const defaultSettings: CompanySettings = {
+  handDigTolerance: 0.6096, freeboard: 0.0508, invitationDays: 7, customerLinkDays: 365, warrantyMonths: 24, limits: [],
+};
+
+export const Company = z
+  .object({
+    id: Id, name: z.string(), language: Language, timeZone: z.string(), state: StateCode, responsibleName: z.string(), settings: CompanySettings, version: z.number().int(),
+  })
+  .meta({ id: 'Company' });
+export type Company = z.infer<typeof Company>;
+
+export const company = {
+  read: endpoint({
+    id: 'company.read', method: 'GET', path: '/company', summary: 'The company and its settings', access: { permission: 'company.read' }, status: 200,
+    params: null, query: null, body: null, response: Company, concurrency: 'etag',
+  }),
+  update: endpoint({
+    id: 'company.update', method: 'PATCH', path: '/company', summary: 'Change name, zone, language, who is responsible, or settings', access: { permission: 'company.manage' }, status: 200,
+    params: null, query: null,
+    body: z.strictObject({
+      name: text(120, 1).optional(), language: Language.optional(), timeZone: TimeZone.optional(), state: StateCode.optional(),
+      responsibleName: text(120).optional(), settings: CompanySettings.optional(),
+    }),
+    response: Company, concurrency: 'ifMatch', errors: ['conflict.stale', 'conflict.preconditionRequired'],
+  }),
+};
