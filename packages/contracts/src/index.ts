@@ -6,6 +6,7 @@ export * from './common.ts';
 export * from './company.ts';
 export * from './designs.ts';
 export * from './document/canonical.ts';
+export * from './document/conflicts.ts';
 export * from './document/operations.ts';
 export * from './document/parse.ts';
 export * from './document/parts.ts';

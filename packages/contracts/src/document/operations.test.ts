@@ -1,6 +1,6 @@
 import type { DraftOperation } from '../designs.ts';
 import { describe, expect, test } from 'vitest';
-import { conflictsOf, isRemovalOfPart } from './conflict.rules.ts';
+import { conflictsOf, isRemovalOfPart } from './conflicts.ts';
 import { applyOperations, OperationError, partOf, partsMeet, valueAt } from './operations.ts';
 
 const draft = () => ({
