@@ -1,0 +1,79 @@
+import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
+import { Logger, parseCronItems, run, type Runner, runMigrations, runOnce, type TaskList } from 'graphile-worker';
+import { type Actor, systemActor } from './actor.ts';
+import { Clock } from './clock.ts';
+import { LOG, type Log } from './log.ts';
+import { Owner } from './owner.ts';
+
+export type Task = (actor: Actor, payload: Readonly<Record<string, unknown>>) => Promise<void>;
+interface Routine {
+  readonly name: string;
+  readonly pattern: string;
+}
+
+/** Runs queued work. The queue belongs to the owner; each task enters its company through the app role, as `systemActor`. */
+@Injectable()
+export class Worker implements OnModuleDestroy {
+  private readonly tasks: TaskList = {};
+  private readonly routines: Routine[] = [];
+  private readonly owner: Owner;
+  private readonly clock: Clock;
+  private readonly log: Log;
+  private runner: Runner | null = null;
+
+  constructor(owner: Owner, clock: Clock, @Inject(LOG) log: Log) {
+    this.owner = owner;
+    this.clock = clock;
+    this.log = log;
+  }
+
+  /** In `onModuleInit` of the feature. A task may run twice: it must not mind. */
+  task(name: string, work: Task): void {
+    this.add(name, async (payload) => {
+      const fields = typeof payload === 'object' && payload !== null ? (payload as Record<string, unknown>) : {};
+      const { companyId } = fields;
+      if (typeof companyId !== 'string') throw new Error(`${name} was queued without a company`);
+      await work(systemActor(companyId, `task:${name}`, this.clock.now()), fields);
+    });
+  }
+
+  /** Over all companies, as the owner, by a cron pattern in UTC. */
+  routine(name: string, pattern: string, work: () => Promise<void>): void {
+    this.add(name, work);
+    this.routines.push({ name, pattern });
+  }
+
+  /** Brings the queue's own tables up to date; before the first request. */
+  async install(): Promise<void> {
+    await runMigrations({ pgPool: this.owner.pool, logger: this.logger() });
+  }
+
+  async start(): Promise<void> {
+    const cron = this.routines.map(({ name, pattern }) => ({ task: name, match: pattern }));
+    this.runner = await run({
+      pgPool: this.owner.pool, taskList: this.tasks, concurrency: 2, noHandleSignals: true, pollInterval: 2_000, logger: this.logger(), parsedCronItems: parseCronItems(cron),
+    });
+  }
+
+  /** Everything that waits, once: for the tests and the seed. */
+  async drain(): Promise<void> {
+    await runOnce({ pgPool: this.owner.pool, taskList: this.tasks, noHandleSignals: true, logger: this.logger() });
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    await this.runner?.stop();
+    this.runner = null;
+  }
+
+  private add(name: string, work: TaskList[string]): void {
+    if (this.tasks[name] !== undefined) throw new Error(`the task ${name} is registered twice`);
+    this.tasks[name] = work;
+  }
+
+  private logger(): Logger {
+    return new Logger(() => (level, message, meta) => {
+      if (level === 'error' || level === 'warning') this.log.warn({ from: 'queue', err: String(meta?.['error'] ?? '') }, message);
+      else this.log.debug({ from: 'queue' }, message);
+    });
+  }
+}
