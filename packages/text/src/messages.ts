@@ -1,15 +1,22 @@
 import { ui } from './catalogues/ui.ts';
-import { jobs } from './catalogues/jobs.ts';
+import { jobs as jobPages } from './catalogues/jobs.ts';
+import { jobHolds } from './catalogues/jobs/holds.ts';
+import { jobPeople } from './catalogues/jobs/people.ts';
+import { jobReferral } from './catalogues/jobs/referral.ts';
 import { surveys } from './catalogues/surveys.ts';
 import { rain } from './catalogues/rain.ts';
 import { designs } from './catalogues/designs.ts';
-import { prices } from './catalogues/prices.ts';
-import { offers } from './catalogues/offers.ts';
+import { prices as pricePages } from './catalogues/prices.ts';
+import { priceLines } from './catalogues/prices/lines.ts';
+import { offers as offerPages } from './catalogues/offers.ts';
+import { offerText } from './catalogues/offers/text.ts';
 import { locates } from './catalogues/locates.ts';
 import { checklists } from './catalogues/checklists.ts';
 import { photos } from './catalogues/photos.ts';
 import { proof } from './catalogues/proof.ts';
-import { portal } from './catalogues/portal.ts';
+import { portal as portalPages } from './catalogues/portal.ts';
+import { portalCare } from './catalogues/portal/care.ts';
+import { portalWhy } from './catalogues/portal/why.ts';
 import { handover } from './catalogues/handover.ts';
 import { findings } from './catalogues/findings.ts';
 import { workings } from './catalogues/workings.ts';
@@ -17,6 +24,12 @@ import { drawing } from './catalogues/drawing.ts';
 import { errors } from './catalogues/errors.ts';
 import { problems } from './catalogues/problems.ts';
 import { identity } from './catalogues/identity.ts';
+
+// What the service renders stands in files of its own, apart from the words of the pages.
+const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
+const prices = { ...pricePages, ...priceLines };
+const offers = { ...offerPages, ...offerText };
+const portal = { ...portalPages, ...portalCare, ...portalWhy };
 
 /** Every catalogue file by its name; the keys of each start with that name. */
 export const catalogues = {

@@ -1,4 +1,3 @@
 import { catalogue } from '../catalogue.ts';
-import { offerText } from './offers/text.ts';
 
-export const offers = { ...offerText, ...catalogue({}) };
+export const offers = catalogue({});

@@ -1,5 +1,3 @@
 import { catalogue } from '../catalogue.ts';
-import { portalCare } from './portal/care.ts';
-import { portalWhy } from './portal/why.ts';
 
-export const portal = { ...portalWhy, ...portalCare, ...catalogue({}) };
+export const portal = catalogue({});
