@@ -70,14 +70,18 @@ function groundWater(document: DesignDocument): number[] {
  * Inflow of every low spot and basin in a storm.
  * What a gutter and its leaders cannot carry lands on the low spot below the eave.
  *
- * @param factors multiplies the runoff of each catchment; used by the band
  */
-export function stormInflow(document: DesignDocument, storm: StormRunoff, inflowCase: InflowCase, factors: readonly number[] | null = null): StormInflow {
-  return buildInflow(routesOf(document, inflowCase), document.site.lowSpots.length, inflowCase === 'bare' ? [] : groundWater(document), storm, factors);
+export function stormInflow(document: DesignDocument, storm: StormRunoff, inflowCase: InflowCase): StormInflow {
+  return buildInflow(routesOf(document, inflowCase), document.site.lowSpots.length, inflowCase === 'bare' ? [] : groundWater(document), storm, null);
 }
 
+/**
+ * @param factors multiplies the runoff of each catchment, for the band; null for none
+ * @param window  steps that are filled; the others stay zero
+ */
 export function buildInflow(
   routes: readonly Route[], pondCount: number, ground: readonly number[], storm: StormRunoff, factors: readonly number[] | null,
+  window: readonly [number, number] = [0, storm.steps],
 ): StormInflow {
   const { steps } = storm;
   const ponds = Array.from({ length: pondCount }, () => new Float64Array(steps));
@@ -87,7 +91,7 @@ export function buildInflow(
     const [route] = group.routes;
     const take = route!.basin >= 0 ? basins[route!.basin] : ponds[route!.pond];
     const excess = ponds[route!.excessPond];
-    for (let i = 0; i < steps; i += 1) {
+    for (let i = window[0]; i < window[1]; i += 1) {
       let flow = 0;
       for (const index of group.indices) flow += storm.runoff[index]![i]! * (factors === null ? 1 : factors[index]!);
       const carried = flow < route!.capacity ? flow : route!.capacity;

@@ -69,16 +69,28 @@ export class LevelTable {
 /** A flow against level on an even grid, by straight lines; constant beyond both ends. */
 export class FlowTable {
   readonly bottom: number;
+  readonly top: number;
   private readonly cells: number;
   private readonly perStep: number;
   private readonly flows: Float64Array;
 
-  constructor(bottom: number, top: number, cells: number, flowAt: (level: number) => number) {
+  private constructor(bottom: number, top: number, flows: Float64Array) {
     this.bottom = bottom;
-    this.cells = cells;
-    this.perStep = cells / (top - bottom);
-    this.flows = new Float64Array(cells + 1);
-    for (let i = 0; i <= cells; i += 1) this.flows[i] = flowAt(bottom + i / this.perStep);
+    this.top = top;
+    this.flows = flows;
+    this.cells = flows.length - 1;
+    this.perStep = this.cells / (top - bottom);
+  }
+
+  static tabulate(bottom: number, top: number, cells: number, flowAt: (level: number) => number): FlowTable {
+    const flows = new Float64Array(cells + 1);
+    for (let i = 0; i <= cells; i += 1) flows[i] = flowAt(bottom + (i * (top - bottom)) / cells);
+    return new FlowTable(bottom, top, flows);
+  }
+
+  /** Between this table and another of the same grid, by a share from 0 to 1, times a factor. */
+  mixed(other: FlowTable, share: number, factor: number): FlowTable {
+    return new FlowTable(this.bottom, this.top, this.flows.map((flow, i) => factor * (flow + share * (other.flows[i]! - flow))));
   }
 
   flow(level: number): number {

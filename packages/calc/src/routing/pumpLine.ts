@@ -90,8 +90,8 @@ export function ratePumps(
   const runBack = lines.reduce((sum, item) => sum + (item.checkValve ? 0 : item.lineVolume), 0);
   return {
     id: lines[0]!.pump.id,
-    flow: new FlowTable(basin.offLevel, top, ratingCells, (level) => net(level, 1)),
-    filling: new FlowTable(basin.offLevel, top, runBack > 0 ? ratingCells : 1, (level) => net(level, halfFilled)),
+    flow: FlowTable.tabulate(basin.offLevel, top, ratingCells, (level) => net(level, 1)),
+    filling: FlowTable.tabulate(basin.offLevel, top, runBack > 0 ? ratingCells : 1, (level) => net(level, halfFilled)),
     lineVolume: volume, runBack,
   };
 }

@@ -36,7 +36,6 @@ function isQuick(catchment: Catchment, peakIntensity: number): boolean {
 }
 
 function runoffOf(catchment: Catchment, blocks: readonly number[], block: number, perBlock: number, options: RunoffOptions): Float64Array {
-  const step = block / perBlock;
   const storage = options.instantaneous === true ? 0 : catchment.depressionStorage;
   const excess = volumetricLoss(blocks, catchment.coefficient, storage).map((depth) => intensityOf(depth, block));
   const flows = new Float64Array(blocks.length * perBlock);
@@ -45,12 +44,11 @@ function runoffOf(catchment: Catchment, blocks: readonly number[], block: number
     for (let i = 0; i < flows.length; i += 1) flows[i] = excess[Math.floor(i / perBlock)]! * catchment.area;
     return flows;
   }
-  const fine = new Array<number>(flows.length);
-  for (let i = 0; i < fine.length; i += 1) fine[i] = excess[Math.floor(i / perBlock)]!;
+  // The wave is worked block by block: it is implicit, and rain that is a mean of a block asks for no finer answer.
   const plane = { length: catchment.flowLength, slope: catchment.slope, roughness: catchment.roughness };
-  const { outflow } = kinematicPlane(plane, fine, step, planeCells);
+  const { outflow } = kinematicPlane(plane, excess, block, planeCells);
   const width = catchment.area / catchment.flowLength;
-  for (let i = 0; i < flows.length; i += 1) flows[i] = outflow[i]! * width;
+  for (let i = 0; i < flows.length; i += 1) flows[i] = outflow[Math.floor(i / perBlock)]! * width;
   return flows;
 }
 

@@ -1,0 +1,44 @@
+import type { StormInflow } from '../routing/run.ts';
+import type { RoutingModel } from '../routing/model.ts';
+
+/** Inflows of varied runs stay below this multiple of the plain ones. */
+export const mostInflow = 1.6;
+/** A weak pump of a varied run keeps at least this share of the plain flow. */
+const leastPump = 0.8;
+/** Time after the last strong inflow in which a pond may still rise, in steps. */
+const tail = 120;
+
+/**
+ * Steps outside which a run of the twins above their on level rests: what comes in stays below what the pump and the
+ * inlets take, so the basin stands at its on level and the low spot is dry. Cutting the run to them changes nothing.
+ * Without a system the whole storm counts.
+ */
+export function restlessWindow(model: RoutingModel, inflow: StormInflow): readonly [number, number] {
+  if (model.links.length === 0 && model.basins.length === 0) return [0, inflow.steps];
+  const limits = model.ponds.map((_, pond) => pondLimit(model, pond));
+  const basinLimit = model.basins.map((basin) => (basin.pump === null ? 0 : leastPump * basin.pump.flow.flow(basin.onLevel)));
+  let first = inflow.steps;
+  let last = 0;
+  for (let i = 0; i < inflow.steps; i += 1) {
+    if (!isStrong(model, inflow, i, limits, basinLimit)) continue;
+    if (i < first) first = i;
+    last = i;
+  }
+  return first > last ? [0, Math.min(1, inflow.steps)] : [first, Math.min(inflow.steps, last + tail)];
+}
+
+/** Flow that drains away without ponding, roughly: half of what the grates take under a quarter inch. */
+function pondLimit(model: RoutingModel, pond: number): number {
+  const links = model.links.filter((link) => link.pond === pond);
+  return links.reduce((sum, link) => sum + 0.5 * link.grateWeir * 0.00635 * Math.sqrt(0.00635), 0);
+}
+
+function isStrong(model: RoutingModel, inflow: StormInflow, i: number, limits: readonly number[], basinLimit: readonly number[]): boolean {
+  const into = model.basins.map((_, basin) => mostInflow * inflow.basins[basin]![i]!);
+  for (let pond = 0; pond < limits.length; pond += 1) {
+    const flow = mostInflow * inflow.ponds[pond]![i]!;
+    if (flow > limits[pond]!) return true;
+    for (const link of model.links) if (link.pond === pond && link.basin >= 0) into[link.basin] = into[link.basin]! + flow;
+  }
+  return into.some((flow, basin) => flow > basinLimit[basin]!);
+}
