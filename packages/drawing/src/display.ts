@@ -44,7 +44,7 @@ export interface TextItem extends ItemBase {
   readonly at: Point;
   readonly label: Label;
   readonly side: Side;
-  /** 0 is never dropped; a small picture drops the high ranks first. */
+  /** Below 1 is never dropped; a small picture drops the high ranks first. */
   readonly rank: number;
   /** False for axis figures, which stand exactly where they are put. */
   readonly movable: boolean;

@@ -15,7 +15,7 @@ export const labelCodes = [
   'drawing.pumpCurve', 'drawing.systemAtStart', 'drawing.systemAtStop', 'drawing.duty', 'drawing.dutyRange', 'drawing.measuredPoint',
   'drawing.flow', 'drawing.head', 'drawing.axisFlow', 'drawing.axisHead', 'drawing.axisLevel', 'drawing.axisVolume', 'drawing.stageCurve',
   'drawing.volumeToSill', 'drawing.volumeToRim', 'drawing.rim',
-  'drawing.value.level', 'drawing.value.height', 'drawing.value.length', 'drawing.value.slope', 'drawing.value.flow', 'drawing.value.volume',
+  'drawing.value.level', 'drawing.value.height', 'drawing.value.length', 'drawing.value.head', 'drawing.value.slope', 'drawing.value.flow', 'drawing.value.volume',
   'drawing.value.intensity', 'drawing.value.minutes', 'drawing.value.name', 'drawing.value.area', 'drawing.value.none',
   'drawing.table.section', 'drawing.table.storm', 'drawing.table.pump', 'drawing.table.stage',
   'drawing.table.part', 'drawing.table.what', 'drawing.table.level', 'drawing.table.time', 'drawing.table.rain', 'drawing.table.inflow',

@@ -84,7 +84,7 @@ export function drawBasin(scene: Scene, basin: Basin, { from, to }: Placed): voi
   pen.line(id, 'ink', [[from - lip, rimLevel], [to + lip, rimLevel]], 'bold');
   pen.text(id, 'ink', [(from + to) / 2, rimLevel], label('drawing.basin', { diameter: basin.diameter, height: rimLevel - floorLevel }), 'above', 1);
   const mark = to + 16 * frame.mx;
-  const levels = [['alarm', basin.alarmLevel, 'watch', 2], ['on', basin.onLevel, 'ink', 1], ['off', basin.offLevel, 'ink', 1]] as const;
+  const levels = [['alarm', basin.alarmLevel, 'watch', 2], ['on', basin.onLevel, 'ink', 2], ['off', basin.offLevel, 'ink', 2]] as const;
   for (const [name, level, role, rank] of levels) {
     pen.line(id, role, [[from, level], [mark + 6 * frame.mx, level]], 'thin', 'dash');
     pen.level(id, role, [mark, level], label(`drawing.${name}`, { level }), 'right', rank, `${name}Level`);

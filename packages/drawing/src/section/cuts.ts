@@ -25,13 +25,18 @@ export function drawnX(map: StationMap, station: number): number {
   return station - removed;
 }
 
+/** Whether a true station lies in a stretch that is not drawn. */
+export function isCut(map: StationMap, station: number): boolean {
+  return map.cuts.some((cut) => station > cut.from && station < cut.to);
+}
+
 /** Puts a vertex at both ends of each break, so that slopes stay true on either side. */
 export function mapLine(map: StationMap, points: readonly Point[]): Point[] {
   const result: Point[] = [];
   points.forEach((point, index) => {
     const before = points[index - 1];
     if (before !== undefined) result.push(...crossings(map, before, point));
-    result.push([drawnX(map, point[0]), point[1]]);
+    if (!isCut(map, point[0])) result.push([drawnX(map, point[0]), point[1]]);
   });
   return result;
 }

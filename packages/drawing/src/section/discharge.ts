@@ -1,6 +1,7 @@
 import type { Basin, CheckValve, DischargeLine, Outlet, Part, Pump, WeepHole } from '@yardfall/calc';
 import type { Point } from '../display.ts';
 import { label } from '../labels.ts';
+import type { Label } from '../labels.ts';
 import { levelAt } from './ground.ts';
 import type { Placed } from './layout.ts';
 import { box } from './scene.ts';
@@ -59,7 +60,7 @@ function drawPump(scene: Scene, plant: Plant, pump: Pump, index: number): void {
     pen.shape(pump.id, 'ink', box(middle - bore, middle + bore, top, plant.lineLevel + 2 * bore), 'paper');
   }
   const code = pump.role === 'duty' ? 'drawing.pump' : 'drawing.standbyPump';
-  pen.text(pump.id, 'ink', [middle - half, floorLevel + pumpHeight / 2], label(code, { name: pump.name }), 'left', 2);
+  callOut(scene, plant, pump.id, [middle - half, floorLevel + pumpHeight / 2], label(code, { name: pump.name }), 2);
   pen.anchor(pump.id, [middle, floorLevel + pumpHeight / 2 - 2 * frame.my]);
 }
 
@@ -72,7 +73,7 @@ function drawValve(scene: Scene, plant: Plant, valve: CheckValve): void {
   const at: Point = [plant.center, riserShare(plant, 0.72)];
   if (valve.present) scene.pen.mark(valve.id, 'ink', 'checkValve', at);
   scene.pen.hit(valve.id, square(scene, at, 14));
-  scene.pen.text(valve.id, valve.present ? 'ink' : 'sill', at, label(valve.present ? 'drawing.checkValve' : 'drawing.checkValveMissing'), 'left', 4);
+  callOut(scene, plant, valve.id, at, label(valve.present ? 'drawing.checkValve' : 'drawing.checkValveMissing'), 4);
   scene.pen.anchor(valve.id, [at[0] + 14 * scene.frame.mx, at[1]]);
 }
 
@@ -80,8 +81,17 @@ function drawWeep(scene: Scene, plant: Plant, weep: WeepHole): void {
   const at: Point = [plant.center, riserShare(plant, 0.3)];
   scene.pen.mark(weep.id, 'water', 'weepHole', at);
   scene.pen.hit(weep.id, square(scene, at, 12));
-  scene.pen.text(weep.id, 'ink', at, label('drawing.weepHole', { diameter: weep.diameter }), 'left', 5);
+  callOut(scene, plant, weep.id, at, label('drawing.weepHole', { diameter: weep.diameter }), 5);
   scene.pen.anchor(weep.id, [at[0] + 14 * scene.frame.mx, at[1]]);
+}
+
+/** Letters a thing inside the basin outside its wall, with a line to it. */
+function callOut(scene: Scene, plant: Plant, part: string, at: Point, text: Label, rank: number): void {
+  const { pen, frame, options } = scene;
+  if (options.detail === 'mini' || frame.crowded || rank > (options.width < 600 ? 2 : 6)) return;
+  const outside: Point = [plant.placed.from - 8 * frame.mx, at[1]];
+  pen.line(part, 'ink', [[at[0] - 6 * frame.mx, at[1]], outside], 'thin');
+  pen.text(part, 'ink', [outside[0] + 6 * frame.mx, at[1]], text, 'left', rank);
 }
 
 function square(scene: Scene, [x, y]: Point, half: number): Point[] {
@@ -99,7 +109,7 @@ export function drawDischargeLine(scene: Scene, line: DischargeLine, { from, to 
   const path: Point[] = high === null ? [[from, start], [to, end]] : [[from, start], [crestStation(scene, from, to), high], [to, end]];
   pen.body(line.id, 'ink', [...path, ...path.map(([x, y]): Point => [x, y + bore]).reverse()]);
   pen.hit(line.id, [...path.map(([x, y]): Point => [x, y - 12 * frame.my]), ...path.map(([x, y]): Point => [x, y + bore + 12 * frame.my]).reverse()]);
-  const near = from + (to - from) * 0.12;
+  const near = from + Math.min((to - from) * 0.12, Math.max(frame.to - from, 0) * 0.8);
   pen.text(line.id, 'ink', [near, levelAt(path, near)], label('drawing.line', { size: line.nominal, length: line.length }), 'below', 1);
   const crest = path[1];
   if (high !== null && crest !== undefined) pen.level(line.id, 'ink', crest, label('drawing.highPoint', { level: high }), 'above', 3, 'highPoint');
@@ -133,7 +143,7 @@ export function drawOutlet(scene: Scene, outlet: Outlet, { from, to }: Placed, f
   } else drawOpenEnd(scene, outlet, from, to);
   pen.hit(id, square(scene, [(from + to) / 2, level], 18));
   const at: Point = [(from + to) / 2, level];
-  pen.level(id, 'ink', at, label(`drawing.outlet.${outlet.outletKind}`, { level }), 'above', 1, 'level');
+  pen.level(id, 'ink', at, label(`drawing.outlet.${outlet.outletKind}`, { level }), 'above', feeder?.kind === 'roofLine' ? 4 : 1, 'level');
   if (outlet.waterLevel > level) pen.line(id, 'water', [[from - 24 * frame.mx, outlet.waterLevel], [to + 24 * frame.mx, outlet.waterLevel]], 'thin');
   pen.handle(id, 'waterLevel', [(from + to) / 2, outlet.waterLevel]);
   pen.anchor(id, [to + 16 * frame.mx, level - 14 * frame.my]);

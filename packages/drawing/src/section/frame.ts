@@ -1,4 +1,4 @@
-import type { DesignDocument, Part } from '@yardfall/calc';
+import type { CandidateOutlet, DesignDocument, Part } from '@yardfall/calc';
 import type { Extent, Point } from '../display.ts';
 import { chooseCuts, drawnX, noCuts } from './cuts.ts';
 import type { StationMap } from './cuts.ts';
@@ -13,6 +13,8 @@ export interface Frame {
   /** True stations beyond which nothing is drawn. */
   readonly from: number;
   readonly to: number;
+  /** A whole long profile on a phone: only what decides is lettered. */
+  readonly crowded: boolean;
   /** Metres per pixel, across and up. */
   readonly mx: number;
   readonly my: number;
@@ -27,7 +29,7 @@ export function frameOf(document: DesignDocument, layout: Layout, ground: readon
   const map = options.breaks ? cutsFor(document, layout, range, options) : noCuts;
   const narrow = options.width < 600;
   const left = mini ? 12 : narrow ? 44 : 96;
-  const right = mini ? 8 : narrow ? 40 : 110;
+  const right = mini ? 8 : options.window === 'house' ? (narrow ? 84 : 150) : narrow ? 34 : 110;
   const across = drawnX(map, range.to) - drawnX(map, range.from);
   const mx = across / (options.width - left - right);
   const levels = levelRange(document, layout, ground, options, range);
@@ -58,7 +60,7 @@ function fit(levels: { low: number; high: number }, given: Fit, options: Section
     x0: given.start, x1: given.start + options.width * mx,
     y0: levels.low - below, y1: levels.low - below + options.height * my,
   };
-  return { extent, exaggeration, map: given.map, from: given.range.from, to: given.range.to, mx, my };
+  return { extent, exaggeration, map: given.map, from: given.range.from, to: given.range.to, mx, my, crowded: options.width < 600 && options.window === 'whole' };
 }
 
 function stationRange(document: DesignDocument, layout: Layout, options: SectionOptions): { from: number; to: number } {
@@ -69,13 +71,19 @@ function stationRange(document: DesignDocument, layout: Layout, options: Section
     if (last !== undefined) return { from, to: last.to + 0.5 };
   }
   const stations = document.site.spotLevels.flatMap((spot) => (spot.station === null ? [] : [spot.station]));
-  const outlets = options.gravity ? document.site.candidateOutlets.map((outlet) => candidateStation(layout, outlet.distance)) : [];
+  const outlets = showsCandidates(options) ? document.site.candidateOutlets.map((outlet) => candidateStation(document, layout, outlet)) : [];
   const to = Math.max(from + 2, layout.end, ...stations, ...outlets);
   return { from, to };
 }
 
-export function candidateStation(layout: Layout, distance: number): number {
-  return (layout.lowSpot?.station ?? 0) + distance;
+export const showsCandidates = (options: SectionOptions): boolean =>
+  options.gravity && options.window === 'whole' && options.detail === 'full';
+
+/** Where a candidate outlet was shot along the section; without a shot at its level, its pipe length from the collector. */
+export function candidateStation(document: DesignDocument, layout: Layout, outlet: CandidateOutlet): number {
+  const from = layout.lowSpot?.station ?? 0;
+  const shots = document.site.spotLevels.filter(({ station, level }) => station !== null && station > from && Math.abs(level - outlet.level) < 0.001);
+  return shots.at(-1)?.station ?? from + outlet.distance;
 }
 
 function firstStation(document: DesignDocument): number {
@@ -84,12 +92,19 @@ function firstStation(document: DesignDocument): number {
 
 function cutsFor(document: DesignDocument, layout: Layout, range: { from: number; to: number }, options: SectionOptions): StationMap {
   const basin = layout.chain.find(({ part }) => part.kind === 'basin');
-  const near = Math.max(4, (basin?.to ?? layout.lowSpot?.station ?? 4) * 0.75);
-  const kept = options.detail === 'mini' || options.width < 600 ? near * 0.22 : near * 0.42;
-  const features = [range.from, range.to];
+  const near = Math.max(6, (basin?.to ?? layout.lowSpot?.station ?? 4) * 0.75);
+  const kept = options.detail === 'mini' || options.width < 600 ? near * 0.26 : near * 0.36;
+  const features = [range.from, range.to, layout.lowSpot?.station ?? range.from];
   for (const { part, from, to } of [...layout.chain, ...layout.roof]) features.push(from, part.kind === 'dischargeLine' ? from : to);
-  if (options.gravity) for (const outlet of document.site.candidateOutlets) features.push(candidateStation(layout, outlet.distance));
-  return chooseCuts(features.filter((x) => x >= range.from && x <= range.to), near, kept, near * 0.06);
+  if (showsCandidates(options)) for (const outlet of document.site.candidateOutlets) features.push(candidateStation(document, layout, outlet));
+  if (options.detail === 'full' && options.width >= 600) {
+    for (const { station } of document.site.utilities) if (station !== null) features.push(station);
+  }
+  const inRange = features.filter((x) => x >= range.from && x <= range.to);
+  const bare = chooseCuts(inRange, near, kept, 0);
+  const drawn = drawnX(bare, range.to) - drawnX(bare, range.from);
+  // The break mark's bare paper covers the gap.
+  return chooseCuts(inRange, near, kept, (drawn / options.width) * 11);
 }
 
 function levelRange(
@@ -99,7 +114,10 @@ function levelRange(
   levels.push(levelAt(ground, range.from), levelAt(ground, range.to));
   if (layout.sill !== null) levels.push(layout.sill.level, layout.sill.level - 0.25);
   for (const placed of [...layout.chain, ...layout.joining]) if (placed.from <= range.to) levels.push(...partLevels(placed.part));
-  if (options.gravity && options.window === 'whole') for (const outlet of document.site.candidateOutlets) levels.push(outlet.level);
+  if (showsCandidates(options)) for (const outlet of document.site.candidateOutlets) levels.push(outlet.level);
+  if (options.detail === 'full') {
+    for (const { station, level } of document.site.utilities) if (station !== null && level !== null && station <= range.to) levels.push(level);
+  }
   const { pond, basin } = options.water;
   const table = document.site.soil.seasonalHighWaterTable;
   if (pond !== null) levels.push(pond);

@@ -1,5 +1,6 @@
 import type { Point } from '../display.ts';
 import { label } from '../labels.ts';
+import { candidateStation } from './frame.ts';
 import { clipLine, levelAt } from './ground.ts';
 import { box } from './scene.ts';
 import type { Scene } from './scene.ts';
@@ -89,7 +90,8 @@ export function drawLowSpot(scene: Scene): void {
 /** Shots along the section; where a part stands at the same place its own level speaks. */
 export function drawSpotLevels(scene: Scene): void {
   const { document, layout, pen, frame } = scene;
-  const taken = [layout.lowSpot?.station ?? Infinity, ...layout.chain.flatMap(({ from, to }) => [from, to])];
+  const candidates = document.site.candidateOutlets.map((outlet) => candidateStation(document, layout, outlet));
+  const taken = [layout.sill === null ? Infinity : 0, layout.lowSpot?.station ?? Infinity, ...candidates, ...layout.chain.flatMap(({ from, to }) => [from, to])];
   for (const spot of document.site.spotLevels) {
     if (spot.station === null || spot.station < frame.from || spot.station > frame.to) continue;
     if (taken.some((station) => Math.abs(station - (spot.station ?? 0)) < 0.15)) continue;

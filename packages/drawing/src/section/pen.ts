@@ -1,6 +1,6 @@
 import type { Dash, EditHandle, Hatch, HitArea, Item, MarkKind, PartState, Point, Role, Side, Weight } from '../display.ts';
 import type { Label } from '../labels.ts';
-import { drawnX, mapLine } from './cuts.ts';
+import { drawnX, isCut, mapLine } from './cuts.ts';
 import type { Frame } from './frame.ts';
 
 /** Collects what is drawn, in true stations and levels, and turns it into drawn metres. */
@@ -37,11 +37,13 @@ export class Pen {
   }
 
   text(part: string | null, role: Role, at: Point, label: Label, side: Side, rank: number): void {
-    if (this.mini) return;
-    this.items.push({ kind: 'text', part, role, state: this.#state(part), at: this.#at(at), label, side, rank, movable: true });
+    if (this.mini || isCut(this.frame.map, at[0]) || at[0] > this.frame.to + 120 * this.frame.mx) return;
+    const crowded = this.frame.crowded && rank >= 1 ? rank + 1 : rank;
+    this.items.push({ kind: 'text', part, role, state: this.#state(part), at: this.#at(at), label, side, rank: crowded, movable: true });
   }
 
   mark(part: string | null, role: Role, mark: MarkKind, at: Point, index = 0, value: string | null = null): void {
+    if (mark !== 'break' && isCut(this.frame.map, at[0])) return;
     this.items.push({ kind: 'mark', part, role, state: this.#state(part), mark, at: this.#at(at), index, value });
   }
 

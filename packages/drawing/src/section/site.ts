@@ -1,5 +1,5 @@
 import { label } from '../labels.ts';
-import { candidateStation } from './frame.ts';
+import { candidateStation, showsCandidates } from './frame.ts';
 import { levelAt } from './ground.ts';
 import { box } from './scene.ts';
 import type { Scene } from './scene.ts';
@@ -7,17 +7,17 @@ import type { Scene } from './scene.ts';
 /** Places to which water could run, and how far above or below them a pipe without a pump would end. */
 export function drawCandidates(scene: Scene): void {
   const { document, evaluation, layout, frame, pen, options } = scene;
-  if (!options.gravity || options.window === 'house') return;
+  if (!showsCandidates(options)) return;
   for (const outlet of document.site.candidateOutlets) {
-    const station = candidateStation(layout, outlet.distance);
+    const station = candidateStation(document, layout, outlet);
     const half = 22 * frame.mx;
     pen.line(outlet.id, 'ink', [[station - half, outlet.level], [station + half, outlet.level]], 'bold');
-    pen.level(outlet.id, 'ink', [station, outlet.level], label('drawing.candidate', { name: outlet.name, level: outlet.level }), 'below', 2);
+    pen.level(outlet.id, 'ink', [station, outlet.level], label('drawing.candidate', { name: outlet.name, level: outlet.level }), 'below', 1);
     pen.anchor(outlet.id, [station + half + 8 * frame.mx, outlet.level]);
     const answer = evaluation?.results.gravity.find((entry) => entry.outlet === outlet.id);
     if (answer === undefined) continue;
     const start = layout.chain[0]?.to ?? layout.lowSpot?.station ?? 0;
-    if (options.detail === 'full') pen.line(outlet.id, 'faint', [[start, outlet.collectorInvert], [station, answer.neededLevel]], 'thin', 'dash');
+    pen.line(outlet.id, 'sill', [[start, outlet.collectorInvert], [station, answer.neededLevel]], 'thin', 'longDash');
     if (answer.shortfall > 0) {
       pen.line(outlet.id, 'sill', [[station, answer.neededLevel], [station, outlet.level]], 'bold');
       pen.text(outlet.id, 'sill', [station, answer.neededLevel], label('drawing.shortfall', { height: answer.shortfall }), 'below', 1);
@@ -40,10 +40,10 @@ export function drawRoof(scene: Scene): void {
     } else if (part.kind === 'roofLine') {
       const start = Math.min(levelAt(ground, from), part.unsealedJointLevel) - 0.3;
       const end = levelAt(ground, Math.min(to, frame.to)) - 0.3;
-      pen.line(part.id, 'ink', [[from, levelAt(ground, from)], [from, start], [to, end]], 'thin', 'dash');
+      pen.line(part.id, 'faint', [[from, levelAt(ground, from)], [from, start], [to, end]], 'thin', 'dash');
       pen.hit(part.id, [[from, start - 8 * frame.my], [to, end - 8 * frame.my], [to, end + 8 * frame.my], [from, start + 8 * frame.my]]);
       const near = from + Math.min((to - from) * 0.5, frame.mx * 260);
-      pen.text(part.id, 'ink', [near, start], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'below', 4);
+      pen.text(part.id, 'faint', [near, start], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'below', 4);
       pen.anchor(part.id, [from + 20 * frame.mx, start]);
     } else if (part.kind === 'gutter') pen.anchor(part.id, [-8 * frame.mx, frame.extent.y1 - 16 * frame.my]);
   }
@@ -66,7 +66,7 @@ export function drawBreaks(scene: Scene): void {
   for (const cut of frame.map.cuts) {
     const station = (cut.from + cut.to) / 2;
     pen.mark(null, 'faint', 'break', [station, (frame.extent.y0 + frame.extent.y1) / 2]);
-    pen.text(null, 'faint', [station, frame.extent.y0 + 34 * frame.my], label('drawing.notDrawn', { length: cut.to - cut.from }), 'right', 3);
+    pen.text(null, 'faint', [cut.to, frame.extent.y0 + 34 * frame.my], label('drawing.notDrawn', { length: cut.to - cut.from }), 'right', 3);
   }
 }
 

@@ -51,7 +51,7 @@ export function drawPond(scene: Scene): void {
   pen.line(spot.id, 'water', [[enters ? frame.extent.x0 : from, pond], [to, pond]], 'bold');
   const at: Point = [spot.station + Math.min((to - spot.station) * 0.5, 40 * frame.mx), pond];
   pen.mark(spot.id, 'water', 'levelMark', at);
-  pen.text(spot.id, 'water', at, pondLabel(sill?.level ?? null, pond), 'above', 0);
+  pen.text(spot.id, 'water', at, pondLabel(sill?.level ?? null, pond), 'above', 0.5);
 }
 
 function pondLabel(sill: number | null, pond: number): ReturnType<typeof label> {
@@ -70,7 +70,7 @@ function shores(scene: Scene, station: number, pond: number): [from: number, to:
   const limit = basin?.to ?? station * 2;
   const held = right.filter(([x]) => x <= limit);
   const crest = held.reduce<Point>((best, point) => (point[1] > best[1] ? point : best), [station, -Infinity]);
-  return [Math.max(left, 0), meet(right, pond) ?? Math.min(crest[0], frame.to)];
+  return [Math.max(left, 0), meet(held, pond) ?? Math.min(crest[0], frame.to)];
 }
 
 function meet(line: readonly Point[], level: number): number | null {
@@ -107,7 +107,7 @@ export function drawEnergyLines(scene: Scene): void {
     if (full) pen.line(pipe.part.id, 'ink', [[pipe.from, pond], [pipe.to, low]], 'normal', 'dot');
   }
   const pump = scene.evaluation?.results.pumps[0];
-  if (pump !== undefined) drawPumpedEnergy(scene, pump);
+  if (pump !== undefined && options.detail === 'full') drawPumpedEnergy(scene, pump);
 }
 
 function drawPumpedEnergy(scene: Scene, pump: PumpResult): void {
@@ -120,7 +120,7 @@ function drawPumpedEnergy(scene: Scene, pump: PumpResult): void {
   const start: Point = [line.from, duty.basinLevel + duty.head];
   const end: Point = [line.to, outlet.part.waterLevel + velocityHead];
   const top = frame.extent.y1;
-  if (end[1] >= top) return;
+  if (end[1] >= top || line.to > frame.to) return;
   const share = start[1] > top ? (start[1] - top) / (start[1] - end[1]) : 0;
   const seen: Point = [start[0] + share * (end[0] - start[0]), Math.min(start[1], top)];
   pen.line(line.part.id, 'ink', [seen, end], 'normal', 'dot');

@@ -11,7 +11,7 @@ const rowStep = 15;
 export function markBox(mark: MarkItem, at: Point): { x0: number; y0: number; x1: number; y1: number } {
   const x = at[0] + mark.index * rowStep;
   if (mark.mark === 'levelMark') return { x0: x - 5, y0: at[1] - 9, x1: x + 5, y1: at[1] };
-  if (mark.mark === 'break') return { x0: x - 4, y0: at[1], x1: x + 4, y1: at[1] };
+  if (mark.mark === 'break') return { x0: x - 11, y0: -1e5, x1: x + 11, y1: 1e5 };
   return { x0: x - 7, y0: at[1] - 7, x1: x + 7, y1: at[1] + 7 };
 }
 
@@ -67,7 +67,7 @@ function breakMark(x: number, height: number, theme: Theme, mark: MarkItem): Svg
     const middle = height / 2;
     return [[at, 0], [at, middle - 14], [at - 5, middle - 5], [at + 5, middle + 5], [at, middle + 14], [at, height]];
   };
-  const gap = 4;
+  const gap = 6;
   const bare = [...zigzag(x - gap), ...zigzag(x + gap).reverse()];
   return [
     node('path', { d: pathOf(bare, true), ...paint(theme, 'fill', 'paper') }),

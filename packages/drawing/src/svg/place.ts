@@ -32,6 +32,8 @@ export interface Sheet {
   readonly size: number;
   readonly marks: readonly Box[];
   readonly lines: readonly Segment[];
+  /** Hatched areas, in which lettering is hard to read. */
+  readonly hatched: readonly (readonly Point[])[];
 }
 
 /** Mean advance of the lettering as a share of its size; measured on the drawing's own labels, on the wide side. */
@@ -62,7 +64,7 @@ function fixedPlace(text: Wanted, sheet: Sheet, taken: readonly Box[]): PlacedTe
   const left = text.side === 'right' ? x + 4 : text.side === 'left' ? x - 4 - width : x - width / 2;
   const top = text.side === 'above' ? y - 4 - height : text.side === 'below' ? y + 3 : y - height / 2;
   const box = inside({ x0: left, y0: top, x1: left + width, y1: top + height }, sheet);
-  if (text.rank > 0 && taken.some((other) => overlap(box, other) > 0)) return null;
+  if (text.rank >= 1 && taken.some((other) => overlap(box, other) > 0)) return null;
   return { key: text.key, text: text.text, box, leader: null };
 }
 
@@ -80,7 +82,7 @@ function bestPlace(text: Wanted, sheet: Sheet, taken: readonly Box[]): PlacedTex
     const cost = penalty + away * 0.9 + costOf(box, sheet, taken) + Math.abs(box.x0 - raw.x0) * 0.1;
     if (best === null || cost < best.cost) best = { box, cost, away };
   }
-  if (best === null || (best.cost >= unplaceable && text.rank > 0)) return null;
+  if (best === null || (best.cost >= unplaceable && text.rank >= 1)) return null;
   const leader = best.away > 16 ? leaderOf(best.box, text.at) : null;
   return { key: text.key, text: text.text, box: best.box, leader };
 }
@@ -117,7 +119,8 @@ function costOf(box: Box, sheet: Sheet, taken: readonly Box[]): number {
   let cost = 0;
   for (const other of taken) if (overlap(box, other) > 0) cost += unplaceable;
   if (cost > 0) return cost;
-  for (const line of sheet.lines) cost += crossing(box, line) * 0.55;
+  for (const line of sheet.lines) cost += Math.min(crossing(box, line) * 1.2, 90);
+  for (const area of sheet.hatched) cost += covered(box, area) * 6;
   return cost;
 }
 
@@ -143,6 +146,24 @@ function crossing(box: Box, [a, b]: Segment): number {
     leave = Math.min(leave, Math.max(t0, t1));
   }
   return leave > enter ? (leave - enter) * Math.hypot(d[0], d[1]) : 0;
+}
+
+/** How many of six points of the box lie in the area. */
+function covered(box: Box, area: readonly Point[]): number {
+  let count = 0;
+  for (const x of [box.x0, (box.x0 + box.x1) / 2, box.x1]) {
+    for (const y of [box.y0 + 2, box.y1 - 2]) if (contains(area, x, y)) count += 1;
+  }
+  return count;
+}
+
+function contains(area: readonly Point[], x: number, y: number): boolean {
+  let within = false;
+  area.forEach(([ax, ay], index) => {
+    const [bx, by] = area.at(index - 1) ?? [ax, ay];
+    if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) within = !within;
+  });
+  return within;
 }
 
 function inside(box: Box, sheet: Sheet): Box {

@@ -1,4 +1,4 @@
-import type { DisplayList, Hatch, Item, LineItem, PolygonItem, TextItem } from '../display.ts';
+import type { DisplayList, Hatch, Item, LineItem, Point, PolygonItem, TextItem } from '../display.ts';
 import type { LabelCode } from '../labels.ts';
 import { drawMark, markBox } from './marks.ts';
 import { patterns } from './patterns.ts';
@@ -118,7 +118,7 @@ function lettering(display: DisplayList, view: Projection, options: SvgOptions):
     key, text: options.label(item.label.code, item.label.params), at: view.toPixels(item.at), side: item.side, rank: item.rank, movable: item.movable,
   }));
   const marks = display.items.flatMap((item) => (item.kind === 'mark' ? [markBox(item, view.toPixels(item.at))] : []));
-  const placed = placeTexts(wanted, { width: options.width, height: options.height, size: options.textSize, marks, lines: segments(display, view) });
+  const placed = placeTexts(wanted, { width: options.width, height: options.height, size: options.textSize, marks, lines: segments(display, view), hatched: hatched(display, view) });
   return placed.flatMap((text) => letter(text, texts.get(text.key), options));
 }
 
@@ -128,6 +128,11 @@ function segments(display: DisplayList, view: Projection): Segment[] {
     if (item.kind === 'polygon' && item.outlined) return pairs([...item.points, ...item.points.slice(0, 1)].map((point) => view.toPixels(point)));
     return [];
   });
+}
+
+function hatched(display: DisplayList, view: Projection): (readonly Point[])[] {
+  return display.items.flatMap((item) =>
+    item.kind === 'polygon' && ['soil', 'concrete', 'stone', 'water'].includes(item.hatch) ? [item.points.map((point) => view.toPixels(point))] : []);
 }
 
 function pairs(points: readonly (readonly [number, number])[]): Segment[] {
