@@ -76,10 +76,11 @@ const listen = (said) => ({ msg, signIns, url }) => {
 
 /** @param {unknown} signIn */
 function signInLine(signIn) {
-  if (typeof signIn !== 'object' || signIn === null) return `    ${signIn}`;
-  const { role, email, password, link, ...rest } = /** @type {Record<string, unknown>} */ (signIn);
-  const name = String(role ?? rest.name ?? '').padEnd(12);
-  return `    ${name} ${email ?? link ?? rest.url ?? ''}${password ? `   ${password}` : ''}`;
+  const text = (/** @type {string} */ name) => {
+    const value = typeof signIn === 'object' && signIn !== null ? /** @type {Record<string, unknown>} */ (signIn)[name] : undefined;
+    return typeof value === 'string' ? value : '';
+  };
+  return `    ${(text('role') || text('name')).padEnd(12)} ${text('email') || text('link') || text('url')}   ${text('password')}`.trimEnd();
 }
 
 /** @param {Said} said */
