@@ -86,18 +86,19 @@ export function greenAmptExcess(soil: GreenAmptSoil, rain: readonly number[], st
   let depth = 0;
   return rain.map((intensity) => {
     requireNotNegative({ intensity });
-    const after = infiltrated(soil, depth, intensity, step);
-    const excess = intensity - (after - depth) / step;
-    depth = after;
-    return Math.max(excess, 0);
+    const supply = intensity * step;
+    const taken = infiltrated(soil, depth, intensity, step);
+    depth += taken;
+    return (supply - taken) / step;
   });
 }
 
+/** Depth taken in a step: all of the rain until water stands on the soil. */
 function infiltrated(soil: GreenAmptSoil, depth: number, intensity: number, step: number): number {
-  const all = depth + intensity * step;
-  if (intensity <= soil.conductivity) return all;
+  const supply = intensity * step;
+  if (intensity <= soil.conductivity) return supply;
   const atPonding = (soil.conductivity * soil.suctionDeficit) / (intensity - soil.conductivity);
-  if (all <= atPonding) return all;
+  if (depth + supply <= atPonding) return supply;
   const before = Math.max(atPonding - depth, 0) / intensity;
-  return Math.min(pondedStep(soil, Math.max(depth, atPonding), step - before), all);
+  return Math.min(pondedStep(soil, Math.max(depth, atPonding), step - before) - depth, supply);
 }
