@@ -51,6 +51,13 @@ export const ui = catalogue({
   },
   'ui.number.unreadable': { en: 'This is not a number.', es: 'Esto no es un número.' },
 
+  'ui.you': { en: 'who you are', es: 'quién es usted' },
+  'ui.page': { en: 'the page', es: 'la página' },
+  'ui.part': { en: 'this part', es: 'esta parte' },
+  'ui.state': { en: 'State', es: 'Estado' },
+  'ui.timeZone': { en: 'Time zone', es: 'Zona horaria' },
+  'ui.timeZoneHint': { en: 'Legal clocks, such as the start of a locate ticket, run in it.', es: 'Los plazos legales, como el inicio de un aviso de localización, corren en ella.' },
+
   'ui.saved.saving': { en: 'Saving ...', es: 'Guardando ...' },
   'ui.saved.office': { en: 'Saved in the office, {at:dateTime}', es: 'Guardado en la oficina, {at:dateTime}' },
   'ui.saved.device': { en: 'Saved on this phone; not yet in the office', es: 'Guardado en este teléfono; aún no en la oficina' },

@@ -1,0 +1,35 @@
+import type { Job, Permission } from '@yardfall/contracts';
+import type { MessageCode } from '@yardfall/text';
+import { lazy, type ComponentType } from 'react';
+
+export interface JobSectionProps {
+  readonly job: Job;
+  /** Version of the job for If-Match. */
+  readonly etag: string | null;
+}
+
+export const jobHeadings = ['site', 'levels', 'rain', 'design', 'price', 'offer', 'locates', 'work', 'proof', 'handover', 'trail'] as const;
+export type JobHeading = (typeof jobHeadings)[number];
+
+export interface JobSection {
+  readonly permission: Permission;
+  readonly Body: ComponentType<JobSectionProps>;
+}
+
+export function headingCode(id: JobHeading): MessageCode {
+  return `jobs.heading.${id}`;
+}
+
+/** The drawing at the top of every job page. */
+export const SectionOnTop: ComponentType<JobSectionProps> | null = null;
+
+/** The customer's page under /drain. */
+export const CustomerHome: ComponentType | null = null;
+
+/**
+ * One line for each heading of the job page, in the order of `jobHeadings`. The body of each is exported by its feature:
+ * `levels: { permission: 'surveys.read', Body: lazy(() => import('../features/surveys/index.ts').then((f) => ({ default: f.Levels }))) },`
+ */
+export const jobSections: Partial<Record<JobHeading, JobSection>> = {
+  site: { permission: 'jobs.read', Body: lazy(() => import('../features/jobs/index.ts').then((f) => ({ default: f.SiteSection }))) },
+};

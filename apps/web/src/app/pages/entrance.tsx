@@ -1,0 +1,28 @@
+import { useParams, useSearch } from '@tanstack/react-router';
+import { Page } from '../../components/Page.tsx';
+import { OpenDrain, SetUp, SignIn, Welcome } from '../../features/identity/index.ts';
+import { useText } from '../../lib/reader.tsx';
+
+export function SignInPage() {
+  const { t } = useText();
+  const { from } = useSearch({ from: '/sign-in' });
+  return <Page narrow title={t('identity.signIn')} lead={t('identity.signIn.lead')}><SignIn from={from} /></Page>;
+}
+
+export function WelcomePage() {
+  const { t } = useText();
+  const { token } = useParams({ from: '/welcome/$token' });
+  return <Page narrow title={t('identity.welcome')} lead={t('identity.welcome.lead')}><Welcome token={token} /></Page>;
+}
+
+export function SetUpPage() {
+  const { t } = useText();
+  const { token } = useParams({ from: '/set-up/$token' });
+  return <Page narrow title={t('identity.setUp.title')} lead={t('identity.setUp.lead')}><SetUp token={token} /></Page>;
+}
+
+export function OpenDrainPage() {
+  const { t } = useText();
+  const { token } = useParams({ from: '/drain/$token' });
+  return <Page narrow title={t('identity.drain.title')} lead={t('identity.drain.lead')}><OpenDrain token={token} /></Page>;
+}

@@ -1,0 +1,44 @@
+import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '@tanstack/react-router';
+import { Broken } from '../components/ErrorBoundary.tsx';
+import { Gate } from './shell/Gate.tsx';
+import { Missing } from './pages/Missing.tsx';
+import { SetUpPage, SignInPage, WelcomePage, OpenDrainPage } from './pages/entrance.tsx';
+import { Shell } from './shell/Shell.tsx';
+
+const root = createRootRoute({
+  component: Shell,
+  notFoundComponent: Missing,
+  errorComponent: ({ reset }) => <Broken onRetry={reset} />,
+});
+
+const signIn = createRoute({
+  getParentRoute: () => root,
+  path: '/sign-in',
+  validateSearch: (search: Record<string, unknown>): { from?: string } => (typeof search.from === 'string' ? { from: search.from } : {}),
+  component: SignInPage,
+});
+const welcome = createRoute({ getParentRoute: () => root, path: '/welcome/$token', component: WelcomePage });
+const setUp = createRoute({ getParentRoute: () => root, path: '/set-up/$token', component: SetUpPage });
+const openDrain = createRoute({ getParentRoute: () => root, path: '/drain/$token', component: OpenDrainPage });
+
+/** Everything behind it needs somebody signed in; each page asks for its own permission by what it reads. */
+const member = createRoute({ getParentRoute: () => root, id: 'member', component: () => <Gate kind="member" /> });
+const customer = createRoute({ getParentRoute: () => root, id: 'customer', component: () => <Gate kind="customer" /> });
+
+const home = createRoute({ getParentRoute: () => member, path: '/', component: lazyRouteComponent(() => import('./pages/HomePage.tsx'), 'HomePage') });
+const newJob = createRoute({ getParentRoute: () => member, path: '/jobs/new', component: lazyRouteComponent(() => import('./pages/NewJobPage.tsx'), 'NewJobPage') });
+const job = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId', component: lazyRouteComponent(() => import('./pages/JobPage.tsx'), 'JobPage') });
+const company = createRoute({ getParentRoute: () => member, path: '/company', component: lazyRouteComponent(() => import('./pages/CompanyPage.tsx'), 'CompanyPage') });
+const drain = createRoute({ getParentRoute: () => customer, path: '/drain', component: lazyRouteComponent(() => import('./pages/DrainPage.tsx'), 'DrainPage') });
+
+export const router = createRouter({
+  routeTree: root.addChildren([signIn, welcome, setUp, openDrain, member.addChildren([home, newJob, job, company]), customer.addChildren([drain])]),
+  defaultPreload: 'intent',
+  scrollRestoration: true,
+});
+
+declare module '@tanstack/react-router' {
+  interface Register {
+    router: typeof router;
+  }
+}

@@ -1,0 +1,1 @@
+export { Members } from './components/Members.tsx';

@@ -1,0 +1,17 @@
+import { identity, type Me } from '@yardfall/contracts';
+import { useQueryClient } from '@tanstack/react-query';
+import { useNavigate } from '@tanstack/react-router';
+import { read } from '../../../lib/query.ts';
+
+/** After signing in: forget what the page knew of anybody before, and go on. */
+export function useEntered(): (me: Me, from?: string) => void {
+  const queries = useQueryClient();
+  const navigate = useNavigate();
+  return (me, from) => {
+    queries.clear();
+    queries.setQueryData(read(identity.me).queryKey, { data: me, etag: null });
+    const home = me.kind === 'customer' ? '/drain' : '/';
+    // Only a path of this page is followed, never an address of another.
+    void navigate({ to: from !== undefined && /^\/(?!\/)/.test(from) ? from : home, replace: true });
+  };
+}

@@ -1,0 +1,25 @@
+import { identity } from '@yardfall/contracts';
+import { useEffect, useRef } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { Loading } from '../../../components/Loading.tsx';
+import { ProblemNotice } from '../../../components/Notice.tsx';
+import { useWrite } from '../../../hooks/useWrite.ts';
+import { ApiProblem } from '../../../lib/problem.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { useEntered } from '../api/useEntered.ts';
+
+/** The customer's link: exchanged for a session once, then the address is clean. */
+export function OpenDrain({ token }: { readonly token: string }) {
+  const { t } = useText();
+  const entered = useEntered();
+  const { write, problem } = useWrite(identity.openCustomerLink, { onDone: (me) => entered(me) });
+  const asked = useRef(false);
+  useEffect(() => {
+    if (asked.current) return;
+    asked.current = true;
+    write({ body: { token } });
+  }, [token, write]);
+  if (!problem) return <Loading what={t('identity.yourPage')} />;
+  const again = problem instanceof ApiProblem && problem.passing;
+  return <ProblemNotice problem={problem} action={again ? <Button onClick={() => write({ body: { token } })}>{t('ui.tryAgain')}</Button> : undefined} />;
+}

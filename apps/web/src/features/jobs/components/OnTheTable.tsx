@@ -1,0 +1,41 @@
+import type { JobRow, JobStage } from '@yardfall/contracts';
+import { Link } from '@tanstack/react-router';
+import { Empty } from '../../../components/Empty.tsx';
+import { Heading } from '../../../components/Heading.tsx';
+import { useText } from '../../../lib/reader.tsx';
+import { daysSince } from '../model/progress.ts';
+import { JobLine } from './JobLine.tsx';
+
+const groups = [
+  { key: 'walk', stages: ['intake', 'visit'] },
+  { key: 'draft', stages: ['design', 'pricing'] },
+  { key: 'out', stages: ['offered', 'accepted'] },
+  { key: 'field', stages: ['released', 'installing', 'proving'] },
+] as const satisfies readonly { key: string; stages: readonly JobStage[] }[];
+
+/** The estimator's home: sites to walk, designs in draft, offers out, jobs in the ground. */
+export function OnTheTable({ jobs, now }: { readonly jobs: readonly JobRow[]; readonly now: number }) {
+  const { t, say } = useText();
+  const filled = groups
+    .map(({ key, stages }) => ({ key, jobs: jobs.filter((job) => (stages as readonly JobStage[]).includes(job.stage)) }))
+    .filter((group) => group.jobs.length > 0);
+  return (
+    <section className="stack" aria-labelledby="on-the-table">
+      <Heading id="on-the-table">{t('jobs.onTheTable')}</Heading>
+      {filled.length === 0 ? (
+        <Empty what={t('jobs.onTheTable.empty')} why={t('jobs.onTheTable.why')} step={<Link className="button button-main" to="/jobs/new">{t('ui.newJob')}</Link>} />
+      ) : null}
+      {filled.map((group) => (
+        <div key={group.key}>
+          <Heading level={3} aside={t('jobs.count', { n: group.jobs.length })}>{t(`jobs.table.${group.key}`)}</Heading>
+          <ul>
+            {group.jobs.map((job) => (
+              <JobLine key={job.id} job={job} figure={t('ui.days', { n: daysSince(job.updatedAt, now) })}
+                says={job.holds[0] ? say(job.holds[0].code, job.holds[0].params) : t(`jobs.next.${job.stage}`)} />
+            ))}
+          </ul>
+        </div>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,42 @@
+import type { JobRow } from '@yardfall/contracts';
+import { Link } from '@tanstack/react-router';
+import { Empty } from '../../../components/Empty.tsx';
+import { Heading } from '../../../components/Heading.tsx';
+import { Notice } from '../../../components/Notice.tsx';
+import { useText } from '../../../lib/reader.tsx';
+import { JobLine } from './JobLine.tsx';
+import { SmallSection } from './SmallSection.tsx';
+import './OnThisJob.css';
+
+const inTheGround: readonly JobRow['stage'][] = ['installing', 'released', 'proving'];
+
+/** The crew's home: one job with the next thing as one large control; the others one tap away. */
+export function OnThisJob({ jobs, memberId }: { readonly jobs: readonly JobRow[]; readonly memberId: string }) {
+  const { t, say } = useText();
+  const mine = jobs
+    .filter((job) => inTheGround.includes(job.stage) && job.assignments.some((a) => a.memberId === memberId && a.role === 'crew'))
+    .sort((a, b) => inTheGround.indexOf(a.stage) - inTheGround.indexOf(b.stage));
+  const [first, ...others] = mine;
+  return (
+    <section className="stack" aria-labelledby="on-this-job">
+      <Heading id="on-this-job">{t('jobs.onThisJob')}</Heading>
+      {first === undefined ? <Empty what={t('jobs.onThisJob.empty')} why={t('jobs.onThisJob.why')} /> : (
+        <div className="this-job">
+          <SmallSection stage={first.stage} held={first.holds.length > 0} />
+          <p className="this-job-name">{first.title}</p>
+          <p>{first.address}</p>
+          {first.holds.map((hold) => <Notice key={hold.id} severity="stop"><p>{say(hold.code, hold.params)}</p></Notice>)}
+          <Link className="button button-main button-crew" to="/jobs/$jobId" params={{ jobId: first.id }} hash={first.stage === 'proving' ? 'proof' : 'work'}>
+            {t(first.stage === 'proving' ? 'jobs.crew.prove' : 'jobs.crew.work')}
+          </Link>
+        </div>
+      )}
+      {others.length > 0 ? (
+        <div>
+          <Heading level={3}>{t('jobs.crew.others')}</Heading>
+          <ul>{others.map((job) => <JobLine key={job.id} job={job} says={t(`jobs.next.${job.stage}`)} />)}</ul>
+        </div>
+      ) : null}
+    </section>
+  );
+}

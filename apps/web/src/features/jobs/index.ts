@@ -1,0 +1,6 @@
+export { HeldBy } from './components/HeldBy.tsx';
+export { OnTheTable } from './components/OnTheTable.tsx';
+export { OnThisJob } from './components/OnThisJob.tsx';
+export { JobBlock } from './components/JobBlock.tsx';
+export { NewJobForm } from './components/NewJobForm.tsx';
+export { SiteSection } from './components/SiteSection.tsx';

@@ -1,0 +1,30 @@
+import type { BodyInput, Job, jobs } from '@yardfall/contracts';
+import { defaultPlace } from '../../../lib/places.ts';
+
+export type JobInput = BodyInput<typeof jobs.create>;
+export type ComplaintInput = JobInput['complaint'];
+export type CustomerDraft = JobInput['customer'];
+export type PropertyDraft = JobInput['property'];
+
+export function emptyJob(language: 'en' | 'es'): JobInput {
+  return {
+    title: '',
+    customer: { name: '', email: null, phones: [], language },
+    property: { address: '', ...defaultPlace(), gateCode: '', notes: '' },
+    complaint: {
+      words: '', depth: null, startsAfter: null, staysFor: null, door: '', enteredHouse: false, onDryDays: false, timesPerYear: null, tried: '', rainDate: null,
+    },
+  };
+}
+
+/** What can be corrected of a job that exists: the ids of customer and property stay where they are. */
+export function inputOf(job: Job): JobInput {
+  const { id: _customer, ...customer } = job.customer;
+  const { id: _property, ...property } = job.property;
+  return { title: job.title, customer, property, complaint: job.complaint };
+}
+
+/** Phones as one text, a phone a line or between commas. */
+export function phonesOf(text: string): string[] {
+  return text.split(/[\n,;]/).map((phone) => phone.trim()).filter((phone) => phone.length >= 3).slice(0, 4);
+}

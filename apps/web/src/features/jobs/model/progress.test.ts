@@ -1,0 +1,46 @@
+import type { JobRow } from '@yardfall/contracts';
+import { jobStages } from '@yardfall/contracts';
+import { describe, expect, test } from 'vitest';
+import { daysSince, heldBy, sectionParts, standing } from './progress.ts';
+
+const now = Date.parse('2031-03-10T12:00:00Z');
+
+function job(title: string, stage: JobRow['stage'], holds: readonly (readonly [JobRow['holds'][number]['waitsFor'], string])[]): JobRow {
+  return {
+    id: title, number: 1, title, stage, urgency: 'normal', customerName: '', address: '', state: 'FL', timeZone: 'America/New_York', assignments: [],
+    holds: holds.map(([waitsFor, since], at) => ({ id: `${title}${at}`, waitsFor, code: 'x', params: {}, since })),
+    buildRevisionId: null, releasedAt: null, createdAt: '2031-03-01T12:00:00Z', updatedAt: '2031-03-08T12:00:00Z',
+  };
+}
+
+describe('the small section', () => {
+  test.each(jobStages)('at %s has at most one next part, and nothing done after it', (stage) => {
+    const seen = sectionParts.map((part) => standing(stage)[part]);
+    expect(seen.filter((s) => s === 'next').length).toBeLessThanOrEqual(1);
+    expect([...seen].sort((a, b) => order.indexOf(a) - order.indexOf(b))).toEqual(seen);
+  });
+  const order = ['done', 'next', 'notYet'];
+
+  test('is whole once the job is handed over', () => {
+    expect(Object.values(standing('handedOver'))).toEqual(Array.from({ length: 6 }, () => 'done'));
+  });
+});
+
+describe('held by', () => {
+  test('puts each job under its oldest hold, the longest wait first', () => {
+    const groups = heldBy([
+      job('A', 'offered', [['customer', '2031-03-08T11:00:00Z']]),
+      job('B', 'offered', [['marks', '2031-03-09T11:00:00Z'], ['customer', '2031-03-01T11:00:00Z']]),
+      job('C', 'design', []),
+      job('D', 'handedOver', [['proof', '2031-03-01T11:00:00Z']]),
+    ], now);
+    expect([...groups].map(([waitsFor, held]) => [waitsFor, held.map((h) => [h.job.title, h.days])])).toEqual([
+      ['customer', [['B', 9], ['A', 2]]],
+      ['us', [['C', 2]]],
+    ]);
+  });
+
+  test('never counts a day below zero when the clocks differ', () => {
+    expect(daysSince('2031-03-11T12:00:00Z', now)).toBe(0);
+  });
+});

@@ -1,0 +1,48 @@
+import type { JobRow, JobStage } from '@yardfall/contracts';
+
+/** Parts of the small section, in the order that water passes them and a job reaches them. */
+export const sectionParts = ['sill', 'drain', 'pipe', 'basin', 'line', 'outlet'] as const;
+export type SectionPart = (typeof sectionParts)[number];
+
+const reached: Readonly<Record<JobStage, number>> = {
+  intake: 0, visit: 0, design: 1, pricing: 2, offered: 2, accepted: 3, released: 4, installing: 4, proving: 5, handedOver: 6, referred: 1, declined: 0,
+};
+
+export type PartStanding = 'done' | 'next' | 'notYet';
+
+/** How far a job is, told by its section: done parts solid, the next one bold, the rest thin. */
+export function standing(stage: JobStage): Record<SectionPart, PartStanding> {
+  const count = reached[stage];
+  const of = (index: number): PartStanding => (index < count ? 'done' : index === count ? 'next' : 'notYet');
+  return { sill: of(0), drain: of(1), pipe: of(2), basin: of(3), line: of(4), outlet: of(5) };
+}
+
+export function isOpen(stage: JobStage): boolean {
+  return stage !== 'handedOver' && stage !== 'declined';
+}
+
+export function daysSince(instant: string, now: number): number {
+  return Math.max(0, Math.floor((now - new Date(instant).getTime()) / 86_400_000));
+}
+
+type Hold = JobRow['holds'][number];
+
+export interface HeldJob {
+  readonly job: JobRow;
+  readonly hold: Hold | null;
+  readonly days: number;
+}
+
+/** Every open job once, under what it has waited for longest; longest first. A job that nothing holds waits for us. */
+export function heldBy(jobs: readonly JobRow[], now: number): Map<Hold['waitsFor'], HeldJob[]> {
+  const groups = new Map<Hold['waitsFor'], HeldJob[]>();
+  const held = jobs.filter((job) => isOpen(job.stage)).map((job): HeldJob => {
+    const [hold = null] = [...job.holds].sort((a, b) => a.since.localeCompare(b.since));
+    return { job, hold, days: daysSince(hold?.since ?? job.updatedAt, now) };
+  });
+  for (const one of held.sort((a, b) => b.days - a.days)) {
+    const key = one.hold?.waitsFor ?? 'us';
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return groups;
+}
