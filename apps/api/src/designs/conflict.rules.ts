@@ -1,1 +1,0 @@
-export { conflictsOf, isRemovalOfPart, type Conflict, type LaterOperation } from '@yardfall/contracts';
