@@ -50,10 +50,11 @@ async function build(template: ItemTemplate, subject: Subject, position: number)
 }
 
 function subjectsOf(template: ItemTemplate, document: DesignDocument): readonly Subject[] {
-  const { per } = template;
+  return everySubject(template, document).filter(template.concerns);
+}
+
+function everySubject({ per }: ItemTemplate, document: DesignDocument): readonly Subject[] {
   if (per === 'job') return [{ document, part: null, cut: null }];
   if (per === 'slabCut') return document.construction.slabCuts.map((cut) => ({ document, part: null, cut }));
-  return document.system.parts
-    .filter((part) => per.kinds.includes(part.kind) && !(part.kind === 'checkValve' && !part.present))
-    .map((part) => ({ document, part, cut: null }));
+  return document.system.parts.filter((part) => per.kinds.includes(part.kind)).map((part) => ({ document, part, cut: null }));
 }

@@ -24,7 +24,9 @@ export const groupF = [
     params: { min: inch / 8, max: (3 * inch) / 16 },
     measures: of('weepHole', (hole) => [between('weepDiameter', 'height', inch / 8, (3 * inch) / 16, hole.diameter)]),
   }),
-  item({ id: 'F6', applies: ['pump'], per: { kinds: ['checkValve'] }, holdPoint: 'HP-9', photos: 1 }),
+  item({
+    id: 'F6', applies: ['pump'], per: { kinds: ['checkValve'] }, concerns: ({ part }) => part?.kind === 'checkValve' && part.present, holdPoint: 'HP-9', photos: 1,
+  }),
   item({
     id: 'F7', applies: ['pump'], per: basins, holdPoint: 'HP-9', evidence: ['tick', 'photo', 'value'], photos: 1,
     params: { tolerance: inch / 2, clear: 3 * inch }, measures: of('basin', marks),

@@ -1,5 +1,6 @@
 import type { Outlet } from '@yardfall/calc';
 import { atLeast, foot, hour, inch, minute, of, within } from './measures.ts';
+import { isEmitter, isPublic } from './traits.ts';
 import { item } from './types.ts';
 import type { Measure } from './types.ts';
 
@@ -17,18 +18,21 @@ export const groupG = [
   }),
   item({ id: 'G3', applies: ['pump'], per: { kinds: ['dischargeLine'] }, holdPoint: 'HP-10', photos: 1, params: { run: 5 * minute } }),
   item({
-    id: 'G4', applies: ['percolationPit'], per: outlets, evidence: ['tick', 'photo', 'value'], photos: 1, params: { drains: 24 * hour },
+    id: 'G4', applies: ['percolationPit'], per: outlets, concerns: ({ part }) => part?.kind === 'outlet' && part.pit !== null, evidence: ['tick', 'photo', 'value'], photos: 1, params: { drains: 24 * hour },
     measures: of('outlet', pit),
   }),
   item({
-    id: 'G5', applies: ['emitter'], per: outlets, evidence: ['tick', 'photo', 'value'], photos: 1, params: { foundation: fromFoundation, lotLine: fromLotLine },
+    id: 'G5', applies: ['emitter'], per: outlets, concerns: ({ part }) => part?.kind === 'outlet' && isEmitter(part.outletKind), evidence: ['tick', 'photo', 'value'], photos: 1, params: { foundation: fromFoundation, lotLine: fromLotLine },
     measures: of('outlet', (outlet) => [
       atLeast('toFoundation', 'length', fromFoundation, Math.max(outlet.distanceToFoundation, fromFoundation)),
       atLeast('toLotLine', 'length', fromLotLine, Math.max(outlet.distanceToLotLine, fromLotLine)),
       within('lidLevel', 'level', outlet.level, inch / 2),
     ]),
   }),
-  item({ id: 'G6', applies: ['curbOrDitchPermit'], per: outlets, holdPoint: 'HP-11', evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['inspector'] }),
+  item({
+    id: 'G6', applies: ['curbOrDitchPermit'], per: outlets, concerns: ({ part }) => part?.kind === 'outlet' && isPublic(part.outletKind),
+    holdPoint: 'HP-11', evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['inspector'],
+  }),
   item({ id: 'G7', applies: ['pumpOrOutletLine'], photos: 1, params: { lift: 6 * inch } }),
 ];
 

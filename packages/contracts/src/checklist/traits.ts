@@ -23,7 +23,7 @@ const tests = {
   highWater: ({ site, system }) =>
     site.soil.seasonalHighWaterTable === null || system.parts.some((part) => part.kind === 'basin' && part.floorLevel < (site.soil.seasonalHighWaterTable ?? -Infinity)),
   percolationPit: ({ system }) => system.parts.some((part) => part.kind === 'outlet' && part.pit !== null),
-  emitter: ({ system }) => system.parts.some((part) => part.kind === 'outlet' && (part.outletKind === 'emitter' || part.outletKind === 'percolationTee')),
+  emitter: ({ system }) => system.parts.some((part) => part.kind === 'outlet' && isEmitter(part.outletKind)),
   pumpOrOutletLine: ({ system }) => system.parts.some((part) => part.kind === 'dischargeLine' || part.kind === 'outlet'),
   curbOrDitchPermit: ({ system }) => system.parts.some((part) => part.kind === 'outlet' && isPublic(part.outletKind)),
   alarm: ({ construction }) => construction.electrical !== null && construction.electrical.alarm !== 'none',
@@ -50,6 +50,13 @@ function asksPermission(questions: Questions): boolean {
   return [questions.permissionHeld, questions.associationAgrees, questions.rightOfWayPermit].some((answer) => answer !== 'notApplicable');
 }
 
-function isPublic(kind: Extract<Part, { kind: 'outlet' }>['outletKind']): boolean {
+type OutletKind = Extract<Part, { kind: 'outlet' }>['outletKind'];
+
+export function isEmitter(kind: OutletKind): boolean {
+  return kind === 'emitter' || kind === 'percolationTee';
+}
+
+/** Connections that an authority inspects. */
+export function isPublic(kind: OutletKind): boolean {
   return kind === 'curb' || kind === 'ditch' || kind === 'stormConnection';
 }

@@ -26,6 +26,8 @@ export interface ItemTemplate {
   readonly group: ItemGroup;
   readonly applies: Applies;
   readonly per: Per;
+  /** Leaves out parts of these kinds that the item says nothing about. */
+  readonly concerns: (subject: Subject) => boolean;
   readonly holdPoint: string | null;
   readonly evidence: readonly EvidenceKind[];
   readonly minPhotos: number;
@@ -48,7 +50,7 @@ export function item(given: Given): ItemTemplate {
   const { photos = 0, ...rest } = given;
   const evidence = rest.evidence ?? (photos > 0 ? ['tick', 'photo'] : ['tick']);
   return {
-    group: groupOf(rest.id), per: 'job', holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, measures: () => [],
+    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, measures: () => [],
     ...rest, minPhotos: photos, evidence,
   };
 }

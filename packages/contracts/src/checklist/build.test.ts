@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { Requirement } from '../checklists.ts';
+import { buildChecklist } from './build.ts';
+import { holdPointRules, handoverStep } from './guards.ts';
+import { lawn, site } from './sites.test-d.ts';
+import { itemTemplate, itemTemplates } from './templates.ts';
+
+const tern = await buildChecklist(site('tern-hollow'));
+const keys = tern.map(({ key }) => key);
+
+describe('the templates', () => {
+  test('are the 61 rows of the install sequence, each once', () => {
+    expect(itemTemplates.length).toBe(61);
+    expect(new Set(itemTemplates.map(({ id }) => id)).size).toBe(61);
+  });
+  test('carry the hold points that the guards name, and no other', () => {
+    const opened = new Map<string, Set<string>>();
+    for (const { id, items } of holdPointRules) if (!id.includes(' ')) opened.set(id, new Set(items));
+    for (const template of itemTemplates) {
+      const inRules = [...opened].filter(([, items]) => items.has(template.id)).map(([id]) => id);
+      expect(inRules, template.id).toEqual(template.holdPoint === null ? [] : [template.holdPoint]);
+    }
+    expect([...opened.keys()]).toEqual(Array.from({ length: 15 }, (_, i) => `HP-${String(i + 1)}`));
+  });
+  test('are named by every guard', () => {
+    for (const { items, guards } of holdPointRules) for (const id of [...items, ...guards]) if (id !== handoverStep) expect(itemTemplate(id).id).toBe(id);
+  });
+  test('ask for a photo where they count one', () => {
+    for (const { id, evidence, minPhotos } of itemTemplates) expect(evidence.includes('photo'), id).toBe(minPhotos > 0);
+  });
+});
+
+describe('the checklist of Tern Hollow', () => {
+  test('has about 50 items, each with its own key', () => {
+    expect(tern.length).toBeGreaterThanOrEqual(48);
+    expect(tern.length).toBeLessThanOrEqual(62);
+    expect(new Set(keys).size).toBe(tern.length);
+  });
+  test('holds the pour by grate tape, forms and re-check of the same channel', () => {
+    const pour = tern.filter(({ template }) => template === 'I3');
+    expect(pour.map(({ guards }) => guards)).toEqual(pour.map(() => ['HP-5', 'HP-13']));
+    for (const { part } of pour) expect(keys).toEqual(expect.arrayContaining(['D4', 'I1', 'I2'].map((id) => `${id}:${String(part)}`)));
+  });
+  test('takes its limits from the document', () => {
+    const basin = site('tern-hollow').system.parts.find((part) => part.kind === 'basin');
+    const on = tern.find(({ template }) => template === 'F7')?.requirement.measures.find(({ name }) => name === 'onLevel');
+    expect(on?.target).toBe(basin?.onLevel);
+    expect((on?.max ?? 0) - (on?.min ?? 0)).toBeCloseTo(0.0254, 9);
+  });
+  test('counts the collar in bags of 0.6 cubic feet: 28 as designed, 11 for 6.5 cubic feet', async () => {
+    const document = site('tern-hollow');
+    const parts = document.system.parts.map((part) => (part.kind === 'basin' ? { ...part, collarVolume: 6.5 * 0.3048 ** 3 } : part));
+    const bags = (items: typeof tern) => items.find(({ template }) => template === 'F2')?.requirement.measures[0];
+    expect(bags(tern)).toMatchObject({ name: 'bags', min: 28 });
+    expect(bags(await buildChecklist({ ...document, system: { parts } }))).toMatchObject({ min: 11 });
+  });
+  test('leaves out what the design does not have', () => {
+    expect(keys.filter((key) => /^(D6|G6)/.test(key))).toEqual([]);
+  });
+  test('has a requirement of the contract under each hash; equal requirements have equal hashes', async () => {
+    for (const { requirement } of tern) expect(Requirement.parse(requirement)).toEqual(requirement);
+    expect((await buildChecklist(site('tern-hollow'))).map(({ requirementHash }) => requirementHash)).toEqual(tern.map(({ requirementHash }) => requirementHash));
+  });
+  test('changes the hash of the items that a changed level concerns, and no other', async () => {
+    const document = site('tern-hollow');
+    const parts = document.system.parts.map((part) => (part.kind === 'basin' ? { ...part, onLevel: part.onLevel + 0.01 } : part));
+    const changed = await buildChecklist({ ...document, system: { parts } });
+    const differing = changed.filter((item, index) => item.requirementHash !== tern[index]?.requirementHash).map(({ template }) => template);
+    expect(differing).toEqual(['F7']);
+  });
+});
+
+describe('a lawn drained by gravity', () => {
+  test('has about 30 items and nothing of pump or concrete', async () => {
+    const items = await buildChecklist(lawn());
+    expect(items.length).toBeGreaterThanOrEqual(25);
+    expect(items.length).toBeLessThanOrEqual(35);
+    expect(items.filter(({ template }) => /^(F|H|J1|J2|J5|D2|D4|I1|I2|I3|C1|C2|B5)/.test(template))).toEqual([]);
+  });
+});
