@@ -32,8 +32,8 @@ export function pumpGraph(result: PumpResult, given: Partial<PumpGraphOptions> =
   pen.line('ink', points(stop), 'normal', 'solid', result.line);
   pen.line('ink', points(start), 'normal', 'dash', result.line);
   letter(pen, 'water', result.pumpCurve, 0.12, 'drawing.pumpCurve', 'above');
-  letter(pen, 'ink', stop, 0.94, 'drawing.systemAtStop', 'left');
-  letter(pen, 'ink', start, 0.8, 'drawing.systemAtStart', 'right');
+  letter(pen, 'ink', stop, 0.4, 'drawing.systemAtStop', 'above');
+  letter(pen, 'ink', start, 0.4, 'drawing.systemAtStart', 'below');
   for (const duty of [result.dutyAtOff, result.dutyAtOn]) {
     pen.mark('ink', 'dutyPoint', [duty.flow, duty.head], result.part);
     pen.text('ink', [duty.flow, duty.head], label('drawing.duty', { flow: duty.flow, head: duty.head }), duty === result.dutyAtOff ? 'above' : 'below', 0.5);
@@ -51,7 +51,7 @@ const points = (curve: readonly CurveSample[]): Point[] => curve.map(({ flow, he
 
 function letter(
   pen: GraphPen, role: 'ink' | 'water', curve: readonly CurveSample[], share: number,
-  code: 'drawing.pumpCurve' | 'drawing.systemAtStop' | 'drawing.systemAtStart', side: 'above' | 'left' | 'right',
+  code: 'drawing.pumpCurve' | 'drawing.systemAtStop' | 'drawing.systemAtStart', side: 'above' | 'below',
 ): void {
   const at = curve[Math.floor((curve.length - 1) * share)];
   if (at !== undefined) pen.text(role, [at.flow, at.head], label(code), side, 1);

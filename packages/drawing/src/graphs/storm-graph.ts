@@ -17,8 +17,23 @@ export interface StormGraphOptions {
 
 const defaults: StormGraphOptions = { width: 1440, height: 420, window: null, cursor: null, sill: null };
 
+interface Bands {
+  readonly axis: number;
+  readonly rain: readonly [number, number];
+  readonly pond: readonly [number, number];
+  readonly flow: readonly [number, number];
+  readonly basin: readonly [number, number];
+}
+
+/** Room for the figures and the words under the time axis [px]. */
+const axisRoom = 36;
+
 /** Bands of the picture, as shares of its height: rain hangs from the top, levels and flows stand up from below. */
-const bands = { rain: [0.985, 0.79], pond: [0.5, 0.75], flow: [0.26, 0.46], basin: [0.1, 0.22] } as const;
+function bandsFor(height: number): Bands {
+  const axis = axisRoom / height;
+  const up = (share: number): number => axis + share * (1 - axis);
+  return { axis, rain: [up(0.985), up(0.78)], pond: [up(0.46), up(0.73)], flow: [up(0.21), up(0.42)], basin: [up(0.02), up(0.15)] };
+}
 
 interface Plot {
   readonly run: StormRun;
@@ -28,6 +43,7 @@ interface Plot {
   readonly peak: number;
   readonly time: Scale;
   readonly right: number;
+  readonly bands: Bands;
 }
 
 /** Rain, flows, pond and basin of one storm over time; x is minutes from the heaviest rain, y a share of the height. */
@@ -40,11 +56,11 @@ export function stormGraph(document: DesignDocument, run: StormRun, given: Parti
   const span = minutes(to) - minutes(from);
   const margin = span * (narrow ? 0.03 : 0.02);
   const time: Scale = { low: from, high: to, from: minutes(from), to: minutes(to) };
-  const plot: Plot = { run, pen: new GraphPen(), from, to, peak, time, right: minutes(to) };
+  const plot: Plot = { run, pen: new GraphPen(), from, to, peak, time, right: minutes(to), bands: bandsFor(options.height) };
   drawRain(plot);
   drawFlows(plot);
   drawLevels(plot, document, options);
-  drawTimeAxis(plot, narrow);
+  drawTimeAxis(plot, options);
   drawCursor(plot, options.cursor);
   return {
     name: 'storm', extent: { x0: minutes(from) - margin, x1: minutes(to) + margin, y0: 0, y1: 1 },
@@ -61,7 +77,7 @@ function samples(plot: Plot, values: readonly number[], scale: Scale): Point[] {
   return thin(points, 500);
 }
 
-function drawRain({ run, pen, from, to, time, right }: Plot): void {
+function drawRain({ run, pen, from, to, time, right, bands }: Plot): void {
   const most = Math.max(...run.intensity, 1e-9);
   const scale: Scale = { low: 0, high: most, from: bands.rain[0], to: bands.rain[1] };
   pen.line('ink', [[put(time, from), bands.rain[0]], [right, bands.rain[0]]], 'thin');
@@ -88,7 +104,7 @@ function blocks(run: StormRun): { from: number; to: number; value: number }[] {
 }
 
 function drawFlows(plot: Plot): void {
-  const { run, pen, from, time, right } = plot;
+  const { run, pen, from, time, right, bands } = plot;
   const most = Math.max(...run.inflow, ...run.pumpFlow, 1e-9);
   const scale: Scale = { low: 0, high: most, from: bands.flow[0], to: bands.flow[1] };
   const base = bands.flow[0];
@@ -114,7 +130,7 @@ function drawFlows(plot: Plot): void {
 }
 
 function drawLevels(plot: Plot, document: DesignDocument, options: StormGraphOptions): void {
-  const { run, pen, from, time, right } = plot;
+  const { run, pen, from, time, right, bands } = plot;
   const { sills, lowSpots } = document.site;
   const sill = sills.find(({ id }) => id === options.sill) ?? sills[0];
   const low = lowSpots.find(({ id }) => id === sill?.lowSpot)?.stageArea[0]?.level ?? Math.min(...run.pondLevel);
@@ -139,7 +155,7 @@ function drawLevels(plot: Plot, document: DesignDocument, options: StormGraphOpt
 }
 
 function drawBasinLevel(plot: Plot, document: DesignDocument): void {
-  const { run, pen, from, time, right } = plot;
+  const { run, pen, from, time, right, bands } = plot;
   const basin = document.system.parts.find((part) => part.kind === 'basin');
   if (basin === undefined || basin.kind !== 'basin' || run.basinLevel.length === 0) return;
   const scale: Scale = { low: basin.floorLevel, high: Math.max(basin.rimLevel, ...run.basinLevel), from: bands.basin[0], to: bands.basin[1] };
@@ -152,24 +168,24 @@ function drawBasinLevel(plot: Plot, document: DesignDocument): void {
   pen.text('water', [right, bands.basin[1]], label('drawing.basinLevel'), 'left', 1, false);
 }
 
-function drawTimeAxis({ pen, time, right }: Plot, narrow: boolean): void {
+function drawTimeAxis({ pen, time, right, bands }: Plot, { width, height }: StormGraphOptions): void {
   const left = time.from;
-  pen.line('ink', [[left, 0.07], [right, 0.07]], 'thin');
-  const step = minuteStep(right - left, narrow ? 6 : 14);
+  pen.line('ink', [[left, bands.axis], [right, bands.axis]], 'thin');
+  const step = minuteStep(right - left, width < 600 ? 6 : 14);
   for (const minute of ticks(left, right, step)) {
-    pen.line('ink', [[minute, 0.07], [minute, bands.rain[0]]], 'hair');
-    pen.text('faint', [minute, 0.072], label('drawing.minute', { minute }), 'below', 1, false);
+    pen.line('ink', [[minute, bands.axis], [minute, bands.rain[0]]], 'hair');
+    pen.text('faint', [minute, bands.axis], label('drawing.minute', { minute }), 'below', 1, false);
   }
-  pen.text('faint', [(left + right) / 2, 0.022], label('drawing.minutesFromPeak'), 'above', 0, false);
+  pen.text('faint', [(left + right) / 2, bands.axis - 17 / height], label('drawing.minutesFromPeak'), 'below', 1, false);
 }
 
 const minuteStep = (span: number, most: number): number =>
   [1, 2, 5, 10, 15, 20, 30, 60, 120, 180, 240, 360].find((step) => span / step <= most) ?? roundStep(span, most);
 
-function drawCursor({ run, pen, from, to, time, peak }: Plot, cursor: number | null): void {
+function drawCursor({ run, pen, from, to, time, peak, bands }: Plot, cursor: number | null): void {
   if (cursor === null || cursor < from || cursor > to) return;
   const x = put(time, cursor);
   const index = Math.min(Math.max(Math.round((cursor - run.start) / run.step), 0), run.pondLevel.length - 1);
-  pen.line('ink', [[x, 0.07], [x, bands.rain[0]]], 'normal');
-  pen.text('ink', [x, 0.79], label('drawing.cursor', { time: cursor - peak, level: run.pondLevel[index] ?? run.maxPond }), 'right', 0.5);
+  pen.line('ink', [[x, bands.axis], [x, bands.rain[0]]], 'normal');
+  pen.text('ink', [x, bands.rain[1]], label('drawing.cursor', { time: cursor - peak, level: run.pondLevel[index] ?? run.maxPond }), 'right', 0.5);
 }

@@ -23,6 +23,7 @@ export interface Layout {
 const outletWidth = 0.2;
 const catchBasinWidth = 0.3;
 const wallClearance = 0.06;
+const leaderSpacing = 0.25;
 
 const isCollector = (part: Part): boolean => part.kind === 'channel' || part.kind === 'catchBasin';
 const isRoof = (part: Part): boolean => part.kind === 'gutter' || part.kind === 'leader' || part.kind === 'roofLine';
@@ -100,19 +101,26 @@ function span(part: Part, station: number): [from: number, to: number, next: num
   }
 }
 
+/** Leaders side by side at the wall, each gutter over its own; then their buried lines with their lids. */
 function placeRoof(parts: readonly Part[], taken: ReadonlySet<string>): Placed[] {
-  const fed = new Set(parts.map((part) => part.drainsTo));
-  const head = parts.find((part) => isRoof(part) && !fed.has(part.id));
-  const placed: Placed[] = [];
-  const seen = new Set(taken);
-  let station = wallClearance;
-  let part: Part | null = head ?? null;
-  while (part !== null && !seen.has(part.id)) {
-    seen.add(part.id);
-    const [from, to, next] = part.kind === 'gutter' ? [0, 0, station] : span(part, station);
-    placed.push({ part, from, to });
-    station = next;
-    part = nextOf(parts, part);
+  const leaders = parts.filter((part) => part.kind === 'leader');
+  const stations = new Map(leaders.map((part, index) => [part.id, wallClearance + index * leaderSpacing]));
+  const at = (part: Part, station: number): Placed => ({ part, from: station, to: station });
+  const placed = [
+    ...parts.filter((part) => part.kind === 'gutter').map((part) => at(part, stations.get(part.drainsTo ?? '') ?? wallClearance)),
+    ...leaders.map((part) => at(part, stations.get(part.id) ?? wallClearance)),
+  ];
+  const seen = new Set([...taken, ...placed.map(({ part }) => part.id)]);
+  for (const head of parts.filter((part) => part.kind === 'roofLine')) {
+    let station = wallClearance;
+    let part: Part | null = head;
+    while (part !== null && !seen.has(part.id)) {
+      seen.add(part.id);
+      const [from, to, next] = span(part, station);
+      placed.push({ part, from, to });
+      station = next;
+      part = nextOf(parts, part);
+    }
   }
   return placed;
 }

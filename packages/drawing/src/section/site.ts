@@ -45,7 +45,11 @@ export function drawRoof(scene: Scene): void {
       const near = from + Math.min((to - from) * 0.5, frame.mx * 260);
       pen.text(part.id, 'faint', [near, start], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'below', 4);
       pen.anchor(part.id, [from + 20 * frame.mx, start]);
-    } else if (part.kind === 'gutter') pen.anchor(part.id, [-8 * frame.mx, frame.extent.y1 - 16 * frame.my]);
+    } else if (part.kind === 'gutter') {
+      // The eave is above the sheet: the gutter is tapped at the top of its leader.
+      pen.hit(part.id, box(from - 12 * frame.mx, from + 12 * frame.mx, frame.extent.y1 - 26 * frame.my, frame.extent.y1));
+      pen.anchor(part.id, [from - 14 * frame.mx, frame.extent.y1 - 14 * frame.my]);
+    }
   }
 }
 

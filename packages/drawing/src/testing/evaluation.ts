@@ -27,7 +27,7 @@ const finding = (code: string, severity: Finding['severity'], at: string | null)
 
 const curve = (head: (flow: number) => number): { flow: number; head: number }[] =>
   Array.from({ length: 26 }, (_, index) => ({ flow: gpm(index * 2), head: head(gpm(index * 2)) }));
-const system = (lift: number) => (flow: number): number => lift + 8e5 * flow * flow;
+const system = (lift: number) => (flow: number): number => lift + 6.3e5 * flow * flow;
 
 export const evaluation: Evaluation = {
   calcVersion: 'test', massError: 0, workings: [],
@@ -46,7 +46,7 @@ export const evaluation: Evaluation = {
       dutyAtOff: { basinLevel: ft(96.5), staticHead: ft(3.4), flow: gpm(31), head: ft(11.3), velocity: 1.46 },
       dutyAtOn: { basinLevel: ft(97.4), staticHead: ft(2.5), flow: gpm(32.5), head: ft(10.7), velocity: 1.53 },
       lineVolume: 0.045, runBack: 0, runBackShare: 0, weepFlow: gpm(1.4), weepShare: 0.046,
-      systemCurve: curve(system(ft(3.4))), pumpCurve: curve((flow) => ft(18) * (1 - (flow / gpm(52)) ** 1.7)),
+      systemCurve: curve(system(ft(3.4))), pumpCurve: curve((flow) => ft(18) * (1 - (flow / gpm(52)) ** 1.91)),
     }],
     lowSpots: [{ lowSpot: 'LS1', volumeToSill: 2.46, volumeToRim: 3.5 }],
     storm: stormRun,

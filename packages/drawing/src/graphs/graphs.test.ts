@@ -1,0 +1,123 @@
+import { describe, expect, test } from 'vitest';
+import { put, roundStep, thin, ticks } from './axis.ts';
+import { pumpGraph } from './pump-graph.ts';
+import { stageGraph, stageVolumes } from './stage-graph.ts';
+import { stormGraph } from './storm-graph.ts';
+import { peakTime, waterAt, windowOf } from './storm-window.ts';
+import { evaluation, stormRun } from '../testing/evaluation.ts';
+import { lines, marks, only, outside, polygons, texts } from '../testing/read.ts';
+import { ternHollow } from '../testing/tern-hollow.ts';
+import { ft, gpm } from '../testing/units.ts';
+
+describe('axes', () => {
+  test('a step is 1, 2 or 5 and gives no more ticks than asked for', () => {
+    for (const span of [0.003, 0.7, 9, 55, 1234]) {
+      for (const most of [3, 5, 10]) {
+        const step = roundStep(span, most);
+        expect(span / step).toBeLessThanOrEqual(most);
+        expect([1, 2, 5]).toContain(Math.round(Number(step.toExponential().split('e')[0])));
+      }
+    }
+  });
+
+  test('ticks reach both ends', () => {
+    expect(ticks(-10, 20, 10)).toEqual([-10, 0, 10, 20]);
+  });
+
+  test('thinning keeps the highest and the lowest', () => {
+    const wave = Array.from({ length: 5000 }, (_, index): [number, number] => [index, index === 3217 ? 9 : index === 4001 ? -9 : Math.sin(index)]);
+    const kept = thin(wave, 100);
+    expect(kept.length).toBeLessThanOrEqual(200);
+    expect(Math.max(...kept.map(([, y]) => y))).toBe(9);
+    expect(Math.min(...kept.map(([, y]) => y))).toBe(-9);
+    expect(kept.every(([x], index) => index === 0 || x >= (kept[index - 1]?.[0] ?? 0))).toBe(true);
+  });
+});
+
+describe('the storm graph', () => {
+  const list = stormGraph(ternHollow, stormRun, { width: 1440, height: 420, cursor: peakTime(stormRun) });
+
+  test('holds every item', () => {
+    expect(outside(list)).toEqual([]);
+    expect(outside(stormGraph(ternHollow, stormRun, { width: 390, height: 300 }))).toEqual([]);
+  });
+
+  test('hangs the rain from the top, the heaviest block about minute zero', () => {
+    const bars = polygons(list, null).filter(({ outlined }) => outlined);
+    const longest = bars.reduce((best, bar) => (Math.min(...bar.points.map(([, y]) => y)) < Math.min(...best.points.map(([, y]) => y)) ? bar : best));
+    const across = longest.points.map(([x]) => x);
+    expect((Math.min(...across) + Math.max(...across)) / 2).toBeCloseTo(0, 9);
+    expect(new Set(bars.map((bar) => Math.max(...bar.points.map(([, y]) => y)))).size).toBe(1);
+  });
+
+  test('draws the sill above a pond that stays below it', () => {
+    const sill = only(lines(list, 'S1')).points[0]?.[1] ?? 0;
+    const highest = only(marks(list, 'levelMark')).at[1];
+    expect(highest).toBeLessThan(sill);
+    // Water 0.17 ft deep where the sill stands 0.31 ft over the low spot.
+    const [base] = lines(list, null).filter(({ role, weight }) => role === 'water' && weight === 'bold').map(({ points }) => Math.min(...points.map(([, y]) => y))).sort((a, b) => b - a);
+    expect((highest - (base ?? 0)) / (sill - (base ?? 0))).toBeCloseTo(0.17 / 0.31, 2);
+  });
+
+  test('reads the run at the cursor', () => {
+    expect(only(texts(list, 'drawing.cursor')).label.params['level']).toBe(waterAt(stormRun, peakTime(stormRun)).pond);
+  });
+
+  test('shows a start and a stop', () => {
+    expect([texts(list, 'drawing.start').length, texts(list, 'drawing.stop').length]).toEqual([1, 1]);
+  });
+
+  test('its window holds the peak and lies in the run', () => {
+    const [from, to] = windowOf(stormRun);
+    expect(from).toBeLessThan(peakTime(stormRun));
+    expect(to).toBeGreaterThan(peakTime(stormRun));
+    expect(from).toBeGreaterThanOrEqual(stormRun.start);
+    expect(to).toBeLessThanOrEqual(stormRun.start + 479 * stormRun.step);
+  });
+});
+
+describe('the pump graph', () => {
+  const pump = only(evaluation.results.pumps);
+  const measured = { flow: gpm(30), uncertainty: gpm(1), head: ft(11.3) };
+  const list = pumpGraph(pump, { measured });
+
+  test('holds every item', () => {
+    expect(outside(list)).toEqual([]);
+  });
+
+  test('marks both duty points where they are', () => {
+    expect(marks(list, 'dutyPoint').map(({ at }) => at)).toEqual([[gpm(31), ft(11.3)], [gpm(32.5), ft(10.7)]]);
+  });
+
+  test('draws the line at start level lower by the difference in lift', () => {
+    const [stop, start] = lines(list, 'D1');
+    expect((stop?.points[0]?.[1] ?? 0) - (start?.points[0]?.[1] ?? 0)).toBeCloseTo(ft(0.9), 9);
+  });
+
+  test('shows the measured flow with its uncertainty', () => {
+    const bar = lines(list, null).find(({ role, weight }) => role === 'sound' && weight === 'bold');
+    expect(bar?.points).toEqual([[gpm(29), ft(11.3)], [gpm(31), ft(11.3)]]);
+    expect(only(marks(list, 'measuredPoint')).at).toEqual([gpm(30), ft(11.3)]);
+  });
+});
+
+describe('the stage graph', () => {
+  const spot = only(ternHollow.site.lowSpots);
+
+  test('sums the volume by the frustum rule: about 650 gallons to the sill (invented example)', () => {
+    const atSill = stageVolumes(spot.stageArea)[3];
+    expect((atSill?.volume ?? 0) / 0.003785411784).toBeGreaterThan(640);
+    expect((atSill?.volume ?? 0) / 0.003785411784).toBeLessThan(660);
+  });
+
+  test('holds every item and draws the sill at its level', () => {
+    const list = stageGraph(ternHollow, spot);
+    expect(outside(list)).toEqual([]);
+    expect(only(lines(list, 'S1')).points[0]?.[1]).toBe(ft(99.93));
+  });
+});
+
+test('a scale maps its ends to the ends of its band', () => {
+  const scale = { low: 2, high: 4, from: 1, to: 0 };
+  expect([put(scale, 2), put(scale, 3), put(scale, 4)]).toEqual([1, 0.5, 0]);
+});
