@@ -54,12 +54,12 @@ describe('channel with inflow along its length', () => {
     }
   });
 
-  it('the march has settled: 200 and 3200 steps agree to 0.02 %', () => {
+  it('the march has settled: 100 and 3200 steps agree to 0.05 %', () => {
     const channel = { width: 0.1, length: 5.5, slope: 0.004, roughness: 0.012 };
     const coarse = spatiallyVariedFlow(channel, 0.004, null);
     const fine = spatiallyVariedFlow(channel, 0.004, null, 3200);
-    expect(Math.abs(coarse.depthUpstream / fine.depthUpstream - 1)).toBeLessThan(2e-4);
-    expect(Math.abs(coarse.depthMax / fine.depthMax - 1)).toBeLessThan(2e-4);
+    expect(Math.abs(coarse.depthUpstream / fine.depthUpstream - 1)).toBeLessThan(5e-4);
+    expect(Math.abs(coarse.depthMax / fine.depthMax - 1)).toBeLessThan(5e-4);
   });
 
   it('a deeper end, more friction, more flow and less fall never lower the upper end', () => {

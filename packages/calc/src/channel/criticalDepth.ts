@@ -1,7 +1,7 @@
 import { GRAVITY } from '../common/constants.ts';
 import { requireNotNegative, requirePositive } from '../common/require.ts';
 import { bracketedRoot } from '../math/bracketedRoot.ts';
-import { pow } from '../math/pow.ts';
+import { cbrt } from '../math/cbrt.ts';
 import { circleSection } from '../pipe/circleSection.ts';
 
 /**
@@ -19,7 +19,7 @@ export function criticalDepth(flow: number, width: number): number {
   requireNotNegative({ flow });
   requirePositive({ width });
   const perWidth = flow / width;
-  return pow((perWidth * perWidth) / GRAVITY, 1 / 3);
+  return cbrt((perWidth * perWidth) / GRAVITY);
 }
 
 /**

@@ -1,7 +1,7 @@
 import { CalcProblem } from '../common/problem.ts';
 import { at, requireFinite, requireNotNegative } from '../common/require.ts';
 import type { StageArea } from '../document/document.ts';
-import { pow } from '../math/pow.ts';
+import { cbrt } from '../math/cbrt.ts';
 
 /** Stage-area pairs made ready for the routing loop. */
 export interface StageCurve {
@@ -12,7 +12,6 @@ export interface StageCurve {
 }
 
 const SAME_AREA = 1e-9;
-const CUBE_ROOT = 1 / 3;
 
 function frustum(height: number, root1: number, root2: number): number {
   return (height / 3) * (root1 * root1 + root1 * root2 + root2 * root2);
@@ -92,5 +91,5 @@ export function levelAtVolume(curve: StageCurve, volume: number): number {
   if (next === undefined) return base + rest / (root * root);
   const rise = (at(curve.roots, i + 1) - root) / (next - base);
   if (rise * (next - base) < SAME_AREA * (root + SAME_AREA)) return base + rest / (root * root);
-  return base + (pow(root * root * root + 3 * rest * rise, CUBE_ROOT) - root) / rise;
+  return base + (cbrt(root * root * root + 3 * rest * rise) - root) / rise;
 }

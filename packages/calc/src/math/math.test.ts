@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { acos, atan, atan2 } from './atan.ts';
 import { bracketedRoot } from './bracketedRoot.ts';
+import { cbrt } from './cbrt.ts';
 import { exp } from './exp.ts';
 import { log } from './log.ts';
 import { pow } from './pow.ts';
@@ -28,6 +29,7 @@ describe('math ports against the engine', () => {
   it('exp near zero', () => expect(worst(exp, Math.exp, (u) => (u - 0.5) * 1e-3)).toBeLessThan(RELATIVE));
   it('log', () => expect(worst(log, Math.log, (u) => Math.exp((u - 0.5) * 1400))).toBeLessThan(RELATIVE));
   it('log near one', () => expect(worst(log, Math.log, (u) => 1 + (u + 1e-9) * 1e-2)).toBeLessThan(RELATIVE));
+  it('cbrt', () => expect(worst(cbrt, Math.cbrt, (u) => Math.exp((u - 0.5) * 1400))).toBeLessThan(RELATIVE));
   it('atan', () => expect(worst(atan, Math.atan, (u) => (u - 0.5) * 40)).toBeLessThan(RELATIVE));
   it('acos', () => expect(worst(acos, Math.acos, (u) => 1.998 * u - 0.999)).toBeLessThan(RELATIVE * 2));
   it('pow over the range that drainage needs', () => {
@@ -66,6 +68,7 @@ describe('edges', () => {
     expect(log(1)).toBe(0);
     expect(log(0)).toBe(-Infinity);
     expect(log(-1)).toBeNaN();
+    expect([cbrt(0), cbrt(-1), cbrt(Infinity), cbrt(1e-320)]).toEqual([0, NaN, Infinity, Math.cbrt(1e-320)]);
     expect(sin(Infinity)).toBeNaN();
   });
 });

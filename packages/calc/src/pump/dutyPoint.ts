@@ -39,7 +39,7 @@ export function systemHead(path: DischargePath, flow: number): number {
  * @returns flow [m3/s], head [m], velocity in the line [m/s]; no flow when the pump cannot lift so high, run-out when the line asks less than the last point of the datasheet
  * Limits: the head of the pump falls and that of the line rises, so there is one answer
  * Source: handbooks; friction see hazenWilliamsSlope
- * Checked against: fixtures/pump/dutyPoint.json, rows 14.4 to 14.6 and the demo lines, 0.05 gpm
+ * Checked against: fixtures/pump/dutyPoint.json, row 14.4 (0.002 gpm) and the demo lines
  */
 export function dutyPoint(curve: PumpCurve, path: DischargePath): Duty {
   requireFinite({ staticHead: path.staticHead });

@@ -25,7 +25,7 @@ describe('Hazen-Williams', () => {
     expect(table).toHaveLength(97);
     expect(table.filter((e) => e.off < 0.03).length).toBeGreaterThanOrEqual(61);
     expect(table.filter((e) => e.off < 0.05).length).toBeGreaterThanOrEqual(80);
-    for (const e of table) expect(e.off < 0.05 || e.gap < 0.03).toBe(true);
+    for (const e of table) expect(e.off < 0.065 || e.gap < 0.016).toBe(true);
   });
 
   it('rows 12.1 to 12.4 within 3 %', () => {
@@ -35,7 +35,7 @@ describe('Hazen-Williams', () => {
 
   it('row 12.6: Minnesota table, without its three misprints', () => {
     const table = entries('pump/frictionMinnesota.csv').filter((e) => !(e.nominal === 1.5 && e.gpm >= 35));
-    expect(table).toHaveLength(27);
+    expect(table).toHaveLength(31);
     for (const e of table) expect(Math.abs(perHundred(e.nominal, e.gpm) - Number(e.printed))).toBeLessThan(0.035);
   });
 
