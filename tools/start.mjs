@@ -66,13 +66,25 @@ function watchDatabase({ postgres }) {
   })();
 }
 
-/** @typedef {{ signIns: unknown[] | undefined, setUpLink: string | undefined }} Said */
+/** What the API has told us to pass on; `greeted` once the address stands above it. */
+const said = { greeted: false, lines: /** @type {string[]} */ ([]) };
 
-/** @param {Said} said @returns {(line: import('./api-process.mjs').LogLine) => void} */
-const listen = (said) => ({ msg, signIns, url }) => {
-  if (msg === 'demo ready' && Array.isArray(signIns)) said.signIns = signIns;
-  if (msg === 'set-up link' && typeof url === 'string') said.setUpLink = url;
-};
+/** @param {string[]} lines */
+function passOn(lines) {
+  if (said.greeted) steps.say(lines.join('\n'));
+  else said.lines.push(...lines);
+}
+
+let told = false;
+
+/** A restarted API says it again, and once is enough. @param {import('./api-process.mjs').LogLine} line */
+function listen({ msg, signIns, url }) {
+  if (told) return;
+  if (msg === 'demo ready' && Array.isArray(signIns)) passOn(['  Demo company, sign in with:', ...signIns.map(signInLine)]);
+  else if (msg === 'set-up link' && typeof url === 'string') passOn(['  The database is empty. Make the first company within an hour at:', `    ${url}`]);
+  else return;
+  told = true;
+}
 
 /** @param {unknown} signIn */
 function signInLine(signIn) {
@@ -83,12 +95,10 @@ function signInLine(signIn) {
   return `    ${(text('role') || text('name')).padEnd(12)} ${text('email') || text('link') || text('url')}   ${text('password')}`.trimEnd();
 }
 
-/** @param {Said} said */
-function greet(said) {
+function greet() {
   steps.say(`\nYardfall is ready at ${addressOf(place)} (${steps.total()})`);
-  if (said.signIns?.length) steps.say(['  Demo company, sign in with e-mail and password:', ...said.signIns.map(signInLine)].join('\n'));
-  if (said.setUpLink) steps.say(`  The database is empty. Make the first company within an hour at:\n    ${said.setUpLink}`);
-  steps.say(`  Log: ${path.join(place.dataDir, 'api.log')}\n  Ctrl-C stops it.`);
+  steps.say([...said.lines, `  Log: ${path.join(place.dataDir, 'api.log')}`, '  Ctrl-C stops it.'].join('\n'));
+  said.greeted = true;
 }
 
 async function start() {
@@ -106,12 +116,10 @@ async function start() {
   const database = await openDatabase(steps, place.dataDir);
   if (database.postgres) running.push(database.postgres.stop);
   watchDatabase(database);
-  /** @type {Said} */
-  const said = { signIns: undefined, setUpLink: undefined };
-  const began = () => runApi({ database, place, onLine: listen(said), onDeath: (how) => steps.say(`The API stopped (${how}); starting it again.`) });
+  const began = () => runApi({ database, place, onLine: listen, onDeath: (how) => steps.say(`The API stopped (${how}); starting it again.`) });
   const api = await steps.step('Starting the API', began);
   running.push(api.stop);
-  greet(said);
+  greet();
 }
 
 await run(async () => {
