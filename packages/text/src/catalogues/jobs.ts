@@ -1,6 +1,8 @@
 import { catalogue } from '../catalogue.ts';
+import { jobHolds } from './jobs/holds.ts';
+import { jobReferral } from './jobs/referral.ts';
 
-export const jobs = catalogue({
+const frame = catalogue({
   'jobs.home': { en: 'Today', es: 'Hoy' },
   'jobs.what': { en: 'the jobs', es: 'los trabajos' },
   'jobs.one': { en: 'the job', es: 'el trabajo' },
@@ -142,3 +144,5 @@ export const jobs = catalogue({
   'jobs.history.by': { en: 'By', es: 'Por' },
   'jobs.history.service': { en: 'the office', es: 'la oficina' },
 });
+
+export const jobs = { ...frame, ...jobHolds, ...jobReferral };
