@@ -26,7 +26,7 @@ interface Bands {
 }
 
 /** Room for the figures and the words under the time axis [px]. */
-const axisRoom = 36;
+const axisRoom = 42;
 
 /** Bands of the picture, as shares of its height: rain hangs from the top, levels and flows stand up from below. */
 function bandsFor(height: number): Bands {

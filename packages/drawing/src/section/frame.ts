@@ -93,7 +93,7 @@ function firstStation(document: DesignDocument): number {
 function cutsFor(document: DesignDocument, layout: Layout, range: { from: number; to: number }, options: SectionOptions): StationMap {
   const basin = layout.chain.find(({ part }) => part.kind === 'basin');
   const near = Math.max(6, (basin?.to ?? layout.lowSpot?.station ?? 4) * 0.75);
-  const kept = options.detail === 'mini' || options.width < 600 ? near * 0.26 : near * 0.36;
+  const kept = options.detail === 'mini' || options.width < 600 ? near * 0.28 : near * 0.42;
   const features = [range.from, range.to, layout.lowSpot?.station ?? range.from];
   for (const { part, from, to } of [...layout.chain, ...layout.roof]) features.push(from, part.kind === 'dischargeLine' ? from : to);
   if (showsCandidates(options)) for (const outlet of document.site.candidateOutlets) features.push(candidateStation(document, layout, outlet));
