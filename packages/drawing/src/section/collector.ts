@@ -98,9 +98,11 @@ export function drawBasin(scene: Scene, basin: Basin, { from, to }: Placed): voi
 /** The concrete collar against floating, drawn to its volume about the foot of the basin. */
 function drawCollar(scene: Scene, basin: Basin, from: number, to: number): void {
   if (basin.collarVolume <= 0) return;
-  const reach = 0.15;
   const radius = basin.diameter / 2;
-  const ring = Math.PI * ((radius + reach) * (radius + reach) - radius * radius);
-  const height = Math.min(basin.collarVolume / ring, basin.rimLevel - basin.floorLevel);
+  const heightAt = (wide: number): number => basin.collarVolume / (Math.PI * ((radius + wide) * (radius + wide) - radius * radius));
+  const depth = basin.rimLevel - basin.floorLevel;
+  // A volume alone does not say the shape: the narrowest collar that stays in the lower half, ours.
+  const reach = [0.1, 0.15, 0.2, 0.3, 0.4, 0.5].find((wide) => heightAt(wide) <= depth * 0.5) ?? 0.6;
+  const height = Math.min(heightAt(reach), depth);
   scene.pen.shape(basin.id, 'slab', box(from - reach, to + reach, basin.floorLevel, basin.floorLevel + height), 'concrete');
 }

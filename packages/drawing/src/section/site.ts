@@ -35,7 +35,11 @@ export function drawRoof(scene: Scene): void {
       const half = Math.max(part.diameter / 2, 2 * frame.mx);
       const foot = levelAt(ground, from);
       pen.body(part.id, 'ink', box(from - half, from + half, foot, frame.extent.y1), 'none');
-      pen.text(part.id, 'ink', [from + half, frame.extent.y1 - 22 * frame.my], label('drawing.leader', { count: part.count, diameter: part.diameter }), 'right', 5);
+      const same = layout.roof.flatMap(({ part: other }) => (other.kind === 'leader' && other.diameter === part.diameter ? [other] : []));
+      if (same.at(-1)?.id === part.id) {
+        const count = same.reduce((sum, other) => sum + other.count, 0);
+        pen.text(part.id, 'ink', [from + half, frame.extent.y1 - 22 * frame.my], label('drawing.leader', { count, diameter: part.diameter }), 'right', 5);
+      }
       pen.anchor(part.id, [from + 12 * frame.mx, frame.extent.y1 - 40 * frame.my]);
     } else if (part.kind === 'roofLine') {
       const start = Math.min(levelAt(ground, from), part.unsealedJointLevel) - 0.3;

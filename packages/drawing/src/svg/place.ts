@@ -79,7 +79,8 @@ function bestPlace(text: Wanted, sheet: Sheet, taken: readonly Box[]): PlacedTex
     const raw = { x0: text.at[0] + dx, y0: text.at[1] + dy, x1: text.at[0] + dx + width, y1: text.at[1] + dy + height };
     const box = inside(raw, sheet);
     const away = distance(box, text.at);
-    const cost = penalty + away * 0.9 + costOf(box, sheet, taken) + Math.abs(box.x0 - raw.x0) * 0.1;
+    const far = away > Math.min(120, sheet.width * 0.2) ? unplaceable : 0;
+    const cost = far + penalty + away * 0.9 + costOf(box, sheet, taken) + Math.abs(box.x0 - raw.x0) * 0.1;
     if (best === null || cost < best.cost) best = { box, cost, away };
   }
   if (best === null || (best.cost >= unplaceable && text.rank >= 1)) return null;
