@@ -1,10 +1,13 @@
 import { type DynamicModule, Global, Module } from '@nestjs/common';
+import { AuditModule } from './audit/audit.module.ts';
 import { Clock } from './common/clock.ts';
 import { CommonModule } from './common/common.module.ts';
 import { LOG, type Log } from './common/log.ts';
 import { CompanyModule } from './company/company.module.ts';
 import { ENV, type Env } from './env.ts';
 import { IdentityModule } from './identity/identity.module.ts';
+import { NoticesModule } from './notices/notices.module.ts';
+import { ServiceModule } from './service/service.module.ts';
 
 export interface Surroundings {
   readonly env: Env;
@@ -22,7 +25,7 @@ class SurroundingsModule {
 }
 
 /** Every feature of the service; a new one is added to this list. */
-const features = [IdentityModule, CompanyModule];
+const features = [ServiceModule, IdentityModule, CompanyModule, AuditModule, NoticesModule];
 
 @Module({})
 export class AppModule {

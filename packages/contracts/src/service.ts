@@ -23,6 +23,11 @@ const reference = endpoint({
   params: null, query: null, body: null, response: null, produces: 'text/html; charset=utf-8',
 });
 
+const style = endpoint({
+  id: 'service.referenceStyle', method: 'GET', path: '/docs.css', summary: 'The style of the reference page', access: { public: 'a stylesheet holds no data' }, status: 200,
+  params: null, query: null, body: null, response: null, produces: 'text/css; charset=utf-8',
+});
+
 export const service = {
   health: at('/health', health),
   ready: at('/ready', ready),
@@ -31,4 +36,5 @@ export const service = {
     params: null, query: null, body: null, response: null, produces: 'application/json',
   }),
   reference: at('/api/docs', reference),
+  referenceStyle: at('/api/docs.css', style),
 };

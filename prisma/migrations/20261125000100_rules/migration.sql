@@ -20,6 +20,12 @@ CREATE TABLE "rate_limit" (
     CONSTRAINT "rate_limit_pkey" PRIMARY KEY ("key")
 );
 
+-- CreateIndex
+CREATE INDEX "audit_entry_company_id_at_idx" ON "audit_entry"("company_id", "at");
+
+-- CreateIndex
+CREATE UNIQUE INDEX "audit_entry_company_id_seal_no_key" ON "audit_entry"("company_id", "seal_no");
+
 -- Who is asking: set by the API with set_config(..., true) at the start of each transaction.
 CREATE FUNCTION current_company() RETURNS uuid LANGUAGE sql STABLE PARALLEL SAFE
   AS $$ SELECT nullif(current_setting('app.company_id', true), '')::uuid $$;

@@ -4,6 +4,7 @@ import { type Actor, type RequestInfo } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
+import { emit } from '../common/events.ts';
 import { newId } from '../common/ids.ts';
 import { hashToken, newToken } from '../common/session.ts';
 import { Attempts } from './attempts.ts';
@@ -63,6 +64,7 @@ export class SessionsService {
     await this.database.write(actor, async (tx) => {
       await tx.session.updateMany({ where: { companyId: actor.companyId, id: sessionId, revokedAt: null }, data: { revokedAt: actor.request.at } });
       await audit(tx, actor, 'session.closed', { id: sessionId });
+      await emit(tx, actor, 'sessions', actor.jobId, actor.id);
     });
   }
 
