@@ -1,0 +1,61 @@
+import { designs, type BodyInput, type DraftOperation, type Revision } from '@yardfall/contracts';
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { call } from '../../../lib/api.ts';
+import { keyOf, read } from '../../../lib/query.ts';
+
+export function useDesigns(jobId: string) {
+  return useQuery(read(designs.list, { params: { jobId } }));
+}
+
+export function useRevision(jobId: string, revisionId: string | null) {
+  return useQuery({ ...read(designs.read, { params: { jobId, revisionId: revisionId ?? '' } }), enabled: revisionId !== null });
+}
+
+function useStore(jobId: string) {
+  const queries = useQueryClient();
+  return async ({ data, etag }: { readonly data: Revision; readonly etag: string | null }) => {
+    queries.setQueryData(read(designs.read, { params: { jobId, revisionId: data.id } }).queryKey, { data, etag });
+    await queries.invalidateQueries({ queryKey: keyOf(designs.list) });
+  };
+}
+
+export function useCreateDesign(jobId: string) {
+  const store = useStore(jobId);
+  return useMutation({ mutationFn: (body: BodyInput<typeof designs.create>) => call(designs.create, { params: { jobId }, body }), onSuccess: store });
+}
+
+export function useRevise(jobId: string) {
+  const store = useStore(jobId);
+  return useMutation({
+    mutationFn: ({ designId, fromRevisionId }: { readonly designId: string; readonly fromRevisionId: string }) =>
+      call(designs.revise, { params: { jobId, designId }, body: { fromRevisionId } }),
+    onSuccess: store,
+  });
+}
+
+export interface Operate {
+  readonly revisionId: string;
+  readonly base: number;
+  readonly operations: readonly DraftOperation[];
+}
+
+export function useOperate(jobId: string) {
+  const store = useStore(jobId);
+  return useMutation({
+    mutationFn: ({ revisionId, base, operations }: Operate) => call(designs.operate, { params: { jobId, revisionId }, body: { base, operations: [...operations] } }),
+    onSuccess: store,
+  });
+}
+
+export function useAcknowledge(jobId: string, revisionId: string) {
+  const store = useStore(jobId);
+  return useMutation({
+    mutationFn: (body: BodyInput<typeof designs.acknowledge>) => call(designs.acknowledge, { params: { jobId, revisionId }, body }),
+    onSuccess: store,
+  });
+}
+
+export function useIssue(jobId: string, revisionId: string) {
+  const store = useStore(jobId);
+  return useMutation({ mutationFn: (etag: string) => call(designs.issue, { params: { jobId, revisionId }, body: {}, ifMatch: etag }), onSuccess: store });
+}

@@ -1,0 +1,77 @@
+import type { DesignDocument, Evaluation, Freeboard } from '@yardfall/calc';
+import { Heading } from '../../../components/Heading.tsx';
+import { Table } from '../../../components/Table.tsx';
+import { useText } from '../../../lib/reader.tsx';
+import { PartAnswers } from './PartAnswers.tsx';
+
+interface AnswersProps {
+  readonly document: DesignDocument;
+  readonly evaluation: Evaluation;
+}
+
+/** The numbers of the evaluation, in the order in which they are asked: gravity, the sill, the parts. */
+export function Answers({ document, evaluation }: AnswersProps) {
+  return (
+    <div className="stack">
+      <GravityTable document={document} evaluation={evaluation} />
+      <FreeboardTable document={document} evaluation={evaluation} />
+      <OutageLine evaluation={evaluation} />
+      <PartAnswers document={document} evaluation={evaluation} />
+    </div>
+  );
+}
+
+function GravityTable({ document, evaluation }: AnswersProps) {
+  const { t, q } = useText();
+  if (evaluation.results.gravity.length === 0) return null;
+  const rows = evaluation.results.gravity.map((answer) => ({
+    key: answer.outlet,
+    cells: {
+      outlet: document.site.candidateOutlets.find((outlet) => outlet.id === answer.outlet)?.name ?? answer.outlet,
+      plain: shortText(answer.shortfall), margin: shortText(answer.shortfallWithMargin),
+    },
+  }));
+  function shortText(short: number) {
+    return t(short > 0 ? 'designs.shortBy' : 'designs.toSpare', { height: Math.abs(short) });
+  }
+  const worst = Math.min(...evaluation.results.gravity.map((answer) => answer.shortfallWithMargin));
+  return (
+    <section>
+      <Heading level={3} aside={q('length', Math.abs(worst))}>{t(worst > 0 ? 'designs.gravityShort' : 'designs.gravityWorks')}</Heading>
+      <Table caption={t('designs.gravityTable')} captionUnseen columns={[{ key: 'outlet', head: t('designs.outlet') }, { key: 'plain', head: t('designs.withoutMargin'), figure: true }, { key: 'margin', head: t('designs.withMargin'), figure: true }]} rows={rows} />
+    </section>
+  );
+}
+
+function FreeboardTable({ document, evaluation }: AnswersProps) {
+  const { t, q } = useText();
+  const { freeboards } = evaluation.results;
+  if (freeboards.length === 0) return null;
+  const side = (height: number, minutes: number) => (height < 0 ? t('designs.overSill', { minutes }) : q('height', height));
+  const band = (row: Freeboard) => (row.lower < 0 ? t('designs.bandOver') : t('designs.band', { lower: row.lower, upper: row.upper }));
+  return (
+    <section>
+      <Heading level={3}>{t('designs.freeboard')}</Heading>
+      <Table caption={t('designs.freeboardTable')} captionUnseen
+        columns={[
+          { key: 'storm', head: t('designs.storm') }, { key: 'sill', head: t('designs.sill') }, { key: 'without', head: t('designs.withoutSystem'), figure: true },
+          { key: 'with', head: t('designs.withSystem'), figure: true }, { key: 'band', head: t('designs.bandHead'), figure: true },
+        ]}
+        rows={freeboards.map((row) => ({
+          key: `${row.sill}-${String(row.returnPeriod)}`,
+          strong: row.returnPeriod === document.rain.designReturnPeriod,
+          cells: {
+            storm: t('designs.years', { years: row.returnPeriod }), sill: document.site.sills.find((sill) => sill.id === row.sill)?.name ?? row.sill,
+            without: side(row.withoutSystem, row.minutesOverSillWithoutSystem * 60), with: side(row.onTwin, row.minutesOverSill * 60), band: band(row),
+          },
+        }))} />
+      <p className="faint measure">{t('designs.freeboardWhy')}</p>
+    </section>
+  );
+}
+
+function OutageLine({ evaluation }: { readonly evaluation: Evaluation }) {
+  const { t } = useText();
+  const { outage } = evaluation.results;
+  return outage ? <p>{t('designs.outage', { minutes: outage.longestSafe, years: outage.returnPeriod })}</p> : null;
+}

@@ -1,0 +1,72 @@
+import type { Design, Revision, RevisionRow } from '@yardfall/contracts';
+import { useState } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { Loading } from '../../../components/Loading.tsx';
+import { ProblemNotice } from '../../../components/Notice.tsx';
+import { Table } from '../../../components/Table.tsx';
+import { useMe } from '../../../hooks/useMe.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { useDesigns, useRevise, useRevision } from '../api/designs.ts';
+import { latestRevision } from '../model/latest.ts';
+import { StartDesign } from './StartDesign.tsx';
+import { Frozen, Workbench } from './Workbench.tsx';
+import './designs.css';
+
+/** Variants and revisions of a job, and the one that is open. */
+export function DesignSection({ jobId }: { readonly jobId: string }) {
+  const { t } = useText();
+  const { may } = useMe();
+  const list = useDesigns(jobId);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const designs = list.data?.data.items ?? [];
+  const openId = chosen ?? latestRevision(designs)?.id ?? null;
+  const open = useRevision(jobId, openId);
+  if (list.isPending) return <Loading what={t('designs.loading')} />;
+  return (
+    <div className="stack">
+      <ProblemNotice problem={list.error ?? open.error} />
+      {designs.length > 0 ? <Revisions designs={designs} openId={openId} onOpen={setChosen} /> : null}
+      {may('designs.edit') ? <StartDesign jobId={jobId} designs={designs} onStarted={setChosen} /> : designs.length === 0 ? <p>{t('designs.none')}</p> : null}
+      {open.data ? <OpenRevision jobId={jobId} revision={open.data.data} etag={open.data.etag} refresh={open.refetch} onRevised={setChosen} mayEdit={may('designs.edit')} /> : null}
+    </div>
+  );
+}
+
+interface OpenProps {
+  readonly jobId: string;
+  readonly revision: Revision;
+  readonly etag: string | null;
+  readonly refresh: () => Promise<unknown>;
+  readonly onRevised: (id: string) => void;
+  readonly mayEdit: boolean;
+}
+
+function OpenRevision({ jobId, revision, etag, refresh, onRevised, mayEdit }: OpenProps) {
+  const { t } = useText();
+  const revise = useRevise(jobId);
+  if (revision.status === 'draft' && mayEdit) return <Workbench key={revision.id} jobId={jobId} revision={revision} etag={etag} refresh={refresh} />;
+  const start = () => revise.mutate({ designId: revision.designId, fromRevisionId: revision.id }, { onSuccess: ({ data }) => onRevised(data.id) });
+  return (
+    <div className="stack">
+      {mayEdit ? <div className="row"><Button busy={revise.isPending} onClick={start}>{t('designs.revise', { number: revision.number })}</Button></div> : null}
+      <ProblemNotice problem={revise.error} />
+      <Frozen key={revision.id} revision={revision} />
+    </div>
+  );
+}
+
+function Revisions({ designs, openId, onOpen }: { readonly designs: readonly Design[]; readonly openId: string | null; readonly onOpen: (id: string) => void }) {
+  const { t } = useText();
+  const rows = designs.flatMap((design) => design.revisions.map((revision) => ({ key: revision.id, strong: revision.isBuildRevision, cells: { name: open(revision, design.name), state: state(revision), findings: counts(revision) } })));
+  function open(revision: RevisionRow, name: string) {
+    return <button type="button" className="revision-open" aria-pressed={revision.id === openId} onClick={() => onOpen(revision.id)}>{t('designs.revisionName', { name, number: revision.number })}</button>;
+  }
+  function state(revision: RevisionRow) {
+    const words = t(`designs.status.${revision.status}`);
+    return revision.isBuildRevision ? t('designs.built', { state: words }) : revision.issuedAt && revision.issuedBy ? t('designs.issuedBy', { state: words, by: revision.issuedBy, at: revision.issuedAt }) : words;
+  }
+  function counts(revision: RevisionRow) {
+    return t('designs.counts', { stops: revision.stopCount, cautions: revision.cautionCount });
+  }
+  return <Table caption={t('designs.revisions')} columns={[{ key: 'name', head: t('designs.revision') }, { key: 'state', head: t('designs.state') }, { key: 'findings', head: t('designs.findings') }]} rows={rows} />;
+}

@@ -1,0 +1,62 @@
+import type { DesignDocument, Evaluation } from '@yardfall/calc';
+import type { Revision } from '@yardfall/contracts';
+import { useState } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
+import { Saved } from '../../../components/Saved.tsx';
+import { useText } from '../../../lib/reader.tsx';
+import { useDraft, type Draft } from '../model/useDraft.ts';
+import { useEvaluation } from '../model/useEvaluation.ts';
+import { IssueForm } from './IssueForm.tsx';
+import { PartsEditor } from './PartsEditor.tsx';
+import { RevisionReading } from './RevisionReading.tsx';
+
+interface WorkbenchProps {
+  readonly jobId: string;
+  readonly revision: Revision;
+  readonly etag: string | null;
+  readonly refresh: () => Promise<unknown>;
+}
+
+/** A draft under the hand: the section, the parts, and the numbers that follow every edit. */
+export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
+  const draft = useDraft(jobId, revision, refresh);
+  const computed = useEvaluation(draft.document, revision.evaluation as Evaluation | null);
+  const [selected, setSelected] = useState<string | null>(null);
+  return (
+    <div className="stack">
+      <DraftLine draft={draft} problem={computed.problem} />
+      <RevisionReading document={draft.document} evaluation={computed.evaluation} revision={revision} edit={draft.edit} selected={selected} onSelect={setSelected}>
+        <PartsEditor document={draft.document} edit={draft.edit} selected={selected} onSelect={setSelected} />
+      </RevisionReading>
+      <IssueForm jobId={jobId} revision={revision} etag={etag} ready={draft.state === 'office'} />
+    </div>
+  );
+}
+
+function DraftLine({ draft, problem }: { readonly draft: Draft; readonly problem: { readonly code: string; readonly path: string } | null }) {
+  const { t, say } = useText();
+  return (
+    <div className="stack" aria-live="polite">
+      <div className="row">
+        <Saved state={draft.state === 'conflict' ? 'failed' : draft.state} />
+        {draft.undo ? <Button kind="text" onClick={draft.undo}>{t('designs.undo')}</Button> : null}
+      </div>
+      {problem ? <Notice severity="stop" title={t('designs.cannotEvaluate')}><p>{say(problem.code.startsWith('document.') ? problem.code : 'designs.problemAt', { path: problem.path })}</p></Notice> : null}
+      {draft.state === 'conflict' ? (
+        <Notice severity="caution" title={t('designs.conflict')} action={<div className="row"><Button onClick={draft.keepMine}>{t('designs.keepMine')}</Button><Button onClick={draft.takeTheirs}>{t('designs.takeTheirs')}</Button></div>}>
+          <p>{t('designs.conflictWhy')}</p>
+        </Notice>
+      ) : null}
+      {draft.state === 'failed' ? (
+        <ProblemNotice problem={draft.problem} action={<div className="row"><Button onClick={draft.retry}>{t('ui.tryAgain')}</Button><Button onClick={draft.takeTheirs}>{t('designs.dropEdits')}</Button></div>} />
+      ) : null}
+    </div>
+  );
+}
+
+/** A frozen revision: the same reading, with the numbers that were stored when it was issued. */
+export function Frozen({ revision }: { readonly revision: Revision }) {
+  const [selected, setSelected] = useState<string | null>(null);
+  return <RevisionReading document={revision.document as DesignDocument} evaluation={revision.evaluation as Evaluation | null} revision={revision} edit={null} selected={selected} onSelect={setSelected} />;
+}

@@ -1,0 +1,2 @@
+export { DesignSection } from './components/DesignSection.tsx';
+export { JobDrawing } from './components/JobDrawing.tsx';
