@@ -13,6 +13,7 @@ import { offerText } from './catalogues/offers/text.ts';
 import { locates } from './catalogues/locates.ts';
 import { checklists } from './catalogues/checklists.ts';
 import { photos } from './catalogues/photos.ts';
+import { found } from './catalogues/found.ts';
 import { proof } from './catalogues/proof.ts';
 import { portal as portalPages } from './catalogues/portal.ts';
 import { portalCare } from './catalogues/portal/care.ts';
@@ -43,6 +44,7 @@ export const catalogues = {
   locates,
   checklists,
   photos,
+  found,
   proof,
   portal,
   handover,
@@ -65,6 +67,7 @@ export const messages = {
   ...locates,
   ...checklists,
   ...photos,
+  ...found,
   ...proof,
   ...portal,
   ...handover,

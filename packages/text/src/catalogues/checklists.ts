@@ -1,3 +1,15 @@
-import { catalogue } from '../catalogue.ts';
+import { a } from './checklists/a.ts';
+import { b } from './checklists/b.ts';
+import { c } from './checklists/c.ts';
+import { d } from './checklists/d.ts';
+import { e } from './checklists/e.ts';
+import { f } from './checklists/f.ts';
+import { g } from './checklists/g.ts';
+import { h } from './checklists/h.ts';
+import { i } from './checklists/i.ts';
+import { j } from './checklists/j.ts';
+import { measures } from './checklists/measures.ts';
+import { words } from './checklists/words.ts';
 
-export const checklists = catalogue({});
+/** The items of the install sequence, `checklists.<item>.<what | acceptance | photo | whyCrew | whyHome>`, and the words around them. */
+export const checklists = { ...words, ...measures, ...a, ...b, ...c, ...d, ...e, ...f, ...g, ...h, ...i, ...j };

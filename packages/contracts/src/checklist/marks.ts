@@ -1,0 +1,34 @@
+/** A mark such as `photo:2`, `value:recessUp` or `held:HP-13` as a message code with its parameters. */
+export interface MarkText {
+  readonly code: string;
+  readonly params: Readonly<Record<string, string | number>>;
+}
+
+/** The sentence of what an item still misses. */
+export function missingText(mark: string): MarkText {
+  const { kind, detail } = split(mark);
+  return { code: `checklists.missing.${kind}`, params: missingParams(kind, detail) };
+}
+
+/** The sentence of why a fact did not count, or of why an item is open again. */
+export function reasonText(mark: string): MarkText {
+  const { kind, detail } = split(mark);
+  return { code: `checklists.reason.${kind}`, params: detail === '' ? {} : { holdPoint: detail } };
+}
+
+/** `clearance:U1` is the clearance at the utility U1: its words are those of `clearance`. */
+export function measureCode(name: string): string {
+  return `checklists.measure.${split(name).kind}`;
+}
+
+function missingParams(kind: string, detail: string): MarkText['params'] {
+  if (kind === 'photo') return { count: Number(detail) };
+  if (kind === 'value' || kind === 'outside') return { measure: measureCode(detail) };
+  if (kind === 'signature') return { signer: `checklists.signer.${detail}` };
+  return {};
+}
+
+function split(mark: string): { readonly kind: string; readonly detail: string } {
+  const at = mark.indexOf(':');
+  return at < 0 ? { kind: mark, detail: '' } : { kind: mark.slice(0, at), detail: mark.slice(at + 1) };
+}

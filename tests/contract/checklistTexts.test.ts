@@ -1,0 +1,41 @@
+import { readFileSync } from 'node:fs';
+import { buildChecklist, DesignDocumentSchema, itemTemplates, locateRules, measureCode, missingText } from '@yardfall/contracts';
+import { isMessageCode, languages, messages, render, unitSystems } from '@yardfall/text';
+import { describe, expect, test } from 'vitest';
+
+const file = new URL('../../prisma/seed/sites/tern-hollow.json', import.meta.url);
+const items = await buildChecklist(DesignDocumentSchema.parse(JSON.parse(readFileSync(file, 'utf8'))));
+
+describe('every checklist item', () => {
+  test('says what, when it is right and why, in both languages and unit systems, from its own parameters', () => {
+    for (const template of itemTemplates) {
+      for (const field of ['what', 'acceptance', 'whyCrew', 'whyHome', ...(template.minPhotos > 0 ? ['photo'] : [])]) {
+        for (const language of languages) {
+          for (const units of unitSystems) expect(render(language, units, `checklists.${template.id}.${field}`, template.params).length).toBeGreaterThan(3);
+        }
+      }
+    }
+  });
+
+  test('writes no figure that is not a parameter', () => {
+    const texts = Object.entries(messages).filter(([code]) => /^checklists\.[A-J]\d/.test(code));
+    expect(texts.length).toBeGreaterThan(290);
+    const bare = texts.filter(([, message]) => /\d/.test(`${message.en} ${message.es}`.replace(/\{[^}]*\}/g, '').replaceAll('811', '')));
+    expect(bare.map(([code]) => code)).toEqual([]);
+  });
+
+  test('has words for its measures and for whatever can be missing', () => {
+    for (const { requirement } of items) {
+      for (const { name } of requirement.measures) {
+        expect(isMessageCode(measureCode(name)), name).toBe(true);
+        for (const mark of [`value:${name}`, `outside:${name}`]) expect(render('es', 'us', missingText(mark).code, missingText(mark).params)).not.toBe('');
+      }
+      for (const signer of [...requirement.signers, 'second']) expect(isMessageCode(`checklists.signer.${signer}`)).toBe(true);
+    }
+    for (const mark of ['tick', 'photo:2', 'document', 'correction', 'choice']) expect(render('en', 'us', missingText(mark).code, missingText(mark).params)).not.toBe('');
+  });
+});
+
+test('every locate rule has words for what to do without an answer', () => {
+  for (const { noAnswer } of locateRules) expect(isMessageCode(`locates.noAnswer.${noAnswer}`)).toBe(true);
+});
