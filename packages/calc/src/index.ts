@@ -56,3 +56,18 @@ export { levelPool } from './routing/levelPool.ts';
 export { percolationPit } from './outlet/percolationPit.ts';
 export { percolationRate, infiltrationFromHole } from './outlet/percolationTest.ts';
 export { soakaway, halfWettedArea, soakageRate } from './outlet/soakaway.ts';
+
+// ------------------------------------------------------------ the engine
+export { evaluate, calcVersion } from './evaluate/evaluate.ts';
+export type { EvaluateOptions } from './evaluate/evaluate.ts';
+export { quantityCodes } from './evaluate/quantityCodes.ts';
+export { bandRanges } from './evaluate/band.ts';
+export { checkDocument } from './document/check.ts';
+export { DocumentError } from './document/error.ts';
+export type { DocumentErrorCode } from './document/error.ts';
+export { limits, judge } from './findings/limits.ts';
+export type { Limit, LimitId, Verdict } from './findings/limits.ts';
+export { handModel, handOutage, handStore } from './routing/handModel.ts';
+export type { HandModel, HandResult } from './routing/handModel.ts';
+export { explainHandDifference, handModelOf } from './routing/handDifference.ts';
+export type { HandDifference } from './routing/handDifference.ts';

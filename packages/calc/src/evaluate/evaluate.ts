@@ -1,0 +1,63 @@
+import { CalcProblem } from '../common/problem.ts';
+import { checkDocument } from '../document/check.ts';
+import type { DesignDocument } from '../document/document.ts';
+import { DocumentError } from '../document/error.ts';
+import { allFindings } from '../findings/allFindings.ts';
+import { gravityFall } from '../levels/gravityFall.ts';
+import type { Evaluation, Results } from '../results/results.ts';
+import { allWorkings } from '../workings/allWorkings.ts';
+import { freeboardBand } from './band.ts';
+import { EvaluationContext } from './context.ts';
+import { channelResults, gutterResults, peakFlows, pipeResults } from './gravityParts.ts';
+import { outage } from './outage.ts';
+import { basinResults, existingDrainResults, lowSpotResults, outletResults, pumpResults } from './pumpedParts.ts';
+import { quantities } from './quantities.ts';
+import { settled } from './settled.ts';
+import { family, freeboards, stormRun } from './storms.ts';
+
+/** Version of the numbers: it changes whenever the same document gives other results. */
+export const calcVersion = '1.0.0';
+
+export interface EvaluateOptions {
+  /**
+   * With the band, freeboards are judged on its lower end. Without it (quicker) both ends stand at the
+   * twin that runs only above its on level, and findings on freeboards are provisional.
+   */
+  readonly band?: boolean;
+}
+
+function resultsOf(context: EvaluationContext, options: EvaluateOptions): Results {
+  const { document } = context;
+  const wanted = options.band !== false && context.hasSystem && context.sills.length > 0;
+  const band = wanted ? freeboardBand(context) : null;
+  const pumps = pumpResults(context);
+  return {
+    gravity: document.site.candidateOutlets.map((outlet) => gravityFall(outlet)),
+    peaks: peakFlows(document, context.periods), gutters: gutterResults(document), channels: channelResults(document, context.periods),
+    pipes: pipeResults(document), basins: basinResults(context), pumps, outlets: outletResults(document, pumps), lowSpots: lowSpotResults(document),
+    freeboards: freeboards(context, band), storm: stormRun(context), family: family(context), outage: outage(context),
+    existingDrains: existingDrainResults(document), quantities: quantities(document), referrals: [],
+  };
+}
+
+/**
+ * Evaluates a design document: results, findings, workings and the greatest mass error of any routing.
+ * The same document always gives the same evaluation, bit for bit, on every engine.
+ * Throws a DocumentError for a document that cannot be computed.
+ */
+export function evaluate(document: DesignDocument, options: EvaluateOptions = {}): Evaluation {
+  checkDocument(document);
+  try {
+    const context = new EvaluationContext(document);
+    const numbers = resultsOf(context, options);
+    const findings = allFindings(document, numbers);
+    const referrals = findings.filter(({ severity }) => severity === 'refer').map(({ code }) => code);
+    const results: Results = { ...numbers, referrals };
+    return settled({ calcVersion, results, findings, workings: allWorkings(document, results), massError: context.massError });
+  } catch (error) {
+    if (error instanceof CalcProblem && !(error instanceof DocumentError)) {
+      throw new DocumentError('document.notComputable', error.path.startsWith('/') ? error.path : '', { reason: error.code, ...error.params });
+    }
+    throw error;
+  }
+}

@@ -1,0 +1,65 @@
+import type { DesignDocument } from '../document/document.ts';
+import { dutyFlow } from '../evaluate/pumpedParts.ts';
+import { alternatingBlock } from '../rain/alternatingBlock.ts';
+import { buildModel } from './buildModel.ts';
+import { handModel, handStore, type HandModel } from './handModel.ts';
+import { stormInflow } from './inflow.ts';
+import { partsOf } from './pathParts.ts';
+import { ratePumps } from './pumpLine.ts';
+import { runStorm } from './run.ts';
+import { stormRunoff } from './storm.ts';
+
+/**
+ * Freeboard at the first sill by the hand model and by the coupled model, and the difference in steps [m]:
+ * hand + store + pumpHead + phase + response = coupled.
+ */
+export interface HandDifference {
+  readonly returnPeriod: number;
+  readonly hand: number;
+  /** The real store between the on level and the low spot in place of 45 gal. */
+  readonly store: number;
+  /** The pump's flow by its basin level, and the levels that drive the pipes. */
+  readonly pumpHead: number;
+  /** The pump that starts and stops in place of one that runs above its on level. */
+  readonly phase: number;
+  /** Surfaces that keep and delay the rain. */
+  readonly response: number;
+  readonly coupled: number;
+}
+
+/** Hand model of a design: first low spot, first sill, first basin. Null without all three. */
+export function handModelOf(document: DesignDocument, returnPeriod: number): HandModel | null {
+  const lowSpot = document.site.lowSpots[0];
+  const sill = document.site.sills.find((item) => item.lowSpot === lowSpot?.id);
+  const basin = partsOf(document, 'basin')[0];
+  if (lowSpot === undefined || sill === undefined || basin === undefined) return null;
+  const { table, storm, allowance } = document.rain;
+  const runoffArea = document.site.catchments
+    .filter(({ drainsTo }) => drainsTo.kind === 'lowSpot' && drainsTo.id === lowSpot.id)
+    .reduce((sum, { area, coefficient }) => sum + area * coefficient, 0);
+  return {
+    lowSpot, sillLevel: sill.level, runoffArea, pumpFlow: dutyFlow(document, basin), store: handStore,
+    blocks: alternatingBlock(table, returnPeriod, storm.duration, storm.block, allowance), block: storm.block,
+  };
+}
+
+/** Why the coupled model differs from the hand calculation, one cause at a time. Null without a pumped basin. */
+export function explainHandDifference(document: DesignDocument, returnPeriod: number): HandDifference | null {
+  const model = handModelOf(document, returnPeriod);
+  if (model === null) return null;
+  const stores = buildModel(document, (pumps, basin, top) => ratePumps(document, pumps, basin, top));
+  const basin = stores.basins[0]!;
+  const lowest = model.lowSpot.stageArea[0]!.level;
+  const store = basin.storage.volume(lowest) - basin.storage.volume(basin.onLevel);
+  const hand = handModel(model).freeboard;
+  const withStore = handModel({ ...model, store }).freeboard;
+  const pond = 0;
+  const freeboard = (mode: 'real' | 'onTwin', instantaneous: boolean): number => {
+    const inflow = stormInflow(document, stormRunoff(document, returnPeriod, { instantaneous }), 'system');
+    return model.sillLevel - runStorm(stores, inflow, { mode }).maxPond[pond]!;
+  };
+  const twin = freeboard('onTwin', true);
+  const real = freeboard('real', true);
+  const coupled = freeboard('real', false);
+  return { returnPeriod, hand, store: withStore - hand, pumpHead: twin - withStore, phase: real - twin, response: coupled - real, coupled };
+}
