@@ -1,4 +1,4 @@
-import { Component, type ErrorInfo, type ReactNode } from 'react';
+import { Component, type ReactNode } from 'react';
 import { useText } from '../lib/reader.tsx';
 import { Button } from './Button.tsx';
 import { Notice } from './Notice.tsx';
@@ -7,16 +7,12 @@ interface Props {
   readonly children: ReactNode;
 }
 
-/** Keeps a failing part from taking the page down, and says so in words. */
+/** Keeps a failing part from taking the page down, and says so in words; React itself reports the error to the console. */
 export class ErrorBoundary extends Component<Props, { readonly failed: boolean }> {
   override state = { failed: false };
 
   static getDerivedStateFromError() {
     return { failed: true };
-  }
-
-  override componentDidCatch(error: Error, info: ErrorInfo) {
-    console.error(error, info.componentStack);
   }
 
   override render() {

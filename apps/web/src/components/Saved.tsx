@@ -13,7 +13,7 @@ export function Saved({ state, at }: SavedProps) {
   const { t } = useText();
   return (
     <p className={state === 'failed' ? 'field-error' : 'faint'} role="status">
-      {state === 'office' ? t('ui.saved.office', { at: at ?? new Date().toISOString() }) : t(`ui.saved.${state}`)}
+      {state === 'office' && at !== undefined ? t('ui.saved.officeAt', { at }) : t(`ui.saved.${state}`)}
     </p>
   );
 }

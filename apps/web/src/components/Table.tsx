@@ -21,12 +21,14 @@ interface TableProps {
   readonly captionUnseen?: boolean;
   readonly columns: readonly Column[];
   readonly rows: readonly Row[];
+  /** On a phone each row becomes a short list of its cells; for tables of words rather than figures. */
+  readonly stacks?: boolean;
 }
 
-export function Table({ caption, captionUnseen = false, columns, rows }: TableProps) {
+export function Table({ caption, captionUnseen = false, columns, rows, stacks = false }: TableProps) {
   return (
     <div className="table-scroll" tabIndex={0} role="region" aria-label={typeof caption === 'string' ? caption : undefined}>
-      <table className="table">
+      <table className={stacks ? 'table table-stacks' : 'table'}>
         <caption className={captionUnseen ? 'unseen' : undefined}>{caption}</caption>
         <thead>
           <tr>

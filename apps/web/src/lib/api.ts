@@ -33,10 +33,10 @@ export async function call<E extends Endpoint>(endpoint: E, ...[input]: Args<E>)
 
 /** Address of an answer that is not JSON, for a picture or a download. */
 export function urlOf<E extends Endpoint>(endpoint: E, input: { readonly params?: ParamsOf<E>; readonly query?: QueryInput<E> } = {}): string {
-  const params = Object.entries((input.params ?? {}) as Record<string, unknown>);
-  const path = params.reduce((at, [name, value]) => at.replace(`:${name}`, encodeURIComponent(String(value))), endpoint.fullPath);
+  const params = Object.entries((input.params ?? {}) as Record<string, string>);
+  const path = params.reduce((at, [name, value]) => at.replace(`:${name}`, encodeURIComponent(value)), endpoint.fullPath);
   const query = new URLSearchParams();
-  for (const [name, value] of Object.entries((input.query ?? {}) as Record<string, unknown>)) {
+  for (const [name, value] of Object.entries((input.query ?? {}) as Record<string, string | number | boolean | null | undefined>)) {
     if (value !== undefined && value !== null) query.set(name, String(value));
   }
   const search = query.toString();

@@ -16,7 +16,7 @@ export const ui = catalogue({
   'ui.company': { en: 'Company', es: 'Empresa' },
   'ui.signOut': { en: 'Sign out', es: 'Cerrar sesión' },
   'ui.signedInAs': { en: 'Signed in', es: 'Sesión de' },
-  'ui.reading': { en: 'How I read', es: 'Cómo leo' },
+  'ui.reading': { en: 'Language and units', es: 'Idioma y unidades' },
   'ui.switch.language': { en: 'Language', es: 'Idioma' },
   'ui.switch.units': { en: 'Units', es: 'Unidades' },
   'ui.switch.theme': { en: 'Page', es: 'Página' },
@@ -59,7 +59,8 @@ export const ui = catalogue({
   'ui.timeZoneHint': { en: 'Legal clocks, such as the start of a locate ticket, run in it.', es: 'Los plazos legales, como el inicio de un aviso de localización, corren en ella.' },
 
   'ui.saved.saving': { en: 'Saving ...', es: 'Guardando ...' },
-  'ui.saved.office': { en: 'Saved in the office, {at:dateTime}', es: 'Guardado en la oficina, {at:dateTime}' },
+  'ui.saved.office': { en: 'Saved in the office', es: 'Guardado en la oficina' },
+  'ui.saved.officeAt': { en: 'Saved in the office, {at:dateTime}', es: 'Guardado en la oficina, {at:dateTime}' },
   'ui.saved.device': { en: 'Saved on this phone; not yet in the office', es: 'Guardado en este teléfono; aún no en la oficina' },
   'ui.saved.failed': { en: 'Not saved', es: 'No guardado' },
   'ui.saved.changed': { en: 'Changed, not saved yet', es: 'Cambiado, aún no guardado' },

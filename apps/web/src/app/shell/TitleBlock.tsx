@@ -25,10 +25,10 @@ export function TitleBlock() {
         </nav>
       ) : <div className="title-cell title-nav" />}
       <details className="title-cell title-reader">
-        <summary>{t('ui.reading')}</summary>
+        <summary>{me?.name ?? t('ui.reading')}</summary>
         <div className="title-panel">
           <ReaderSwitches />
-          {me ? <div className="title-person"><span>{me.name}</span><SignOut /></div> : null}
+          {me ? <div className="title-person"><SignOut /></div> : null}
         </div>
       </details>
     </header>

@@ -28,7 +28,7 @@ export function Members() {
   return (
     <section className="stack" aria-labelledby="members">
       <Heading id="members">{t('identity.members')}</Heading>
-      <Table caption={t('identity.members')} captionUnseen columns={columns(t, manages)}
+      <Table caption={t('identity.members')} captionUnseen stacks columns={columns(t, manages)}
         rows={data.data.items.map((member) => row(member, t, manages ? () => setOpen({ kind: 'change', member }) : null))} />
       {manages ? <div><Button kind="main" onClick={() => setOpen({ kind: 'invite' })}>{t('identity.invite')}</Button></div> : null}
       <Dialog open={open?.kind === 'invite'} title={t('identity.invite')} onClose={close}><InviteMember /></Dialog>

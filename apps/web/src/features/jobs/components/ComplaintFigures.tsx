@@ -20,7 +20,7 @@ export function ComplaintFigures({ complaint }: { readonly complaint: Complaint 
     <>
       <Table caption={t('jobs.complaint')} captionUnseen columns={[{ key: 'what', head: t('jobs.complaint') }, { key: 'figure', head: '', figure: true }]}
         rows={rows.map(({ key, what, figure }) => ({ key, cells: { what, figure } }))} />
-      {tried ? <p>{t('jobs.complaint.tried')}: {tried}</p> : null}
+      {tried ? <p>{t('jobs.complaint.triedIs', { tried })}</p> : null}
     </>
   );
 }

@@ -6,18 +6,25 @@ import { useText } from '../../../lib/reader.tsx';
 import { daysSince } from '../model/progress.ts';
 import { JobLine } from './JobLine.tsx';
 
-const groups = [
+interface Group {
+  readonly key: 'field' | 'walk' | 'draft' | 'out';
+  readonly stages: readonly JobStage[];
+  /** Only jobs that wait for us: in the ground that is an unanswered finding of the crew. */
+  readonly ours?: true;
+}
+
+const groups: readonly Group[] = [
+  { key: 'field', stages: ['released', 'installing', 'proving'], ours: true },
   { key: 'walk', stages: ['intake', 'visit'] },
   { key: 'draft', stages: ['design', 'pricing'] },
   { key: 'out', stages: ['offered', 'accepted'] },
-  { key: 'field', stages: ['released', 'installing', 'proving'] },
-] as const satisfies readonly { key: string; stages: readonly JobStage[] }[];
+];
 
-/** The estimator's home: sites to walk, designs in draft, offers out, jobs in the ground. */
+/** The estimator's home: field findings to answer, sites to walk, designs in draft, offers out. */
 export function OnTheTable({ jobs, now }: { readonly jobs: readonly JobRow[]; readonly now: number }) {
   const { t, say } = useText();
   const filled = groups
-    .map(({ key, stages }) => ({ key, jobs: jobs.filter((job) => (stages as readonly JobStage[]).includes(job.stage)) }))
+    .map(({ key, stages, ours }) => ({ key, jobs: jobs.filter((job) => stages.includes(job.stage) && (!ours || job.holds.some((hold) => hold.waitsFor === 'us'))) }))
     .filter((group) => group.jobs.length > 0);
   return (
     <section className="stack" aria-labelledby="on-the-table">

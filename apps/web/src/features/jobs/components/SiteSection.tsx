@@ -34,7 +34,7 @@ export function SiteSection({ job, etag }: { readonly job: Job; readonly etag: s
           {customer.email ? <p><a href={`mailto:${customer.email}`}>{customer.email}</a></p> : null}
           <Heading level={3}>{t('jobs.property')}</Heading>
           <p>{property.address}</p>
-          {property.gateCode ? <p>{t('jobs.property.gateCode')}: <span className="figure">{property.gateCode}</span></p> : null}
+          {property.gateCode ? <p>{t('jobs.property.gateCodeIs', { code: property.gateCode })}</p> : null}
           {property.notes ? <p>{property.notes}</p> : null}
           {may('jobs.edit') ? <div><Button onClick={() => setOpen(true)}>{t('jobs.correct')}</Button></div> : null}
         </div>

@@ -39,5 +39,5 @@ export function SmallSection({ stage, held }: { readonly stage: JobStage; readon
 }
 
 const outline: Readonly<Record<SectionPart, string>> = {
-  sill: 'M2 8h18v26h-18z', drain: 'M20 24h22v20h-22z', pipe: 'M36 32h26v16h-26z', basin: 'M54 26h28v34h-28z', line: 'M64 30h54v30h-54z', outlet: 'M112 22h26v18h-26z',
+  sill: 'M2 8h18v26h-18z', drain: 'M20 24h22v20h-22z', pipe: 'M36 32h26v16h-26z', basin: 'M56 30h24v28h-24z', line: 'M64 30h54v8h-46v20h-8z', outlet: 'M112 22h26v18h-26z',
 };
