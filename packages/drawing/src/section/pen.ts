@@ -17,7 +17,8 @@ export class Pen {
   ) {}
 
   line(part: string | null, role: Role, points: readonly Point[], weight: Weight = 'normal', dash: Dash = 'solid'): void {
-    this.items.push({ kind: 'line', part, role, state: this.#state(part), points: this.#trim(mapLine(this.frame.map, points)), weight, dash });
+    const drawn = this.#trim(mapLine(this.frame.map, points), false);
+    if (drawn.length > 1) this.items.push({ kind: 'line', part, role, state: this.#state(part), points: drawn, weight, dash });
   }
 
   shape(part: string | null, role: Role, points: readonly Point[], hatch: Hatch, outlined = true): void {
@@ -79,21 +80,22 @@ export class Pen {
   #closed(points: readonly Point[]): Point[] {
     const first = points[0];
     if (first === undefined) throw new RangeError('a shape needs points');
-    return this.#trim(mapLine(this.frame.map, [...points, first]).slice(0, -1));
+    return this.#trim(mapLine(this.frame.map, [...points, first]).slice(0, -1), true);
   }
 
   /** Keeps everything on the sheet: what runs past the window ends at its edge, at its true slope. */
-  #trim(points: readonly Point[]): Point[] {
+  #trim(points: readonly Point[], closed: boolean): Point[] {
     const { x0, x1, y0, y1 } = this.frame.extent;
     const onSheet = ([x, y]: Point): boolean => x >= x0 && x <= x1 && y >= y0 && y <= y1;
     if (points.every(onSheet)) return [...points];
-    return clipAxis(clipAxis(points, 0, x0, x1), 1, y0, y1);
+    return clipAxis(clipAxis(points, 0, x0, x1, closed), 1, y0, y1, closed);
   }
 }
 
 const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
 
-function clipAxis(points: readonly Point[], axis: 0 | 1, low: number, high: number): Point[] {
+/** A shape is closed along the edge of the sheet; a line just ends there. */
+function clipAxis(points: readonly Point[], axis: 0 | 1, low: number, high: number, closed: boolean): Point[] {
   const result: Point[] = [];
   points.forEach((point, index) => {
     const before = points[index - 1];
@@ -104,6 +106,7 @@ function clipAxis(points: readonly Point[], axis: 0 | 1, low: number, high: numb
       }
     }
     const held = clamp(point[axis], low, high);
+    if (!closed && held !== point[axis]) return;
     result.push(axis === 0 ? [held, point[1]] : [point[0], held]);
   });
   return result;
