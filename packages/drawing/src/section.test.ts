@@ -145,6 +145,9 @@ describe('readers', () => {
     expect(marks(list, 'findingStop').map(({ part, index }) => [part, index])).toEqual([['B1', 0]]);
     expect(marks(list, 'findingCaution').map(({ part }) => part)).toEqual(['C1']);
     expect(marks(list, 'findingNote').map(({ part, index }) => [part, index])).toEqual([['PU1', 0], ['B1', 1]]);
+    const noted = { ...evaluation, findings: [...evaluation.findings, ...evaluation.findings] };
+    expect(marks(section(ternHollow, noted), 'findingNote')).toHaveLength(2);
+    expect(marks(section(ternHollow, noted), 'findingStop').map(({ index }) => index)).toEqual([0, 1]);
   });
 
   test('photos are numbered ticks', () => {

@@ -119,13 +119,12 @@ function drawFlows(plot: Plot): void {
   pen.text('water', top, label('drawing.peakFlow', { flow: Math.max(...run.inflow) }), 'right', 1);
   const running = pump.find(([, y]) => y > base);
   if (running !== undefined) pen.text('ink', running, label('drawing.pumpFlow'), 'left', 1);
-  const trail = run.events.length <= 24 ? run.events : [];
-  for (const event of trail) {
-    if (event.time < from || event.time > plot.to) continue;
+  const shown = run.events.filter((event) => event.time >= from && event.time <= plot.to);
+  for (const event of shown) {
     const x = put(time, event.time);
     const starts = event.kind === 'pumpOn';
     pen.line('ink', [[x, base - 0.025], [x, base + (starts ? 0.012 : 0)]], starts ? 'bold' : 'thin');
-    pen.text('ink', [x, base - 0.022], label(starts ? 'drawing.start' : 'drawing.stop'), 'below', 4);
+    if (shown.length <= 10) pen.text('ink', [x, base - 0.022], label(starts ? 'drawing.start' : 'drawing.stop'), 'below', 4);
   }
 }
 

@@ -16,10 +16,15 @@ export function drawMarks(scene: Scene): void {
   };
   const findings = (evaluation?.findings ?? []).map((finding) => ({ ...finding, mark: markOfSeverity(finding.severity) }));
   findings.sort((a, b) => order.indexOf(a.mark) - order.indexOf(b.mark));
+  const noted = new Set<string>();
   for (const finding of findings) {
     const at = finding.at === null ? null : pen.anchorOf(finding.at);
     if (finding.at === null || at === null) continue;
-    if (finding.mark === 'findingNote' && options.detail === 'mini') continue;
+    if (finding.mark === 'findingNote') {
+      // A part may carry a dozen notes, and a row of dashes would read as a dashed line: one dash says that there are any.
+      if (options.detail === 'mini' || noted.has(finding.at)) continue;
+      noted.add(finding.at);
+    }
     pen.mark(finding.at, roleOf(finding.mark), finding.mark, at, next(finding.at), finding.code);
   }
   for (const photo of options.photos) {
