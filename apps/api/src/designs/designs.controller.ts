@@ -1,0 +1,55 @@
+import { Controller } from '@nestjs/common';
+import { designs as api, type InputOf } from '@yardfall/contracts';
+import type { Actor } from '../common/actor.ts';
+import { Input, Route, Who } from '../common/route.ts';
+import { DesignsService } from './designs.service.ts';
+import { DraftsService } from './drafts.service.ts';
+import { IssueService } from './issue.service.ts';
+
+@Controller()
+export class DesignsController {
+  private readonly designs: DesignsService;
+  private readonly drafts: DraftsService;
+  private readonly issues: IssueService;
+
+  constructor(designs: DesignsService, drafts: DraftsService, issues: IssueService) {
+    this.designs = designs;
+    this.drafts = drafts;
+    this.issues = issues;
+  }
+
+  @Route(api.list)
+  list(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.list>) {
+    return this.designs.list(actor, params.jobId);
+  }
+
+  @Route(api.create)
+  create(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.create>) {
+    return this.designs.create(actor, params.jobId, body);
+  }
+
+  @Route(api.revise)
+  revise(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.revise>) {
+    return this.designs.revise(actor, params.jobId, params.designId, body.fromRevisionId);
+  }
+
+  @Route(api.read)
+  read(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.read>) {
+    return this.designs.read(actor, params.jobId, params.revisionId);
+  }
+
+  @Route(api.operate)
+  operate(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.operate>) {
+    return this.drafts.operate(actor, params.jobId, params.revisionId, body);
+  }
+
+  @Route(api.acknowledge)
+  acknowledge(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.acknowledge>) {
+    return this.drafts.acknowledge(actor, params.jobId, params.revisionId, body);
+  }
+
+  @Route(api.issue)
+  issue(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.issue>) {
+    return this.issues.issue(actor, params.jobId, params.revisionId);
+  }
+}

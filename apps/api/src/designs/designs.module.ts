@@ -1,0 +1,10 @@
+import { Module } from '@nestjs/common';
+import { EvaluateModule } from '../evaluate/evaluate.module.ts';
+import { DesignsController } from './designs.controller.ts';
+import { DesignsService } from './designs.service.ts';
+import { DraftsService } from './drafts.service.ts';
+import { Evaluator } from './evaluator.ts';
+import { IssueService } from './issue.service.ts';
+
+@Module({ imports: [EvaluateModule], controllers: [DesignsController], providers: [DesignsService, DraftsService, IssueService, Evaluator], exports: [DesignsService, DraftsService, IssueService] })
+export class DesignsModule {}

@@ -1,0 +1,88 @@
+import { reduceLevelBook, type DesignDocument, type Observation, type RainTable, type Site, type SourceStamp } from '@yardfall/calc';
+import type { SurveyContent } from '@yardfall/contracts';
+import { levelsOf, lowestOf, outletsOf } from '../surveys/reduction.rules.ts';
+
+export interface Taken<T> {
+  readonly content: T;
+  readonly stamp: SourceStamp;
+}
+
+const observationKinds = new Set<string>([
+  'retainingWallOver4ft', 'leaningWall', 'slabOffset', 'voidUnderSlab', 'movingFooting', 'postTensionSlab', 'publicPipe', 'sewage', 'waterOnDryDays', 'externalFlood',
+  'neighbourFill', 'septicNear', 'wetland',
+] satisfies Observation['kind'][]);
+
+/** A width to begin with where nobody has measured the rim yet: 6 ft (ours). */
+const spillWidth = 1.8288;
+const day = 86_400;
+const fiveMinutes = 300;
+
+/** The document that a design begins with: copies of the levels and the rain of the job with their stamps, and no part. */
+export function startDocument(title: string, survey: Taken<SurveyContent> | null, rain: Taken<RainTable>): DesignDocument {
+  const { table, ...storm } = rainOf(rain.content);
+  return {
+    schema: 'yardfall.design', version: 1, title, seed: 1,
+    site: survey === null ? emptySite : siteOf(survey.content),
+    rain: { table, allowance: 0, ...storm },
+    system: { parts: [] },
+    construction: {
+      slabCuts: [], trenches: [], electrical: null, restoration: { sodArea: 0, paverArea: 0 }, treesNear: false, poolWithin3m: false, trenchNearFooting: false, foundationWithin1ft: false,
+    },
+    sources: { survey: survey?.stamp ?? null, rain: rain.stamp },
+  };
+}
+
+const noSoil = { texture: 'not tested', infiltrationRate: null, seasonalHighWaterTable: null };
+const emptySite: Site = {
+  datum: { benchMark: 'Finished floor', level: 30.48 }, sills: [], spotLevels: [], lowSpots: [], catchments: [], candidateOutlets: [],
+  soil: { ...noSoil, gradeLevel: 30.48 }, existingDrains: [], utilities: [], observations: [],
+};
+
+function siteOf(content: SurveyContent): Site {
+  const { benchMark } = content.levelBook;
+  const levels = levelsOf(reduceLevelBook({ ...content.levelBook, closingOn: null }));
+  const lowSpots = lowSpotsOf(content, levels);
+  return {
+    ...emptySite,
+    datum: { benchMark: benchMark.name, level: benchMark.level },
+    sills: lowSpots.length === 0 ? [] : named(content, 'sill', levels).map(({ name, level }, i) => ({ id: `S${String(i + 1)}`, name, kind: 'door' as const, level, lowSpot: 'L1' })),
+    spotLevels: content.points.flatMap((point, i) => {
+      const level = levels.get(point.point);
+      return level === undefined ? [] : [{ id: `V${String(i + 1)}`, name: point.point, level, station: point.station }];
+    }),
+    lowSpots,
+    candidateOutlets: outletsOf(content.points, levels),
+    soil: { ...noSoil, gradeLevel: lowestOf(content.points, 'floor', levels) ?? benchMark.level },
+    existingDrains: content.drainTests.map(({ id: _, ...test }, i) => ({ id: `E${String(i + 1)}`, ...test })),
+    observations: content.observations.filter(({ kind }) => observationKinds.has(kind)).map(({ kind, note }, i) => ({ id: `OB${String(i + 1)}`, kind: kind as Observation['kind'], note })),
+  };
+}
+
+function lowSpotsOf(content: SurveyContent, levels: ReadonlyMap<string, number>): Site['lowSpots'] {
+  const top = content.stageArea.at(-1);
+  if (content.stageArea.length < 2 || top === undefined) return [];
+  const lowest = named(content, 'lowSpot', levels)[0];
+  const rimLevel = lowestOf(content.points, 'rim', levels) ?? top.level;
+  return [{ id: 'L1', name: lowest?.name ?? 'Low spot', stageArea: content.stageArea, rimLevel, spillWidth, existingLoss: 0, station: lowest?.station ?? 0 }];
+}
+
+function named(content: SurveyContent, role: SurveyContent['points'][number]['role'], levels: ReadonlyMap<string, number>) {
+  return content.points.flatMap(({ point, role: its, station }) => {
+    const level = levels.get(point);
+    return its !== role || level === undefined ? [] : [{ name: point, level, station }];
+  });
+}
+
+/** 25 years for the door and 100 to look beyond (the trade's default), or the nearest that the table holds. */
+function rainOf(table: RainTable): Omit<DesignDocument['rain'], 'allowance'> {
+  const block = Math.max(fiveMinutes, table.durations[0] ?? fiveMinutes);
+  const longest = Math.min(day, table.durations.at(-1) ?? day);
+  return {
+    table, storm: { method: 'alternatingBlock', duration: Math.floor(longest / block) * block, block },
+    designReturnPeriod: nearest(table.returnPeriods, 25), checkReturnPeriod: nearest(table.returnPeriods, 100),
+  };
+}
+
+function nearest(periods: readonly number[], wanted: number): number {
+  return periods.reduce((best, period) => (Math.abs(period - wanted) < Math.abs(best - wanted) ? period : best), periods[0] ?? wanted);
+}
