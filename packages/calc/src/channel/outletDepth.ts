@@ -6,9 +6,8 @@ import { circleSection } from '../pipe/circleSection.ts';
 import { fullPipe, partFullPipe } from '../pipe/manning.ts';
 import { criticalDepth, criticalDepthInPipe } from './criticalDepth.ts';
 
-/** HDS-5 constants of a circular pipe with a square edge in a headwall (chart 1, scale 1); from memory. */
+/** Constants of a circular pipe with a square edge in a headwall, chart 1 scale 1; the exponent M is 2. Source: FHWA HDS-5, table A.1. */
 const K = 0.0098;
-const M = 2;
 const C = 0.0398;
 const Y = 0.67;
 /** SI form of the discharge group Q/(A*D^0.5). */
@@ -16,7 +15,7 @@ const K_U = 1.811;
 /** Discharge group at which the unsubmerged form ends and the submerged form begins. */
 const UNSUBMERGED_TO = 3.5;
 const SUBMERGED_FROM = 4;
-/** Entrance loss of a square edge. Source: HDS-5, table of entrance losses, from memory. */
+/** Entrance loss of a square edge. Source: HDS-5, entrance loss 0.5 of a square edge with headwall. */
 const ENTRANCE_LOSS = 0.5;
 
 export interface OutletPipe {
@@ -41,7 +40,7 @@ function unsubmerged(flow: number, diameter: number, slope: number): number {
   const { area } = circleSection(diameter, Math.min(depth / diameter, 1));
   const velocity = flow / area;
   const critical = depth + (velocity * velocity) / (2 * GRAVITY);
-  return critical + diameter * (K * (M === 2 ? group * group : group) - 0.5 * slope);
+  return critical + diameter * (K * group * group - 0.5 * slope);
 }
 
 function submerged(group: number, diameter: number, slope: number): number {
@@ -51,14 +50,15 @@ function submerged(group: number, diameter: number, slope: number): number {
 /**
  * Head that the entrance of a circular outlet needs (inlet control).
  *
- *   unsubmerged HW/D = H_c/D + K*(K_u*Q/(A*D^0.5))^M - 0.5*S
+ *   unsubmerged HW/D = H_c/D + K*(K_u*Q/(A*D^0.5))^2 - 0.5*S
  *   submerged   HW/D = c*(K_u*Q/(A*D^0.5))^2 + Y - 0.5*S
  *
  * @param flow [m3/s], > 0
  * @param diameter D [m], > 0
  * @param slope S of the pipe [-]; 0 when not known
  * @returns head above the invert [m]; between the two forms a straight line
- * Source: FHWA HDS-5, equations A.1 and A.3, chart 1 scale 1 (square edge with headwall), constants from memory
+ * Limits: measured on culverts; a 4 in mouth in the end wall of a channel is taken to act alike (ours)
+ * Source: FHWA HDS-5, appendix A, inlet control equations; table A.1, square edge with headwall
  * Checked against: fixtures/channel/ternHollow.json through the channel's own profile
  */
 export function entranceHead(flow: number, diameter: number, slope = 0): number {

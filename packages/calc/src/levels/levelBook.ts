@@ -56,7 +56,7 @@ export interface LevelSums {
   readonly foresights: number;
   /** Sum of backsights less sum of foresights. */
   readonly difference: number;
-  /** Last level less first level; the two must agree. */
+  /** Last level less first level, over every set-up in turn; the two must agree. */
   readonly levelDifference: number;
   readonly agrees: boolean;
 }

@@ -98,6 +98,34 @@ describe('level book', () => {
     expect(ends.sums?.difference).toBeCloseTo(0.4, 12);
   });
 
+  it('a second set-up back on the bench mark still checks', () => {
+    const readings = [row('a', 'BM', { backsight: 1 }), row('b', 'X', { foresight: 1.4 }), row('c', 'BM', { backsight: 1.2 }), row('d', 'Y', { foresight: 0.9 })];
+    const result = reduceLevelBook({ mode: 'heightOfInstrument', benchMark: { name: 'BM', level: 10 }, closingOn: null, readings });
+    expect(result.points.map((p) => [p.point, Number(p.level.toFixed(9)), p.setUp])).toEqual([['BM', 10, 0], ['X', 9.6, 1], ['Y', 10.3, 2]]);
+    expect([result.sums?.agrees, result.verdict]).toEqual([true, 'notClosed']);
+  });
+
+  it('gives back the ground of 200 random loops, with the error that was put in', () => {
+    const random = seededRandom(31);
+    for (let n = 0; n < 200; n += 1) {
+      const ground = Array.from({ length: 2 + Math.floor(random() * 8) }, () => 30 + random());
+      const blunder = (random() - 0.5) * 0.02;
+      const readings: LevelReading[] = [];
+      let instrument = 0;
+      ground.forEach((level, i) => {
+        const foresight = i === 0 ? {} : { foresight: instrument - level };
+        instrument = level + 0.1 + random() + 1.2;
+        readings.push(row(`r${i}`, i === 0 ? 'BM' : `T${i}`, { ...foresight, backsight: instrument - level }));
+      });
+      readings.push(row('end', 'BM', { foresight: instrument - (ground[0] ?? NaN) - blunder }));
+      const result = reduceLevelBook({ mode: 'heightOfInstrument', benchMark: { name: 'BM', level: ground[0] ?? NaN }, closingOn: null, readings });
+      expect(result.misclosure).toBeCloseTo(blunder, 10);
+      expect(result.sums?.agrees).toBe(true);
+      ground.forEach((level, i) => expect(result.points[i]?.level).toBeCloseTo(level, 10));
+      expect(result.points.at(-1)?.adjustedLevel).toBeCloseTo(ground[0] ?? NaN, 10);
+    }
+  });
+
   it('direct mode reads heights above the mark', () => {
     const result = reduceLevelBook({
       mode: 'direct', benchMark: { name: 'floor', level: 30 }, closingOn: null,

@@ -1,6 +1,6 @@
 import { FOOT } from '../common/constants.ts';
 import { checkReadings } from './checkReadings.ts';
-import type { BenchMark, LevelBook, LevelLimits, LevelProblem, LevelReading, LevelSums, ReducedLevels, ReducedPoint } from './levelBook.ts';
+import type { LevelBook, LevelLimits, LevelProblem, LevelReading, LevelSums, ReducedLevels, ReducedPoint } from './levelBook.ts';
 
 /** Check L1: a run closes within 0.01 ft, and is doubtful up to 0.02 ft. Source: ours; freeboards are one to three inches. */
 export const DEFAULT_LEVEL_LIMITS: LevelLimits = { pass: 0.01 * FOOT, warn: 0.02 * FOOT, per: 'run' };
@@ -18,7 +18,9 @@ interface Run {
   foresights: number;
   /** Backsight of a set-up that no foresight has closed yet. */
   openBacksight: number;
-  lastTurn: number;
+  startLevel: number;
+  /** Rise from the start to the end of every set-up that is closed. */
+  rise: number;
   lastIntermediate: { sight: number; level: number } | null;
 }
 
@@ -36,7 +38,7 @@ function takeForesight(run: Run, reading: LevelReading, foresight: number, instr
   run.backsights += run.openBacksight;
   run.foresights += foresight;
   run.openBacksight = 0;
-  run.lastTurn = level;
+  run.rise += level - run.startLevel;
   run.lastIntermediate = null;
   run.instrument = null;
 }
@@ -47,11 +49,12 @@ function takeBacksight(run: Run, reading: LevelReading, backsight: number): void
     run.problems.push({ code: 'levels.backsightOnUnknownPoint', readingId: reading.id, params: { point: reading.point } });
     return;
   }
-  run.setUp += 1;
   run.instrument = level + backsight;
   run.openBacksight = backsight;
+  run.startLevel = level;
   run.lastIntermediate = null;
-  if (run.setUp === 1) addPoint(run, reading, level, false);
+  if (run.setUp === 0) addPoint(run, reading, level, false);
+  run.setUp += 1;
 }
 
 function takeRow(run: Run, reading: LevelReading): void {
@@ -72,18 +75,19 @@ function takeRow(run: Run, reading: LevelReading): void {
 }
 
 /** A page that ends on an intermediate sight takes that sight as its last foresight. */
-function sumCheck(run: Run, benchMark: BenchMark): LevelSums {
+function sumCheck(run: Run): LevelSums {
   const open = run.lastIntermediate;
   const backsights = run.backsights + (open === null ? 0 : run.openBacksight);
   const foresights = run.foresights + (open?.sight ?? 0);
   const difference = backsights - foresights;
-  const levelDifference = (open?.level ?? run.lastTurn) - benchMark.level;
+  const levelDifference = run.rise + (open === null ? 0 : open.level - run.startLevel);
   return { backsights, foresights, difference, levelDifference, agrees: Math.abs(difference - levelDifference) < ROUNDING };
 }
 
 function misclosureOf(book: LevelBook, points: readonly ReducedPoint[]): number | null {
   const target = book.closingOn ?? book.benchMark;
-  const closing = points.findLast((p) => p.point === target.name && (book.mode === 'direct' || p.turningPoint));
+  // The first row of a direct run sets the rod on the mark; only a later one checks it.
+  const closing = points.findLast((p, i) => p.point === target.name && (book.mode === 'direct' ? i > 0 : p.turningPoint));
   return closing === undefined ? null : closing.level - target.level;
 }
 
@@ -97,7 +101,7 @@ function judge(misclosure: number | null, allowable: { pass: number; warn: numbe
 function reduceRun(book: LevelBook): Run {
   const run: Run = {
     points: [], problems: [], known: new Map([[book.benchMark.name, book.benchMark.level]]), setUp: 0, instrument: null,
-    backsights: 0, foresights: 0, openBacksight: 0, lastTurn: book.benchMark.level, lastIntermediate: null,
+    backsights: 0, foresights: 0, openBacksight: 0, startLevel: book.benchMark.level, rise: 0, lastIntermediate: null,
   };
   if (book.closingOn !== null && book.closingOn.name !== book.benchMark.name) run.known.delete(book.closingOn.name);
   for (const reading of book.readings) {
@@ -133,9 +137,9 @@ export function reduceLevelBook(book: LevelBook, limits: LevelLimits = DEFAULT_L
   const misclosure = misclosureOf(book, points);
   const spread = misclosure === null || setUps === 0 || book.mode === 'direct' ? 0 : misclosure / setUps;
   return {
-    points: points.map((p) => ({ ...p, adjustedLevel: p.heightOfInstrument !== null && p.readingId === points[0]?.readingId ? p.level : p.level - spread * p.setUp })),
+    points: points.map((p) => ({ ...p, adjustedLevel: p.level - spread * p.setUp })),
     setUps,
-    sums: run === null || book.mode === 'direct' ? null : sumCheck(run, book.benchMark),
+    sums: run === null || book.mode === 'direct' ? null : sumCheck(run),
     misclosure, allowable, verdict: judge(misclosure, allowable), problems,
   };
 }

@@ -84,11 +84,25 @@ describe('bracketedRoot', () => {
 });
 
 describe('seededRandom', () => {
+  it('is mulberry32, by the engine\'s own 32-bit product', () => {
+    for (const seed of [0, 1, 7, 20240611, -5]) {
+      const own = seededRandom(seed);
+      let state = seed | 0;
+      for (let i = 0; i < 200; i += 1) {
+        state = (state + 0x6d2b79f5) | 0;
+        let t = Math.imul(state ^ (state >>> 15), 1 | state);
+        t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+        expect(own()).toBe(((t ^ (t >>> 14)) >>> 0) / 4294967296);
+      }
+    }
+  });
+
   it('repeats itself and stays in [0, 1)', () => {
     const a = seededRandom(3);
     const b = seededRandom(3);
     const draws = Array.from({ length: 1000 }, () => a());
     expect(draws).toEqual(Array.from({ length: 1000 }, () => b()));
+    expect(Math.abs(draws.reduce((a, u) => a + u, 0) / 1000 - 0.5)).toBeLessThan(0.03);
     expect(Math.min(...draws)).toBeGreaterThanOrEqual(0);
     expect(Math.max(...draws)).toBeLessThan(1);
   });

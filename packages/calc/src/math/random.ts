@@ -1,3 +1,9 @@
+/** Product of two 32-bit integers, its lower 32 bits. */
+function multiply32(a: number, b: number): number {
+  const high = ((a >>> 16) * (b & 0xffff) + (a & 0xffff) * (b >>> 16)) & 0xffff;
+  return ((a & 0xffff) * (b & 0xffff) + high * 65536) | 0;
+}
+
 /**
  * Seeded generator (mulberry32): equal seeds give equal draws on every engine.
  *
@@ -8,8 +14,8 @@ export function seededRandom(seed: number): () => number {
   let state = seed | 0;
   return () => {
     state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    let t = multiply32(state ^ (state >>> 15), 1 | state);
+    t = (t + multiply32(t ^ (t >>> 7), 61 | t)) ^ t;
     return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
   };
 }

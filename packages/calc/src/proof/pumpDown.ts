@@ -1,6 +1,6 @@
 import { INCH } from '../common/constants.ts';
 import { CalcProblem } from '../common/problem.ts';
-import { requirePositive } from '../common/require.ts';
+import { requireFinite, requirePositive } from '../common/require.ts';
 
 export interface PumpDownRun {
   /** Volume between the two calibrated marks [m3], their distance [m], and the time [s]. */
@@ -69,6 +69,7 @@ export function pumpDown(runs: readonly PumpDownRun[], predicted: number, limits
   if (counted.length === 0) throw new CalcProblem('proof.noRuns', 'runs', { count: runs.length });
   const flows = counted.map((run) => run.volume / run.time);
   const meanFlow = mean(flows);
+  requireFinite({ meanFlow });
   const squares = counted.map((run) => runUncertainty(run.drop, run.time)).map((u) => u * u);
   const uncertainty = Math.sqrt(mean(squares) / counted.length + CALIBRATION_SHARE * CALIBRATION_SHARE);
   const deviation = meanFlow / predicted - 1;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CalcProblem } from '../common/problem.ts';
+import { seededRandom } from '../math/random.ts';
 import { fixtureBytes, fixtureText } from '../testing/fixtures.ts';
 import { parseAtlas14 } from './parseAtlas14.ts';
 
@@ -98,6 +99,33 @@ describe('files that a spreadsheet saved again', () => {
       expect(place.latitude).toBe(37.0556);
     });
   }
+});
+
+describe('any damage', () => {
+  it('2000 random edits end in a sound table or in a problem with its line and column', () => {
+    const random = seededRandom(14);
+    const pick = (n: number): number => Math.floor(random() * n);
+    const scraps = ['', ',', ';', '"', '-', '.', '\n', '0', '9', 'e', '\u0000', "'", ':', '1e9', 'NaN', '\ufeff'];
+    let refused = 0;
+    for (let n = 0; n < 2000; n += 1) {
+      let text = pulaski;
+      for (let k = pick(3); k >= 0; k -= 1) {
+        const at = pick(text.length);
+        text = text.slice(0, at) + (scraps[pick(scraps.length)] ?? '') + text.slice(at + pick(3));
+      }
+      try {
+        for (const row of parseAtlas14(text).table.depths) {
+          row.forEach((depth, i) => expect(Number.isFinite(depth) && depth > 0 && depth >= (row[i - 1] ?? 0)).toBe(true));
+        }
+      } catch (error) {
+        if (!(error instanceof CalcProblem)) throw error;
+        refused += 1;
+        expect(error.code).toMatch(/^rain\.atlas\./);
+        expect(error.path).toMatch(/^\d+:\d+$/);
+      }
+    }
+    expect(refused).toBeGreaterThan(300);
+  });
 });
 
 describe('files that cannot be read whole say where', () => {

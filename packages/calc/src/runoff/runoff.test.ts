@@ -95,6 +95,14 @@ describe('kinematic plane', () => {
     expect(Math.max(...outflow)).toBeLessThanOrEqual(excess * plane.length * (1 + 1e-9));
   });
 
+  it('a lawn under a nested storm keeps its peak: ten cells and minute steps within 4 % of the minute means of a fine grid', () => {
+    const lawn = { length: 20, slope: 0.005, roughness: 0.24 };
+    const storm = Array.from({ length: 96 }, (_, i) => 2e-6 + 3e-5 * Math.exp(-Math.abs(i - 48.5) / 3)).flatMap((i) => [i, i, i, i, i]);
+    const instants = kinematicPlane(lawn, storm.flatMap((i) => new Array<number>(20).fill(i)), 3, 200).outflow;
+    const fine = Math.max(...storm.map((_, i) => sum(instants.slice(20 * i, 20 * i + 20)) / 20));
+    expect(Math.abs(Math.max(...kinematicPlane(lawn, storm, 60).outflow) / fine - 1)).toBeLessThan(0.04);
+  });
+
   it('keeps every drop at any step and grid', () => {
     const random = seededRandom(21);
     for (const [step, cells] of [[60, 20], [300, 5], [10, 50], [300, 1]] as const) {
