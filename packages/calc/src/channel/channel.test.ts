@@ -153,6 +153,15 @@ describe('outlet of a channel', () => {
     expect(drowned.head).toBeGreaterThan(0.4 - pipe.slope * pipe.length);
   });
 
+  it('a middle outlet stands deeper than an end outlet of the same flow: less of its head is speed', () => {
+    const flow = 67 * GALLON_PER_MINUTE;
+    const end = outletDepth(flow, width, diameter, null);
+    const middle = outletDepth(flow, width, diameter, null, flow / 2);
+    expect(middle.head).toBe(end.head);
+    expect(middle.depth).toBeGreaterThan(end.depth);
+    expect(middle.depth).toBeLessThan(middle.head);
+  });
+
   it('a wide outlet in a narrow channel leaves the end free', () => {
     const answer = outletDepth(30 * GALLON_PER_MINUTE, 0.05, 0.3, null);
     expect(answer.control).toBe('critical');

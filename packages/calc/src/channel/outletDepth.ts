@@ -109,19 +109,20 @@ function depthOfEnergy(energy: number, flow: number, width: number): { depth: nu
  * @param width of the channel [m]
  * @param diameter of the outlet [m]
  * @param pipe the outlet pipe, null when it is not known to rule
+ * @param approachFlow that comes along the channel from one side [m3/s]; half of the flow at a middle outlet
  * @returns head and depth at the outlet [m], and what rules; the depth is never less than critical
- * Limits: one outlet in line with the channel; for a middle outlet use the flow from one side for the profile and the whole flow here
+ * Limits: one outlet at the floor of the channel
  * Source: FHWA HDS-5 (see entranceHead); counting the approach velocity: HDS-5, energy form
  * Checked against: fixtures/channel/ternHollow.json
  */
-export function outletDepth(flow: number, width: number, diameter: number, pipe: OutletPipe | null): OutletHead {
-  requireNotNegative({ flow });
+export function outletDepth(flow: number, width: number, diameter: number, pipe: OutletPipe | null, approachFlow: number = flow): OutletHead {
+  requireNotNegative({ flow, approachFlow });
   requirePositive({ width, diameter });
   if (flow === 0) return { head: 0, depth: 0, control: 'critical' };
   const entrance = entranceHead(flow, diameter, pipe?.slope ?? 0);
   const below = pipe === null ? 0 : pipeHead(flow, diameter, pipe);
   const head = Math.max(entrance, below);
-  const { depth, critical } = depthOfEnergy(head, flow, width);
+  const { depth, critical } = depthOfEnergy(head, approachFlow, width);
   if (critical) return { head: 1.5 * depth, depth, control: 'critical' };
   if (below > entrance) return { head, depth, control: 'pipe' };
   return { head, depth, control: head < 1.2 * diameter ? 'weir' : 'entrance' };

@@ -139,7 +139,7 @@ export function reduceLevelBook(book: LevelBook, limits: LevelLimits = DEFAULT_L
   return {
     points: points.map((p) => ({ ...p, adjustedLevel: p.level - spread * p.setUp })),
     setUps,
-    sums: run === null || book.mode === 'direct' ? null : sumCheck(run),
+    sums: run === null || problems.length > 0 || book.mode === 'direct' ? null : sumCheck(run),
     misclosure, allowable, verdict: judge(misclosure, allowable), problems,
   };
 }
