@@ -66,6 +66,8 @@ export { checkDocument } from './document/check.ts';
 export { DocumentError } from './document/error.ts';
 export type { DocumentErrorCode } from './document/error.ts';
 export { limits, judge } from './findings/limits.ts';
+export { findingCodes, remedyCodes } from './findings/codes.ts';
+export type { FindingCode, RemedyCode } from './findings/codes.ts';
 export type { Limit, LimitId, Verdict } from './findings/limits.ts';
 export { handModel, handOutage, handStore } from './routing/handModel.ts';
 export type { HandModel, HandResult } from './routing/handModel.ts';

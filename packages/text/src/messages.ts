@@ -3,6 +3,7 @@ import { jobs as jobPages } from './catalogues/jobs.ts';
 import { jobHolds } from './catalogues/jobs/holds.ts';
 import { jobPeople } from './catalogues/jobs/people.ts';
 import { jobReferral } from './catalogues/jobs/referral.ts';
+import { levels } from './catalogues/levels.ts';
 import { surveys } from './catalogues/surveys.ts';
 import { rain } from './catalogues/rain.ts';
 import { designs } from './catalogues/designs.ts';
@@ -25,6 +26,7 @@ import { drawing } from './catalogues/drawing.ts';
 import { errors } from './catalogues/errors.ts';
 import { problems } from './catalogues/problems.ts';
 import { identity } from './catalogues/identity.ts';
+import { document } from './catalogues/document.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
@@ -36,6 +38,7 @@ const portal = { ...portalPages, ...portalCare, ...portalWhy };
 export const catalogues = {
   ui,
   jobs,
+  levels,
   surveys,
   rain,
   designs,
@@ -54,6 +57,7 @@ export const catalogues = {
   errors,
   problems,
   identity,
+  document,
 };
 
 export const messages = {
@@ -77,4 +81,5 @@ export const messages = {
   ...errors,
   ...problems,
   ...identity,
+  ...document,
 };

@@ -20,7 +20,7 @@ function checkLowSpot(spot: LowSpot, path: string): void {
     if (stage.area < before.area) throw new DocumentError('document.notRising', `${path}/stageArea/${index}/area`);
     if (stage.area <= 0) throw new DocumentError('document.notPositive', `${path}/stageArea/${index}/area`, { value: stage.area });
   });
-  if (spot.rimLevel <= stages[0]!.level) throw new DocumentError('document.levelOrder', `${path}/rimLevel`, { lower: 'lowest point', upper: 'rim' });
+  if (spot.rimLevel <= stages[0]!.level) throw new DocumentError('document.levelOrder', `${path}/rimLevel`, { lower: 'document.level.lowestPoint', upper: 'document.level.rim' });
 }
 
 function checkTargets(site: Site, partIds: ReadonlySet<string>): void {

@@ -46,7 +46,7 @@ function checkBasin(basin: Basin, path: string): void {
     ['onLevel', basin.onLevel, 'rimLevel', basin.rimLevel],
   ] as const;
   for (const [lower, low, upper, high] of order) {
-    if (low >= high) throw new DocumentError('document.levelOrder', `${path}/${upper}`, { lower, upper });
+    if (low >= high) throw new DocumentError('document.levelOrder', `${path}/${upper}`, { lower: `document.level.${lower}`, upper: `document.level.${upper}` });
   }
   if (basin.onLevel - basin.offLevel < 0.01) throw new DocumentError('document.outOfRange', `${path}/onLevel`, { low: basin.offLevel + 0.01, high: basin.rimLevel });
 }
@@ -54,8 +54,8 @@ function checkBasin(basin: Basin, path: string): void {
 function checkChannel(channel: Channel, path: string): void {
   checkFields(channel.grate, grateRules, `${path}/grate`);
   if (channel.outletSides !== 1 && channel.outletSides !== 2) throw new DocumentError('document.outOfRange', `${path}/outletSides`, { low: 1, high: 2 });
-  if (channel.grateLevel <= channel.invertUp) throw new DocumentError('document.levelOrder', `${path}/grateLevel`, { lower: 'invertUp', upper: 'grateLevel' });
-  if (channel.grateLevel <= channel.invertDown) throw new DocumentError('document.levelOrder', `${path}/grateLevel`, { lower: 'invertDown', upper: 'grateLevel' });
+  if (channel.grateLevel <= channel.invertUp) throw new DocumentError('document.levelOrder', `${path}/grateLevel`, { lower: 'document.level.invertUp', upper: 'document.level.grateLevel' });
+  if (channel.grateLevel <= channel.invertDown) throw new DocumentError('document.levelOrder', `${path}/grateLevel`, { lower: 'document.level.invertDown', upper: 'document.level.grateLevel' });
 }
 
 function checkOutlet(outlet: Outlet, path: string): void {

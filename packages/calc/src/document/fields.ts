@@ -15,13 +15,13 @@ export function isObject(value: unknown): value is Record<string, unknown> {
 }
 
 function checkNumber(value: unknown, rule: NumberRule, path: string): void {
-  if (typeof value !== 'number') throw new DocumentError('document.wrongType', path, { expected: 'number' });
+  if (typeof value !== 'number') throw new DocumentError('document.wrongType', path, { expected: 'document.kind.number' });
   if (!(value - value === 0)) throw new DocumentError('document.notFinite', path);
   const most = rule === 'count' ? largestCount : largestNumber;
   if (value > most || value < -most) throw new DocumentError('document.outOfRange', path, { low: -most, high: most });
   if (rule === 'positive' && value <= 0) throw new DocumentError('document.notPositive', path, { value });
   if ((rule === 'nonNegative' || rule === 'count') && value < 0) throw new DocumentError('document.negative', path, { value });
-  if (rule === 'count' && Math.floor(value) !== value) throw new DocumentError('document.wrongType', path, { expected: 'whole number' });
+  if (rule === 'count' && Math.floor(value) !== value) throw new DocumentError('document.wrongType', path, { expected: 'document.kind.whole' });
   if (rule === 'share' && (value < 0 || value > 1)) throw new DocumentError('document.outOfRange', path, { low: 0, high: 1 });
 }
 
@@ -34,20 +34,20 @@ function checkField(value: unknown, rule: FieldRule, path: string): void {
     throw new DocumentError('document.missing', path);
   }
   if (base === 'text') {
-    if (typeof value !== 'string') throw new DocumentError('document.wrongType', path, { expected: 'text' });
+    if (typeof value !== 'string') throw new DocumentError('document.wrongType', path, { expected: 'document.kind.text' });
   } else if (base === 'flag') {
-    if (typeof value !== 'boolean') throw new DocumentError('document.wrongType', path, { expected: 'yes or no' });
+    if (typeof value !== 'boolean') throw new DocumentError('document.wrongType', path, { expected: 'document.kind.flag' });
   } else if (base === 'list') {
-    if (!Array.isArray(value)) throw new DocumentError('document.wrongType', path, { expected: 'list' });
+    if (!Array.isArray(value)) throw new DocumentError('document.wrongType', path, { expected: 'document.kind.list' });
   } else if (base === 'object') {
-    if (!isObject(value)) throw new DocumentError('document.wrongType', path, { expected: 'object' });
+    if (!isObject(value)) throw new DocumentError('document.wrongType', path, { expected: 'document.kind.object' });
   } else checkNumber(value, base as NumberRule, path);
 }
 
 /** Holds every field of `value` against its rule; throws at the first that breaks it. */
 export function checkFields(value: unknown, rules: Rules, path: string): void {
   if (value === undefined || value === null) throw new DocumentError('document.missing', path);
-  if (!isObject(value)) throw new DocumentError('document.wrongType', path, { expected: 'object' });
+  if (!isObject(value)) throw new DocumentError('document.wrongType', path, { expected: 'document.kind.object' });
   for (const [key, rule] of Object.entries(rules)) checkField(value[key], rule, `${path}/${key}`);
 }
 

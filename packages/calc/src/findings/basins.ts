@@ -83,7 +83,7 @@ export function flotationChecks(input: CheckInput): Finding[] {
     const collar = Math.floor(Math.max(atGrade, atTable) * 1000 + 1) / 1000;
     const remedy = setPart(document, basin.id, 'collarVolume', collar, 'remedy.largerCollar', { basin: basin.name, volume: collar });
     const params = { basin: basin.name, atTable: result.flotationAtWaterTable ?? 0, atGrade: result.flotationAtGrade };
-    const codes = { warn: 'lightAtGrade', fail: 'floatsAtGrade' };
+    const codes = { warn: 'lightAtGrade', fail: 'floatsAtGrade' } as const;
     const grade = graded('B7', 'B7Grade', result.flotationAtGrade, basin.id, codes, params, remedy);
     if (result.flotationAtWaterTable === null) {
       const unknown = soil.seasonalHighWaterTable === null ? [stated('B7', 'waterTableUnknown', 'caution', basin.id, params, limits.B7Table.source)] : [];

@@ -1,12 +1,13 @@
 import type { Electrical } from '../document/document.ts';
 import { longestOutage } from '../evaluate/outage.ts';
-import type { Finding } from '../results/results.ts';
+import type { Finding, Remedy } from '../results/results.ts';
+import type { RemedyCode } from './codes.ts';
 import { partsOf } from '../routing/pathParts.ts';
 import { graded, stated, type CheckInput } from './finding.ts';
 import { limits } from './limits.ts';
 
 const code = 'NEC 422.5 and 300.5 as adopted locally; a licensed electrician decides';
-const set = (field: keyof Electrical, value: boolean | string, remedy: string) =>
+const set = (field: keyof Electrical, value: boolean | string, remedy: RemedyCode): Remedy =>
   ({ code: remedy, params: {}, patch: [{ path: `/construction/electrical/${field}`, value }] });
 
 /** E1 to E4: circuit, voltage drop, burial and alarm of a pumped system. */

@@ -1,5 +1,6 @@
 import type { DesignDocument } from '../document/document.ts';
 import type { Finding, Params, Remedy, Results, Severity } from '../results/results.ts';
+import type { FindingCode, RemedyCode } from './codes.ts';
 import { judge, limits, type LimitId, type Verdict } from './limits.ts';
 
 /** What every check sees. */
@@ -9,10 +10,14 @@ export interface CheckInput {
   readonly limits: typeof limits;
 }
 
-export interface CheckCodes {
-  readonly pass?: string;
-  readonly warn?: string;
-  readonly fail?: string;
+type CheckId = FindingCode extends `${infer Check}.${string}` ? Check : never;
+/** Cases of one check. */
+type CaseOf<Check extends string> = FindingCode extends infer Code ? (Code extends `${Check}.${infer Case}` ? Case : never) : never;
+
+export interface CheckCodes<Check extends CheckId> {
+  readonly pass?: CaseOf<Check>;
+  readonly warn?: CaseOf<Check>;
+  readonly fail?: CaseOf<Check>;
 }
 
 const severities: Readonly<Record<Verdict, Severity>> = { pass: 'note', warn: 'caution', fail: 'stop' };
@@ -24,8 +29,8 @@ function finite(params: Params): Params {
 /**
  * A finding from a value and a limit. The code is check id and case; a case that has no code gives no finding.
  */
-export function graded(
-  check: string, limitId: LimitId, value: number, at: string | null, codes: CheckCodes, params: Params, remedy: Remedy | null = null,
+export function graded<Check extends CheckId>(
+  check: Check, limitId: LimitId, value: number, at: string | null, codes: CheckCodes<Check>, params: Params, remedy: Remedy | null = null,
 ): Finding[] {
   const limit = limits[limitId];
   const verdict = judge(value, limit);
@@ -39,8 +44,8 @@ export function graded(
 }
 
 /** A finding from a yes or no. */
-export function stated(
-  check: string, name: string, severity: Severity, at: string | null, params: Params, source: string, remedy: Remedy | null = null,
+export function stated<Check extends CheckId>(
+  check: Check, name: CaseOf<Check>, severity: Severity, at: string | null, params: Params, source: string, remedy: Remedy | null = null,
 ): Finding {
   return { code: `${check}.${name}`, check, severity, at, params: finite(params), limit: {}, source, remedy };
 }
@@ -50,6 +55,6 @@ export function partPath(document: DesignDocument, id: string, field: string): s
   return `/system/parts/${document.system.parts.findIndex((part) => part.id === id)}/${field}`;
 }
 
-export function setPart(document: DesignDocument, id: string, field: string, value: number | string | boolean, code: string, params: Params = {}): Remedy {
+export function setPart(document: DesignDocument, id: string, field: string, value: number | string | boolean, code: RemedyCode, params: Params = {}): Remedy {
   return { code, params, patch: [{ path: partPath(document, id, field), value }] };
 }

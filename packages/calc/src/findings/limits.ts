@@ -19,7 +19,6 @@ const common = 'Common practice, no single source';
 
 /** Every limit of the checks. A company may set a stricter one freely, a looser one with who and why. */
 export const limits = {
-  L2: atLeast(0.05, 0.025, 'IRC R401.3: 6 in of fall in the first 10 ft of soil'),
   L3: atLeast(0.02, 0.01, 'IRC R401.3: paving within 10 ft slopes 2 %; 1 % is common practice'),
   L4: atLeast(0.01, 0.005, 'Extension drain guidance 0.5 to 1 %; 1 % ours'),
   L5: atLeast(1.0 * INCH, 0.5 * INCH, ours),

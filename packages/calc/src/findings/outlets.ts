@@ -4,13 +4,15 @@ import { partsOf } from '../routing/pathParts.ts';
 import { graded, setPart, stated, type CheckInput } from './finding.ts';
 import { limits } from './limits.ts';
 
-const questions: readonly (readonly [check: string, key: keyof OutletQuestions])[] = [
+type OutletCheck = 'O1' | 'O2' | 'O3' | 'O4' | 'O5' | 'O6' | 'O7' | 'O8' | 'O9' | 'O10';
+
+const questions: readonly (readonly [check: OutletCheck, key: keyof OutletQuestions])[] = [
   ['O1', 'outletTypeNamed'], ['O2', 'ownerKnown'], ['O3', 'permissionHeld'], ['O4', 'notSanitarySewer'], ['O5', 'notOntoNeighbour'],
   ['O6', 'associationAgrees'], ['O7', 'rightOfWayPermit'], ['O8', 'noWetland'], ['O9', 'clearOfSepticAndWell'], ['O10', 'noEasementConflict'],
 ];
 const answerSource = 'Outlet questions of the trade: an outlet is a legal fact; local law decides';
 
-function answered(outlet: Outlet, check: string, answer: Answer): Finding {
+function answered(outlet: Outlet, check: OutletCheck, answer: Answer): Finding {
   const params = { outlet: outlet.name };
   if (answer === 'no') return stated(check, 'no', 'stop', outlet.id, params, answerSource);
   if (answer === 'unknown') return stated(check, 'unknown', 'caution', outlet.id, params, answerSource);
