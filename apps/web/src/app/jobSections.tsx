@@ -21,7 +21,7 @@ export function headingCode(id: JobHeading): MessageCode {
 }
 
 /** The drawing at the top of every job page. */
-export const SectionOnTop: ComponentType<JobSectionProps> | null = null;
+export const SectionOnTop: ComponentType<JobSectionProps> | null = lazy(() => import('../features/designs/index.ts').then((f) => ({ default: f.JobDrawing })));
 
 /** The customer's page under /drain. */
 export const CustomerHome: ComponentType | null = null;
@@ -32,4 +32,7 @@ export const CustomerHome: ComponentType | null = null;
  */
 export const jobSections: Partial<Record<JobHeading, JobSection>> = {
   site: { permission: 'jobs.read', Body: lazy(() => import('../features/jobs/index.ts').then((f) => ({ default: f.SiteSection }))) },
+  levels: { permission: 'surveys.read', Body: lazy(() => import('../features/surveys/index.ts').then((f) => ({ default: f.Levels }))) },
+  rain: { permission: 'rain.read', Body: lazy(() => import('../features/rain/index.ts').then((f) => ({ default: f.Rain }))) },
+  design: { permission: 'designs.read', Body: lazy(() => import('../features/designs/index.ts').then((f) => ({ default: f.DesignSection }))) },
 };

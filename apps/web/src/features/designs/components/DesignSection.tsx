@@ -1,4 +1,4 @@
-import type { Design, Revision, RevisionRow } from '@yardfall/contracts';
+import type { Design, Job, Revision, RevisionRow } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Loading } from '../../../components/Loading.tsx';
@@ -13,7 +13,7 @@ import { Frozen, Workbench } from './Workbench.tsx';
 import './designs.css';
 
 /** Variants and revisions of a job, and the one that is open. */
-export function DesignSection({ jobId }: { readonly jobId: string }) {
+export function DesignSection({ job: { id: jobId } }: { readonly job: Job }) {
   const { t } = useText();
   const { may } = useMe();
   const list = useDesigns(jobId);

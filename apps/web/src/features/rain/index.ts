@@ -1,0 +1,1 @@
+export { Rain } from './components/Rain.tsx';

@@ -1,0 +1,1 @@
+export { Levels } from './components/Levels.tsx';
