@@ -112,10 +112,10 @@ async function start() {
   await endOrphan(place.dataDir);
   await needPort(place.port, place.host);
   await ensureInstalled(steps);
-  await ensureBuilt(steps, { only: SERVICE });
   const database = await openDatabase(steps, place.dataDir);
   if (database.postgres) running.push(database.postgres.stop);
   watchDatabase(database);
+  await ensureBuilt(steps, { only: SERVICE });
   const began = () => runApi({ database, place, onLine: listen, onDeath: (how) => steps.say(`The API stopped (${how}); starting it again.`) });
   const api = await steps.step('Starting the API', began);
   running.push(api.stop);
