@@ -9,6 +9,7 @@ import { rain } from './catalogues/rain.ts';
 import { designs } from './catalogues/designs.ts';
 import { prices as pricePages } from './catalogues/prices.ts';
 import { priceLines } from './catalogues/prices/lines.ts';
+import { priceQuantities } from './catalogues/prices/quantities.ts';
 import { offers as offerPages } from './catalogues/offers.ts';
 import { offerText } from './catalogues/offers/text.ts';
 import { locates } from './catalogues/locates.ts';
@@ -30,7 +31,7 @@ import { document } from './catalogues/document.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
-const prices = { ...pricePages, ...priceLines };
+const prices = { ...pricePages, ...priceLines, ...priceQuantities };
 const offers = { ...offerPages, ...offerText };
 const portal = { ...portalPages, ...portalCare, ...portalWhy };
 
@@ -63,6 +64,7 @@ export const catalogues = {
 export const messages = {
   ...ui,
   ...jobs,
+  ...levels,
   ...surveys,
   ...rain,
   ...designs,

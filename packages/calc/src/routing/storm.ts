@@ -44,11 +44,12 @@ function runoffOf(catchment: Catchment, blocks: readonly number[], block: number
     for (let i = 0; i < flows.length; i += 1) flows[i] = excess[Math.floor(i / perBlock)]! * catchment.area;
     return flows;
   }
-  // The wave is worked block by block: it is implicit, and rain that is a mean of a block asks for no finer answer.
+  // Rain stays a mean of its block, but the wave moves on the routing grid: block by block it would lose its crest.
   const plane = { length: catchment.flowLength, slope: catchment.slope, roughness: catchment.roughness };
-  const { outflow } = kinematicPlane(plane, excess, block, planeCells);
+  const perStep = flows.map((_, i) => excess[Math.floor(i / perBlock)]!);
+  const { outflow } = kinematicPlane(plane, Array.from(perStep), block / perBlock, planeCells);
   const width = catchment.area / catchment.flowLength;
-  for (let i = 0; i < flows.length; i += 1) flows[i] = outflow[Math.floor(i / perBlock)]! * width;
+  for (let i = 0; i < flows.length; i += 1) flows[i] = outflow[i]! * width;
   return flows;
 }
 

@@ -3,20 +3,21 @@ import { evaluate, type DesignDocument, type Evaluation } from '@yardfall/calc';
 export interface EvaluateRequest {
   readonly id: number;
   readonly document: DesignDocument;
+  /** With the band of the freeboards: slower, for when the hand rests. */
+  readonly band: boolean;
 }
 
 export type EvaluateAnswer =
-  | { readonly id: number; readonly ok: true; readonly evaluation: Evaluation }
+  | { readonly id: number; readonly ok: true; readonly band: boolean; readonly evaluation: Evaluation }
   | { readonly id: number; readonly ok: false; readonly code: string; readonly path: string };
 
 self.onmessage = (event: MessageEvent<EvaluateRequest>) => {
-  const { id, document } = event.data;
-  self.postMessage(answer(id, document));
+  self.postMessage(answer(event.data));
 };
 
-function answer(id: number, document: DesignDocument): EvaluateAnswer {
+function answer({ id, document, band }: EvaluateRequest): EvaluateAnswer {
   try {
-    return { id, ok: true, evaluation: evaluate(document) };
+    return { id, ok: true, band, evaluation: evaluate(document, { band }) };
   } catch (error) {
     const known = error as { readonly code?: unknown; readonly path?: unknown };
     if (typeof known.code !== 'string') throw error;

@@ -9,22 +9,30 @@ export interface Computed {
   readonly busy: boolean;
 }
 
-/** Evaluates the document in a web worker; while edits come faster than answers only the newest is sent on. */
+interface Queue {
+  inFlight: number | null;
+  next: EvaluateRequest | null;
+  /** The newest document asked about; when nothing waits it is asked again with its band. */
+  asked: EvaluateRequest | null;
+  last: number;
+}
+
+/** Evaluates the document in a web worker; while edits come faster than answers only the newest is sent on, and the band follows when the hand rests. */
 export function useEvaluation(document: DesignDocument | null, stored: Evaluation | null): Computed {
   const [computed, setComputed] = useState<Computed>({ evaluation: stored, problem: null, busy: false });
   const worker = useRef<Worker | null>(null);
-  const waiting = useRef<{ inFlight: number | null; next: EvaluateRequest | null; last: number }>({ inFlight: null, next: null, last: 0 });
+  const waiting = useRef<Queue>({ inFlight: null, next: null, asked: null, last: 0 });
 
   useEffect(() => {
     const made = new Worker(new URL('./evaluate.worker.ts', import.meta.url), { type: 'module' });
-    const queue = { inFlight: null as number | null, next: null as EvaluateRequest | null, last: 0 };
+    const queue: Queue = { inFlight: null, next: null, asked: null, last: 0 };
     waiting.current = queue;
     made.onmessage = (event: MessageEvent<EvaluateAnswer>) => {
-      const { next } = queue;
+      const answer = event.data;
+      const next = queue.next ?? (answer.ok && !answer.band && queue.asked ? { ...queue.asked, band: true } : null);
       queue.inFlight = next?.id ?? null;
       queue.next = null;
       if (next) made.postMessage(next);
-      const answer = event.data;
       setComputed((before) => (answer.ok ? { evaluation: answer.evaluation, problem: null, busy: next !== null } : { evaluation: before.evaluation, problem: answer, busy: next !== null }));
     };
     worker.current = made;
@@ -34,7 +42,8 @@ export function useEvaluation(document: DesignDocument | null, stored: Evaluatio
   useEffect(() => {
     if (!document || !worker.current) return;
     const queue = waiting.current;
-    const request = { id: ++queue.last, document };
+    const request: EvaluateRequest = { id: ++queue.last, document, band: false };
+    queue.asked = request;
     setComputed((before) => ({ ...before, busy: true }));
     if (queue.inFlight === null) {
       queue.inFlight = request.id;
