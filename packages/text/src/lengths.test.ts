@@ -44,6 +44,7 @@ describe('a length that could mean two things', () => {
 
   test('a bare point-figure is asked back where inches are typed too', () => {
     expect(read('.1', { unit: 'ft', offered: ['ft', 'in'] })).toBe('length.ambiguous');
+    expect(read('.27', { unit: 'in', offered: ['ft', 'in'] })).toBe('length.ambiguous');
     expect(read('0.1', { unit: 'ft', offered: ['ft', 'in'] })).toBe(1.2);
     expect(read('.1', { unit: 'ft' })).toBe(1.2);
   });

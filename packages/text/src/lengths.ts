@@ -99,12 +99,16 @@ function unmarked(body: string, sign: number, field: LengthField): LengthResult 
   if (!Number.isFinite(figure)) return unreadable;
   // A fraction without a mark is only ever read off a tape, in inches, unless the field is in feet: then it is asked back.
   if (parts && field.unit !== undefined && field.unit !== 'in') return ambiguous(figure, sign, ['in', field.unit]);
-  if (plain && isTenth(body) && field.unit === 'ft' && field.offered?.includes('in')) return ambiguous(figure, sign, ['ft', 'in']);
+  if (plain && isTenth(body) && offersBoth(field)) return ambiguous(figure, sign, ['ft', 'in']);
   if (field.unit !== undefined) return { ok: true, metres: sign * figure * lengthUnits[field.unit] };
   return ambiguous(figure, sign, field.offered ?? ['ft', 'in']);
 }
 
-/** `.1` to `.11` written without a leading figure: a tenth of a foot, or "point eleven" meant as inches. */
+function offersBoth({ unit, offered = [] }: LengthField): boolean {
+  return (unit === 'ft' || unit === 'in') && offered.includes('ft') && offered.includes('in');
+}
+
+/** `.1` written without a leading figure: a tenth of a foot off a rod, or a part of an inch off a tape. */
 function isTenth(body: string): boolean {
   return /^\.\d{1,2}$/.test(body);
 }

@@ -47,7 +47,7 @@ export function LengthField({ value, onChange, kind = 'length', name, required, 
     <Field label={`${label} (${t(`ui.unit.${unit}`)})`} hint={hint} optional={optional} error={unreadable ? t('ui.length.unreadable') : error}
       after={
         <div aria-live="polite">
-          {read.ok && !/^-?[\d.]+$/.test(typed.trim()) ? <p className="field-reads">{t(reads, { value: read.metres })}</p> : null}
+          {read.ok && (unit === 'ft' || !/^-?[\d.]+$/.test(typed.trim())) ? <p className="field-reads">{t(reads, { value: read.metres })}</p> : null}
           {asked.length > 0 ? (
             <div className="stack">
               <p className="field-error">{t('ui.length.ask', { typed })}</p>

@@ -27,7 +27,7 @@ interface TableProps {
 
 export function Table({ caption, captionUnseen = false, columns, rows, stacks = false }: TableProps) {
   return (
-    <div className="table-scroll" tabIndex={0} role="region" aria-label={typeof caption === 'string' ? caption : undefined}>
+    <div className="table-scroll" tabIndex={0}>
       <table className={stacks ? 'table table-stacks' : 'table'}>
         <caption className={captionUnseen ? 'unseen' : undefined}>{caption}</caption>
         <thead>

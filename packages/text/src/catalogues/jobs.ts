@@ -111,6 +111,7 @@ const frame = catalogue({
   'jobs.property.gateCodeIs': { en: 'Gate code {code:text}', es: 'Código del portón {code:text}' },
   'jobs.property.notes': { en: 'Dogs, pets, access, sprinklers', es: 'Perros, mascotas, acceso, riego' },
   'jobs.complaint': { en: 'The water', es: 'El agua' },
+  'jobs.complaint.said': { en: 'Said', es: 'Dicho' },
   'jobs.complaint.words': { en: 'In their words', es: 'Con sus palabras' },
   'jobs.complaint.depth': { en: 'How deep it stands', es: 'Qué tan honda queda' },
   'jobs.complaint.startsAfter': { en: 'How soon after the rain starts', es: 'Cuánto después de empezar la lluvia' },

@@ -1,7 +1,7 @@
 import { identity } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
-import { Navigate, Outlet, useLocation } from '@tanstack/react-router';
-import { Suspense } from 'react';
+import { Outlet, useNavigate } from '@tanstack/react-router';
+import { Suspense, useEffect } from 'react';
 import { Button } from '../../components/Button.tsx';
 import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
@@ -12,13 +12,26 @@ import { useText } from '../../lib/reader.tsx';
 /** Lets the right kind of person through; the office decides for itself what they may see. */
 export function Gate({ kind }: { readonly kind: 'member' | 'customer' }) {
   const { t } = useText();
-  const at = useLocation();
   const { data, error, isPending, refetch } = useQuery({ ...read(identity.me), retry: false, staleTime: 60_000 });
   if (isPending) return <Loading what={t('ui.you')} />;
   if (error instanceof ApiProblem && error.code === 'auth.required') {
-    return kind === 'member' ? <Navigate to="/sign-in" search={at.pathname === '/' ? {} : { from: at.href }} replace /> : <ProblemNotice problem={new ApiProblem('auth.linkInvalid')} />;
+    return kind === 'member' ? <Elsewhere to="/sign-in" /> : <ProblemNotice problem={new ApiProblem('auth.linkInvalid')} />;
   }
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
-  if (data.data.kind !== kind) return <Navigate to={data.data.kind === 'customer' ? '/drain' : '/'} replace />;
+  if (data.data.kind !== kind) return <Elsewhere to={data.data.kind === 'customer' ? '/drain' : '/'} />;
   return <Suspense fallback={<Loading what={t('ui.page')} />}><Outlet /></Suspense>;
+}
+
+/**
+ * Moves on once. The router's own <Navigate> does so at every render, and this page is rendered again while it is being
+ * left, with the new address as the one to come back to.
+ */
+function Elsewhere({ to }: { readonly to: '/' | '/drain' | '/sign-in' }) {
+  const navigate = useNavigate();
+  useEffect(() => {
+    const { pathname, search, hash } = location;
+    if (pathname === to) return;
+    void navigate(to === '/sign-in' && pathname !== '/' ? { to, search: { from: pathname + search + hash }, replace: true } : { to, replace: true });
+  }, [navigate, to]);
+  return null;
 }

@@ -18,7 +18,7 @@ export function ComplaintFigures({ complaint }: { readonly complaint: Complaint 
   ];
   return (
     <>
-      <Table caption={t('jobs.complaint')} captionUnseen columns={[{ key: 'what', head: t('jobs.complaint') }, { key: 'figure', head: '', figure: true }]}
+      <Table caption={t('jobs.complaint')} captionUnseen columns={[{ key: 'what', head: t('jobs.complaint') }, { key: 'figure', head: t('jobs.complaint.said'), figure: true }]}
         rows={rows.map(({ key, what, figure }) => ({ key, cells: { what, figure } }))} />
       {tried ? <p>{t('jobs.complaint.triedIs', { tried })}</p> : null}
     </>

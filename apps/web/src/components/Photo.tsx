@@ -1,0 +1,30 @@
+import { photos } from '@yardfall/contracts';
+import { useState } from 'react';
+import { useObjectUrl } from '../hooks/useObjectUrl.ts';
+import { useOutbox } from '../hooks/useOutbox.ts';
+import { urlOf } from '../lib/api.ts';
+import { useText } from '../lib/reader.tsx';
+import './Photo.css';
+
+interface PhotoProps {
+  readonly jobId: string;
+  readonly photoId: string;
+  readonly alt: string;
+}
+
+/** A photo by its id, from this phone while it waits there and from the office after that; pressing it shows the viewing copy. */
+export function Photo({ jobId, photoId, alt }: PhotoProps) {
+  const { t } = useText();
+  const waiting = useOutbox().find((entry) => entry.kind === 'photo' && entry.id === photoId);
+  const here = useObjectUrl(waiting?.kind === 'photo' ? waiting.file : null);
+  const at = (copy: 'thumb' | 'view' | 'original') => urlOf(photos.file, { params: { jobId, photoId, copy } });
+  const [copies, setCopies] = useState<readonly ('thumb' | 'original')[]>(['thumb', 'original']);
+  const [copy] = copies;
+  if (here !== null) return <span className="photo"><img src={here} alt={alt} /><span className="faint">{t('ui.phone.here')}</span></span>;
+  if (waiting || copy === undefined) return <span className="photo photo-none">{t('photos.preparing')}</span>;
+  return (
+    <a className="photo" href={at(copy === 'thumb' ? 'view' : 'original')} target="_blank" rel="noreferrer">
+      <img src={at(copy)} alt={alt} loading="lazy" onError={() => setCopies(copies.slice(1))} />
+    </a>
+  );
+}
