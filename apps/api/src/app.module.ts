@@ -1,13 +1,24 @@
 import { type DynamicModule, Global, Module } from '@nestjs/common';
 import { AuditModule } from './audit/audit.module.ts';
+import { ChecklistsModule } from './checklists/checklists.module.ts';
 import { Clock } from './common/clock.ts';
 import { CommonModule } from './common/common.module.ts';
 import { LOG, type Log } from './common/log.ts';
 import { CompanyModule } from './company/company.module.ts';
+import { DesignsModule } from './designs/designs.module.ts';
 import { ENV, type Env } from './env.ts';
+import { EvaluateModule } from './evaluate/evaluate.module.ts';
 import { IdentityModule } from './identity/identity.module.ts';
+import { JobsModule } from './jobs/jobs.module.ts';
+import { LocatesModule } from './locates/locates.module.ts';
 import { NoticesModule } from './notices/notices.module.ts';
+import { OffersModule } from './offers/offers.module.ts';
+import { PhotosModule } from './photos/photos.module.ts';
+import { PortalModule } from './portal/portal.module.ts';
+import { PricesModule } from './prices/prices.module.ts';
+import { RainModule } from './rain/rain.module.ts';
 import { ServiceModule } from './service/service.module.ts';
+import { SurveysModule } from './surveys/surveys.module.ts';
 
 export interface Surroundings {
   readonly env: Env;
@@ -25,7 +36,10 @@ class SurroundingsModule {
 }
 
 /** Every feature of the service; a new one is added to this list. */
-const features = [ServiceModule, IdentityModule, CompanyModule, AuditModule, NoticesModule];
+const features = [
+  ServiceModule, IdentityModule, CompanyModule, AuditModule, NoticesModule, EvaluateModule,
+  JobsModule, SurveysModule, RainModule, DesignsModule, PricesModule, OffersModule, PhotosModule, ChecklistsModule, LocatesModule, PortalModule,
+];
 
 @Module({})
 export class AppModule {

@@ -58,14 +58,25 @@ export class CustomersService {
     return key === null ? null : { ...(openJson(key, placeOf('property', row.id), row.sealed) as Place), state: row.state, timeZone: row.timeZone };
   }
 
-  /** Words about a customer that must go with them: base64, opened by `openText`. */
+  /** Bytes that name the customer and must go with them: an offer, a signature. `place` says what they are and of which row. */
+  sealBytes(owner: CustomerWithKey, place: string, bytes: Uint8Array): Uint8Array<ArrayBuffer> {
+    return seal(this.keyFor(owner), place, bytes);
+  }
+
+  /** Null for an erased customer. */
+  openBytes(owner: CustomerWithKey, place: string, sealed: Uint8Array): Uint8Array<ArrayBuffer> | null {
+    const key = this.keyOf(owner);
+    return key === null ? null : open(key, place, sealed);
+  }
+
+  /** The same for a short text that stands in a text column: base64. */
   sealText(owner: CustomerWithKey, place: string, text: string): string {
-    return Buffer.from(seal(this.keyFor(owner), place, Buffer.from(text, 'utf8'))).toString('base64');
+    return Buffer.from(this.sealBytes(owner, place, Buffer.from(text, 'utf8'))).toString('base64');
   }
 
   openText(owner: CustomerWithKey, place: string, sealed: string): string | null {
-    const key = this.keyOf(owner);
-    return key === null ? null : Buffer.from(open(key, place, Buffer.from(sealed, 'base64'))).toString('utf8');
+    const bytes = this.openBytes(owner, place, Buffer.from(sealed, 'base64'));
+    return bytes === null ? null : Buffer.from(bytes).toString('utf8');
   }
 
   /** Destroys the key: name, phones and address can never be read again, the trail of the job stays. */

@@ -1,0 +1,41 @@
+import type { DesignDocument, Evaluation } from '@yardfall/calc';
+import type { Portal } from '@yardfall/contracts';
+import type { FieldFact, Handover, Photo, ProofTest } from '../generated/prisma/client.ts';
+import { dayOf } from '../jobs/propertyDay.ts';
+import type { CodedText } from '../offers/why.rules.ts';
+import { carePlan } from './care.rules.ts';
+
+/** The frozen document and the stored family of storms: the page computes nothing and learns no cost. */
+export function presentDrawing(document: DesignDocument, evaluation: Evaluation): Portal['drawing'] {
+  const [sill] = [...document.site.sills].sort((a, b) => a.level - b.level);
+  if (sill === undefined) return null;
+  return {
+    document, sillLevel: sill.level,
+    family: evaluation.results.family.map(({ case: what, returnPeriod, maxLevel, minutesOverSill }) => ({ case: what, returnPeriod, maxLevel, minutesOverSill })),
+  };
+}
+
+export function presentWaiver(fact: FieldFact, holdPoint: string | null, by: string): Portal['waivers'][number] {
+  const { reason } = fact.payload as { reason?: string };
+  return { holdPoint: holdPoint ?? '', item: fact.itemKey ?? '', reason: reason ?? '', by, at: fact.serverTime.toISOString() };
+}
+
+export function presentPhoto({ id, note, takenAt, itemKey }: Photo): Portal['photos'][number] {
+  return { id, note, takenAt: takenAt.toISOString(), itemKey };
+}
+
+export function presentProof(row: ProofTest): Portal['proof'] {
+  const { meanFlow, uncertainty, predictedFlow } = jsonOf<{ meanFlow: number; uncertainty: number; predictedFlow: number }>(row.content);
+  return { measured: meanFlow, uncertainty, predicted: predictedFlow, verdict: row.verdict, at: row.recordedAt.toISOString() };
+}
+
+export function presentHandover(row: Handover, document: DesignDocument): Portal['handover'] {
+  const { breaker } = jsonOf<{ breaker: string }>(row.content);
+  return { handedOverAt: row.handedOverAt.toISOString(), warrantyFrom: dayOf(row.warrantyFrom), warrantyUntil: dayOf(row.warrantyUntil), breaker, care: carePlan(document) };
+}
+
+export const whyOf = (texts: readonly CodedText[]): CodedText[] => texts.filter(({ code }) => code.startsWith('portal.why.'));
+
+function jsonOf<T>(bytes: Uint8Array): T {
+  return JSON.parse(Buffer.from(bytes).toString('utf8')) as T;
+}
