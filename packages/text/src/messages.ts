@@ -28,6 +28,7 @@ import { errors } from './catalogues/errors.ts';
 import { problems } from './catalogues/problems.ts';
 import { identity } from './catalogues/identity.ts';
 import { document } from './catalogues/document.ts';
+import { audit } from './catalogues/audit.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
@@ -59,6 +60,7 @@ export const catalogues = {
   problems,
   identity,
   document,
+  audit,
 };
 
 export const messages = {
@@ -84,4 +86,5 @@ export const messages = {
   ...problems,
   ...identity,
   ...document,
+  ...audit,
 };

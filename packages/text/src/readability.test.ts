@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { portal } from './catalogues/portal.ts';
 import { portalCare } from './catalogues/portal/care.ts';
 import { portalWhy } from './catalogues/portal/why.ts';
 import { render, isMessageCode } from './render.ts';
@@ -8,6 +9,8 @@ import type { Language } from './languages.ts';
 /** Figures as they stand on a usual page; their units count as words. */
 const usual: Record<string, number | string> = {
   minutes: 2400, height: 0.04, low: 0.02, high: 0.06, shortfall: 0.3, years: 25, n: 3, time: 1800, volume: 2.46, flow: 0.0019, name: 'Ines Calloway',
+  address: '14 Tern Hollow', company: 'Fern Yards', by: 'Ines', at: '2031-03-04T15:30:00Z', date: '2031-03-04', from: '2031-03-04', until: '2032-03-04', price: 1358885,
+  language: 'English', breaker: '14', measured: 0.0019, predicted: 0.0019, uncertainty: 0.06,
 };
 
 function page(entries: Readonly<Record<string, unknown>>, language: Language): string[] {
@@ -41,7 +44,7 @@ function measure(texts: readonly string[], syllables: (word: string) => number) 
   return { perSentence: list.length / all.length, perWord: count / list.length };
 }
 
-describe.each([['why', portalWhy], ['care and next', portalCare]] as const)('what the customer reads: %s', (_, entries) => {
+describe.each([['why', portalWhy], ['care and next', portalCare], ['page', portal]] as const)('what the customer reads: %s', (_, entries) => {
   test.each(['en', 'es'] as const)('keeps to 15 words in a sentence (%s)', (language) => {
     const long = page(entries, language).flatMap(sentences).filter((s) => words(s).length > 15);
     expect(long).toEqual([]);
