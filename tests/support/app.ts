@@ -46,7 +46,7 @@ export interface TestApp {
 export async function startApp(at = '2026-03-02T15:00:00Z', settings: Record<string, string> = {}): Promise<TestApp> {
   const database = await createTestDatabase();
   const folder = mkdtempSync(path.join(tmpdir(), 'yardfall-test-'));
-  const env = readEnv({ DATABASE_URL: database.appUrl, MIGRATE_DATABASE_URL: database.ownerUrl, DATA_DIR: folder, LOG_LEVEL: process.env['TEST_LOG'] ?? 'silent', ...settings });
+  const env = readEnv({ DATABASE_URL: database.appUrl, MIGRATE_DATABASE_URL: database.ownerUrl, DATA_DIR: folder, LOG_LEVEL: process.env['TEST_LOG'] ?? 'silent', EVALUATE_LIMIT: '60000', ...settings });
   const clock = new TestClock(at);
   const app = await createApp({ env, log: createLog(env.LOG_LEVEL), clock });
   await app.listen(0, '127.0.0.1');

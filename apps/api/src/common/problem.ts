@@ -12,7 +12,7 @@ const titles: Readonly<Record<number, string>> = {
 
 export function problemOf(error: DomainError, language: Language, requestId: string): Problem {
   const status = errorCodes[error.code];
-  const detail = sentence(error.code, error.params, language);
+  const detail = sentence(error.code, { ...error.params, requestId }, language);
   return { type: `urn:yardfall:problem:${error.code}`, title: titles[status] ?? 'Error', status, detail, code: error.code, params: { ...error.params }, issues: [...error.issues], requestId };
 }
 

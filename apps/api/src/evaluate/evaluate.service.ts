@@ -1,0 +1,25 @@
+import { Injectable } from '@nestjs/common';
+import { CalcProblem } from '@yardfall/calc';
+import { type evaluation as api, readDesignDocument, type ResponseOf } from '@yardfall/contracts';
+import { DomainError } from '../common/errors.ts';
+import { EvaluationPool } from './evaluation.pool.ts';
+
+@Injectable()
+export class EvaluateService {
+  private readonly pool: EvaluationPool;
+
+  constructor(pool: EvaluationPool) {
+    this.pool = pool;
+  }
+
+  /** Nothing is stored; the hash says which document the numbers belong to. */
+  async run(given: unknown): Promise<ResponseOf<typeof api.evaluate>> {
+    const { document, sha256 } = await readDesignDocument(given);
+    try {
+      return { documentSha256: sha256, evaluation: await this.pool.evaluate(document) };
+    } catch (error) {
+      if (!(error instanceof CalcProblem)) throw error;
+      throw new DomainError('document.invalid', { ...error.params, path: error.path, reason: error.code }, [{ path: error.path, message: error.code }], { cause: error });
+    }
+  }
+}

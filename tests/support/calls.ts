@@ -1,0 +1,41 @@
+import type { Endpoint } from '@yardfall/contracts';
+import type { Response } from 'supertest';
+import { key, type Person } from './actors.ts';
+
+/** What is sent to one endpoint. */
+export interface Call {
+  readonly params?: Readonly<Record<string, string>>;
+  readonly query?: Readonly<Record<string, string>>;
+  readonly body?: object;
+  readonly file?: { readonly bytes: Buffer; readonly name: string; readonly mediaType: string };
+  readonly ifMatch?: string;
+}
+
+type Agent = Person['agent'];
+
+export function addressOf(endpoint: Endpoint, call: Call): string {
+  return endpoint.fullPath.replace(/:([A-Za-z]+)/g, (_, name: string) => {
+    const value = call.params?.[name];
+    if (value === undefined) throw new Error(`the sample call of ${endpoint.id} has no ${name}`);
+    return encodeURIComponent(value);
+  });
+}
+
+/** Sends a call as an actor; of an endless stream only the head is waited for. */
+export async function send(agent: Agent, endpoint: Endpoint, call: Call): Promise<Response> {
+  const method = endpoint.method.toLowerCase() as 'get' | 'post' | 'put' | 'patch' | 'delete';
+  let request = agent[method](addressOf(endpoint, call)).query(call.query ?? {});
+  if (endpoint.method !== 'GET' && endpoint.idempotency !== 'none') request = request.set(key());
+  if (call.ifMatch !== undefined) request = request.set('If-Match', call.ifMatch);
+  if (endpoint.produces === 'text/event-stream') {
+    return request.buffer(true).parse((stream, done) => {
+      stream.once('data', (chunk: Buffer) => {
+        done(null, chunk.toString('utf8'));
+        (stream as unknown as { destroy(): void }).destroy();
+      });
+      stream.once('end', () => done(null, ''));
+    });
+  }
+  if (call.file !== undefined) return request.field('meta', JSON.stringify(call.body ?? {})).attach('file', call.file.bytes, { filename: call.file.name, contentType: call.file.mediaType });
+  return endpoint.body === null ? request : request.send(call.body ?? {});
+}
