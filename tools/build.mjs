@@ -47,16 +47,18 @@ async function runTool(file, args, what) {
   throw new Complaint(`${what} could not be built:\n${output.trim().split('\n').slice(-30).join('\n')}`);
 }
 
+const CLIENT_STAMP = 'apps/api/src/generated/.stamp';
+const clientStamp = () => contentStamp(['prisma/schema.prisma', 'prisma/schema'], { extra: [versions()] });
+const clientIsStale = () => existsSync(inRoot('prisma/schema.prisma')) && !hasStamp(inRoot(CLIENT_STAMP), clientStamp());
+
 /** @param {import('./steps.mjs').Steps} steps */
 export async function ensureClient(steps) {
-  const stamp = contentStamp(['prisma/schema.prisma', 'prisma/schema'], { extra: [versions()] });
-  const file = inRoot('apps/api/src/generated/.stamp');
-  if (!existsSync(inRoot('prisma/schema.prisma')) || hasStamp(file, stamp)) return stamp;
+  if (!clientIsStale()) return;
   await steps.step('Generating the database client', async () => {
+    const stamp = clientStamp();
     await runTool('prisma/build/index.js', ['generate'], 'The database client');
-    putStamp(file, stamp);
+    putStamp(inRoot(CLIENT_STAMP), stamp);
   });
-  return stamp;
 }
 
 /** @param {Unit} unit @param {string} stamp */
@@ -77,21 +79,26 @@ async function buildUnit(unit, stamp) {
   }
 }
 
+/** @param {string[]} [only] @returns {{ unit: Unit, stamp: string }[]} */
+function staleUnits(only) {
+  const lock = versions();
+  /** @type {Map<string, string>} */
+  const stamps = new Map([['prisma', clientStamp()]]);
+  return UNITS.flatMap((unit) => {
+    const stamp = contentStamp(unit.sources, { extra: [lock, ...unit.uses.map((name) => stamps.get(name) ?? '')] });
+    stamps.set(unit.name, stamp);
+    const wanted = !only || only.includes(unit.name);
+    return wanted && !hasStamp(inRoot(unit.dir, 'dist/.stamp'), stamp) ? [{ unit, stamp }] : [];
+  });
+}
+
 /** @param {import('./steps.mjs').Steps} steps @param {{ only?: string[] }} [options] */
 export async function ensureBuilt(steps, { only } = {}) {
+  const needsClient = !only || only.includes('api');
+  if (staleUnits(only).length === 0 && !(needsClient && clientIsStale())) return; // a built folder may belong to someone else
   await withLock(inRoot('node_modules/.yardfall-build.lock'), 'tools/', async () => {
-    const lock = versions();
-    /** @type {Map<string, string>} */
-    const stamps = new Map();
-    if (!only || only.includes('api')) stamps.set('prisma', await ensureClient(steps));
-    /** @type {{ unit: Unit, stamp: string }[]} */
-    const stale = [];
-    for (const unit of UNITS) {
-      if (only && !only.includes(unit.name)) continue;
-      const stamp = contentStamp(unit.sources, { extra: [lock, ...unit.uses.map((name) => stamps.get(name) ?? '')] });
-      stamps.set(unit.name, stamp);
-      if (!hasStamp(inRoot(unit.dir, 'dist/.stamp'), stamp)) stale.push({ unit, stamp });
-    }
+    if (needsClient) await ensureClient(steps);
+    const stale = staleUnits(only); // again: whoever held the lock may have built it
     if (stale.length > 0) await steps.step(`Building ${stale.map(({ unit }) => unit.name).join(', ')}`, () => buildAll(stale));
   });
 }
