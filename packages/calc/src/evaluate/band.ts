@@ -6,7 +6,7 @@ import { buildInflow, routesOf } from '../routing/inflow.ts';
 import type { BasinStore, RoutingModel } from '../routing/model.ts';
 import { partsOf } from '../routing/pathParts.ts';
 import { ratePumps } from '../routing/pumpLine.ts';
-import { runStorm } from '../routing/run.ts';
+import { runStorm, type StormInflow } from '../routing/run.ts';
 import type { EvaluationContext } from './context.ts';
 import { groundWaterInto } from './flows.ts';
 import { restlessWindow } from './window.ts';
@@ -69,9 +69,10 @@ export function freeboardBand(context: EvaluationContext): Band {
     const window = restlessWindow(context.model, context.inflow(returnPeriod, 'system'));
     const [low, high] = rainRange(document.rain.table, returnPeriod);
     const found = context.sills.map((): number[] => []);
+    let inflow: StormInflow | null = null;
     draws.forEach((draw, index) => {
       const factors = runoffFactors(document, draw, within(draw.rain, low, high));
-      const inflow = buildInflow(routes, document.site.lowSpots.length, ground, storm, factors, window);
+      inflow = buildInflow(routes, document.site.lowSpots.length, ground, storm, factors, window, inflow);
       const run = runStorm(models[index]!, inflow, { mode: 'onTwin', window });
       const shots = within(draw.sillShot, -bandRanges.shot, bandRanges.shot) - within(draw.pondShot, -bandRanges.shot, bandRanges.shot);
       context.sills.forEach(({ pond, level }, sill) => { found[sill]!.push(level + shots - run.maxPond[pond]!); });

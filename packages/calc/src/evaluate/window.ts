@@ -5,12 +5,13 @@ import type { RoutingModel } from '../routing/model.ts';
 export const mostInflow = 1.6;
 /** A weak pump of a varied run keeps at least this share of the plain flow. */
 const leastPump = 0.8;
-/** Time after the last strong inflow in which a pond may still rise, in steps. */
-const tail = 120;
+/** Steps after the last strong inflow; beyond it every level falls, so a highest level has passed. */
+const tail = 5;
 
 /**
  * Steps outside which a run of the twins above their on level rests: what comes in stays below what the pump and the
- * inlets take, so the basin stands at its on level and the low spot is dry. Cutting the run to them changes nothing.
+ * inlets take, so before them the basin stands at its on level and the low spot is dry, and after them every level falls.
+ * Cutting a run to them changes no highest level.
  * Without a system the whole storm counts.
  */
 export function restlessWindow(model: RoutingModel, inflow: StormInflow): readonly [number, number] {

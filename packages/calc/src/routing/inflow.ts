@@ -77,15 +77,18 @@ export function stormInflow(document: DesignDocument, storm: StormRunoff, inflow
 
 /**
  * @param factors multiplies the runoff of each catchment, for the band; null for none
- * @param window  steps that are filled; the others stay zero
+ * @param window  steps that are filled; the others stay as they are
+ * @param into    inflow to fill again, from an earlier call with the same routes
  */
 export function buildInflow(
   routes: readonly Route[], pondCount: number, ground: readonly number[], storm: StormRunoff, factors: readonly number[] | null,
-  window: readonly [number, number] = [0, storm.steps],
+  window: readonly [number, number] = [0, storm.steps], into: StormInflow | null = null,
 ): StormInflow {
   const { steps } = storm;
-  const ponds = Array.from({ length: pondCount }, () => new Float64Array(steps));
-  const basins = ground.map((flow) => new Float64Array(steps).fill(flow));
+  const ponds = into?.ponds ?? Array.from({ length: pondCount }, () => new Float64Array(steps));
+  const basins = into?.basins ?? ground.map(() => new Float64Array(steps));
+  for (const flows of ponds) flows.fill(0, window[0], window[1]);
+  basins.forEach((flows, index) => { flows.fill(ground[index]!, window[0], window[1]); });
   const groups = groupRoutes(routes);
   for (const group of groups) {
     const [route] = group.routes;

@@ -43,6 +43,18 @@ export class Ledger {
     this.before.set(network.pondLevel);
   }
 
+  /** Books a step in which everything that comes in goes straight out again; `passing` is what each pump passes on. */
+  pass(network: Network, passing: Float64Array, dt: number): void {
+    let total = 0;
+    for (let pond = 0; pond < network.pondInflow.length; pond += 1) total += network.pondInflow[pond]!;
+    for (let basin = 0; basin < passing.length; basin += 1) {
+      total += network.basinInflow[basin]!;
+      this.pumped[basin] = this.pumped[basin]! + dt * passing[basin]!;
+    }
+    this.inflow += dt * total;
+    this.outflow += dt * total;
+  }
+
   private addBasin(network: Network, basin: number, dt: number): void {
     const level = network.basinLevel[basin]!;
     if (level > this.maxBasin[basin]!) this.maxBasin[basin] = level;

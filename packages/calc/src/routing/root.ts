@@ -1,6 +1,9 @@
 /** Width of the last bracket on a level [m]; volumes are carried by the fluxes, so this never costs mass. */
 export const levelTolerance = 1e-7;
 
+/** A balance this close to nothing is met [m3]: a cubic millimetre. */
+const volumeTolerance = 1e-9;
+
 /**
  * Level at which a rising function passes through zero, searched first beside the last answer.
  * False position with the Illinois step and a bisection every third time.
@@ -58,7 +61,7 @@ function refine(balance: (level: number) => number, from: number, atFrom: number
       if (last > 0) fa *= 0.5;
       last = 1;
     }
-    if (Math.abs(fx) < 1e-12) return x;
+    if (fx < volumeTolerance && fx > -volumeTolerance) return x;
   }
   return 0.5 * (a + b);
 }

@@ -3,6 +3,7 @@ import type { RoutingModel } from './model.ts';
 import { Ledger } from './ledger.ts';
 import { locateEvent, pumpEvents, type PumpEvent } from './pumpEvents.ts';
 import { Network, pumpAbove, pumpOff } from './network.ts';
+import { RestTest } from './rest.ts';
 
 /** Inflow of one storm on an even grid of steps: for each store one mean flow per step [m3/s]. */
 export interface StormInflow {
@@ -104,6 +105,7 @@ export function runStorm(model: RoutingModel, inflow: StormInflow, options: RunO
   const progress = start(model, options);
   const { network, ledger } = progress;
   const samples = options.record === true ? newSamples(model, inflow.steps) : null;
+  const rest = new RestTest(network, options.mode);
   const [first, last] = options.window ?? [0, inflow.steps];
   for (let i = first; i < last; i += 1) {
     const from = i * inflow.step;
@@ -114,8 +116,11 @@ export function runStorm(model: RoutingModel, inflow: StormInflow, options: RunO
     if (options.mode === 'real') realStep(progress, from, inflow.step, powered);
     else {
       setTwinPumps(progress, powered);
-      network.trial(inflow.step);
-      takeStep(progress, inflow.step);
+      if (powered && rest.holds()) ledger.pass(network, rest.passing, inflow.step);
+      else {
+        network.trial(inflow.step);
+        takeStep(progress, inflow.step);
+      }
     }
     if (samples !== null) record(samples, network, ledger, i, inflow.step);
   }
