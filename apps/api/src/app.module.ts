@@ -8,6 +8,8 @@ import { CompanyModule } from './company/company.module.ts';
 import { DesignsModule } from './designs/designs.module.ts';
 import { ENV, type Env } from './env.ts';
 import { EvaluateModule } from './evaluate/evaluate.module.ts';
+import { FoundModule } from './found/found.module.ts';
+import { HandoverModule } from './handover/handover.module.ts';
 import { IdentityModule } from './identity/identity.module.ts';
 import { JobsModule } from './jobs/jobs.module.ts';
 import { LocatesModule } from './locates/locates.module.ts';
@@ -16,6 +18,7 @@ import { OffersModule } from './offers/offers.module.ts';
 import { PhotosModule } from './photos/photos.module.ts';
 import { PortalModule } from './portal/portal.module.ts';
 import { PricesModule } from './prices/prices.module.ts';
+import { ProofModule } from './proof/proof.module.ts';
 import { RainModule } from './rain/rain.module.ts';
 import { ServiceModule } from './service/service.module.ts';
 import { SurveysModule } from './surveys/surveys.module.ts';
@@ -38,7 +41,8 @@ class SurroundingsModule {
 /** Every feature of the service; a new one is added to this list. */
 const features = [
   ServiceModule, IdentityModule, CompanyModule, AuditModule, NoticesModule, EvaluateModule,
-  JobsModule, SurveysModule, RainModule, DesignsModule, PricesModule, OffersModule, PhotosModule, ChecklistsModule, LocatesModule, PortalModule,
+  JobsModule, SurveysModule, RainModule, DesignsModule, PricesModule, OffersModule, PhotosModule, ChecklistsModule, LocatesModule, FoundModule, ProofModule, HandoverModule,
+  PortalModule,
 ];
 
 @Module({})

@@ -45,6 +45,7 @@ export { cycleTime, shortestCycle, worstStartsPerHour, workingVolumeFor, aloneRu
 export { flotation, collarFor } from './basin/flotation.ts';
 export { pumpDown, runUncertainty, PUMP_DOWN_LIMITS } from './proof/pumpDown.ts';
 export type { PumpDownRun, PumpDownResult, PumpDownLimits } from './proof/pumpDown.ts';
+export { commissioningFlow, type CommissioningFlow } from './proof/commissioningFlow.ts';
 export { parseAtlas14 } from './rain/parseAtlas14.ts';
 export type { AtlasFile, AtlasWarning } from './rain/parseAtlas14.ts';
 export { scsFraction, SCS_TYPES } from './rain/scsDistribution.ts';

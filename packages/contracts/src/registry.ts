@@ -3,6 +3,7 @@ import { checklists } from './checklists.ts';
 import { company } from './company.ts';
 import { designs, evaluation } from './designs.ts';
 import type { Endpoint } from './endpoint.ts';
+import { found } from './found.ts';
 import { identity } from './identity.ts';
 import { jobs } from './jobs.ts';
 import { locates } from './locates.ts';
@@ -11,13 +12,14 @@ import { offers } from './offers.ts';
 import { photos } from './photos.ts';
 import { portal } from './portal.ts';
 import { prices } from './prices.ts';
+import { handover, proof } from './proof.ts';
 import { rain } from './rain.ts';
 import { service } from './service.ts';
 import { surveys } from './surveys.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, rain, designs, prices, offers, portal, photos, checklists, locates,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, rain, designs, prices, offers, portal, photos, checklists, locates, found, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

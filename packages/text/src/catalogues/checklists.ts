@@ -10,6 +10,7 @@ import { i } from './checklists/i.ts';
 import { j } from './checklists/j.ts';
 import { measures } from './checklists/measures.ts';
 import { words } from './checklists/words.ts';
+import { checklistPages } from './pages/checklists.ts';
 
 /** The items of the install sequence, `checklists.<item>.<what | acceptance | photo | whyCrew | whyHome>`, and the words around them. */
-export const checklists = { ...words, ...measures, ...a, ...b, ...c, ...d, ...e, ...f, ...g, ...h, ...i, ...j };
+export const checklists = { ...checklistPages, ...words, ...measures, ...a, ...b, ...c, ...d, ...e, ...f, ...g, ...h, ...i, ...j };

@@ -38,8 +38,6 @@ export const locates = catalogue({
   'locates.reason.meetOnSite': { en: 'Ticket {number:text}: {utility:text} wants to meet on site', es: 'Boleto {number:text}: {utility:text} quiere reunirse en la obra' },
   'locates.reason.closed': { en: 'Ticket {number:text} is closed', es: 'El boleto {number:text} está cerrado' },
 
-  'locates.hold.marks': { en: 'Waiting for the locate marks', es: 'Esperando las marcas de localización' },
-
   'locates.noAnswer.checkThenNotifyAgain': { en: 'No answer by the due time: check the positive response, then notify again', es: 'Sin respuesta a tiempo: revise la respuesta positiva y avise otra vez' },
   'locates.noAnswer.callAgain': { en: 'No answer by the due time: call again', es: 'Sin respuesta a tiempo: llame otra vez' },
   'locates.noAnswer.newTicket': { en: 'No marks by the due time: take a new ticket', es: 'Sin marcas a tiempo: pida un boleto nuevo' },

@@ -5,7 +5,10 @@ export const proof = catalogue({
   'proof.verdict.pass': { en: 'Passes: {measured:flow} measured, {predicted:flow} expected', es: 'Pasa: {measured:flow} medidos, {predicted:flow} esperados' },
   'proof.verdict.explain': { en: 'Explain: {measured:flow} measured, {predicted:flow} expected', es: 'Explique: {measured:flow} medidos, {predicted:flow} esperados' },
   'proof.verdict.fail': { en: 'Fails: {measured:flow} measured, {predicted:flow} expected', es: 'Falla: {measured:flow} medidos, {predicted:flow} esperados' },
-  'proof.verdict.repeat': { en: 'Measure again over a bigger drop: uncertain by {uncertainty:percent}', es: 'Mida otra vez con más bajada: incierto en {uncertainty:percent}' },
+  'proof.verdict.repeat': {
+    en: 'Measure again, {runs:count} full runs over a bigger drop: uncertain by {uncertainty:percent}',
+    es: 'Mida otra vez, {runs:count} vueltas llenas con más bajada: incierto en {uncertainty:percent}',
+  },
   'proof.run': { en: 'Run {n:count}', es: 'Vuelta {n:count}' },
   'proof.upper': { en: 'Upper mark', es: 'Marca de arriba' },
   'proof.lower': { en: 'Lower mark', es: 'Marca de abajo' },
@@ -13,6 +16,7 @@ export const proof = catalogue({
   'proof.seconds': { en: 'Time', es: 'Tiempo' },
   'proof.emptyLine': { en: 'The line was empty', es: 'La línea estaba vacía' },
   'proof.uncertainty': { en: 'Uncertain by {uncertainty:percent}', es: 'Incierto en {uncertainty:percent}' },
-  'proof.hold.explain': { en: 'The pump-down is to be explained', es: 'Hay que explicar el vaciado' },
-  'proof.hold.fail': { en: 'The pump-down failed', es: 'El vaciado falló' },
+  'proof.hold.explain': { en: 'The pump-down of {pump:text} is to be explained', es: 'Hay que explicar el vaciado de {pump:text}' },
+  'proof.hold.fail': { en: 'The pump-down of {pump:text} failed', es: 'El vaciado de {pump:text} falló' },
+  'proof.hold.repeat': { en: 'The pump-down of {pump:text} is to be measured again', es: 'Hay que medir otra vez el vaciado de {pump:text}' },
 });

@@ -50,6 +50,7 @@ export const words = catalogue({
   'checklists.reason.noSuchItem': { en: 'Kept, not counted: the checklist has no such item now', es: 'Guardado, sin contar: la lista ya no tiene este punto' },
   'checklists.reason.photoUnknown': { en: 'Kept, not counted yet: the photo has not arrived', es: 'Guardado, aún sin contar: la foto no ha llegado' },
   'checklists.reason.photoOfOtherItem': { en: 'Kept, not counted: the photo was taken for another item', es: 'Guardado, sin contar: la foto es de otro punto' },
+  'checklists.reason.photoOlder': { en: 'Kept, not counted: the photo was taken earlier than was said', es: 'Guardado, sin contar: la foto es de antes de lo dicho' },
   'checklists.reason.noSuchMeasure': { en: 'Kept, not counted: this item asks for no such measure', es: 'Guardado, sin contar: este punto no pide esa medida' },
   'checklists.reason.wrongSigner': { en: 'Kept, not counted: this item is signed by someone else', es: 'Guardado, sin contar: este punto lo firma otra persona' },
   'checklists.reason.officeOnly': { en: 'Kept, not counted: owner or estimator ticks this', es: 'Guardado, sin contar: esto lo marca el dueño o estimador' },

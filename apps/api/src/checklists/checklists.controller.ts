@@ -1,0 +1,37 @@
+import { Controller } from '@nestjs/common';
+import { checklists as api, type InputOf } from '@yardfall/contracts';
+import type { Actor } from '../common/actor.ts';
+import { Input, Route, Who } from '../common/route.ts';
+import { ChecklistsService } from './checklists.service.ts';
+import { FactsService } from './facts.service.ts';
+
+@Controller()
+export class ChecklistsController {
+  private readonly checklists: ChecklistsService;
+  private readonly facts: FactsService;
+
+  constructor(checklists: ChecklistsService, facts: FactsService) {
+    this.checklists = checklists;
+    this.facts = facts;
+  }
+
+  @Route(api.read)
+  read(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.read>) {
+    return this.checklists.read(actor, params.jobId);
+  }
+
+  @Route(api.record)
+  record(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.record>) {
+    return this.facts.record(actor, params.jobId, body.facts);
+  }
+
+  @Route(api.begin)
+  begin(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.begin>) {
+    return this.checklists.begin(actor, params.jobId, params.itemKey);
+  }
+
+  @Route(api.waive)
+  waive(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.waive>) {
+    return this.checklists.waive(actor, params.jobId, params.itemKey, body.reason);
+  }
+}

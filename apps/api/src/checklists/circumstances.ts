@@ -1,0 +1,36 @@
+import type { FieldFact, Moment } from '@yardfall/contracts';
+import type { Actor } from '../common/actor.ts';
+import type { Tx } from '../common/database.ts';
+import { digVerdict } from '../locates/tickets.ts';
+import type { Circumstances, PhotoOnRecord } from './judge.rules.ts';
+import type { LiveChecklist } from './live.ts';
+
+/** What the hold points look at: the time, and whether the locate tickets say "may dig" then. */
+export async function momentOf(tx: Tx, actor: Actor, jobId: string, at: Date): Promise<Moment> {
+  return { at: at.getTime(), mayDig: (await digVerdict(tx, actor, jobId, at)).mayDig };
+}
+
+export async function circumstancesOf(
+  tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, fact: FieldFact, recorder: Pick<Circumstances, 'deviceCutOff' | 'roles'>,
+): Promise<Circumstances> {
+  const item = live.items.get(fact.itemKey);
+  // A phone whose clock runs ahead does not reach into the future.
+  const at = new Date(Math.min(Date.parse(fact.deviceTime), actor.request.at.getTime()));
+  return {
+    deviceCutOff: recorder.deviceCutOff, roles: recorder.roles,
+    item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
+    held: item === undefined || item.row.guards.length === 0 ? [] : live.heldBy(fact.itemKey, await momentOf(tx, actor, jobId, at)),
+    photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, fact.photoId) : null,
+    proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),
+  };
+}
+
+async function photoOf(tx: Tx, actor: Actor, jobId: string, id: string): Promise<PhotoOnRecord | null> {
+  return tx.photo.findFirst({ where: { companyId: actor.companyId, jobId, id }, select: { id: true, itemKey: true, takenAt: true } });
+}
+
+/** J1 is shown by a pump-down of this job that passes or is explained: its reference is the id of the test. */
+async function isProven(tx: Tx, actor: Actor, jobId: string, reference: string): Promise<boolean> {
+  const rows = await tx.proofTest.findMany({ where: { companyId: actor.companyId, jobId, verdict: { in: ['pass', 'explain'] } }, select: { id: true } });
+  return rows.some(({ id }) => id === reference);
+}

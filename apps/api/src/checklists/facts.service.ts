@@ -1,0 +1,98 @@
+import { Injectable } from '@nestjs/common';
+import { type Checklist, type FieldFact, type Role, type StoredFact } from '@yardfall/contracts';
+import type { Actor } from '../common/actor.ts';
+import { audit } from '../common/audit.ts';
+import { Database, type Tx } from '../common/database.ts';
+import { DomainError, found } from '../common/errors.ts';
+import { emit } from '../common/events.ts';
+import type { Job } from '../generated/prisma/client.ts';
+import { lockJob } from '../jobs/jobs.access.ts';
+import { advance } from '../jobs/stages.ts';
+import { buildRevisionOf } from './build.ts';
+import { presentChecklist } from './checklists.presenter.ts';
+import { factColumns, factParts, presentFact } from './facts.presenter.ts';
+import { circumstancesOf, momentOf } from './circumstances.ts';
+import { judge } from './judge.rules.ts';
+import { type LiveChecklist, loadChecklist } from './live.ts';
+
+export interface Recorder {
+  readonly memberId: string;
+  readonly roles: readonly Role[];
+  readonly deviceCutOff: boolean;
+}
+
+/** Every well-formed fact of a known device is stored; whether it counts is judged beside it and never decides whether it is kept. */
+@Injectable()
+export class FactsService {
+  private readonly database: Database;
+
+  constructor(database: Database) {
+    this.database = database;
+  }
+
+  record(actor: Actor, jobId: string, facts: readonly FieldFact[]): Promise<{ facts: StoredFact[]; checklist: Checklist }> {
+    return this.database.write(actor, async (tx) => {
+      const job = await lockJob(tx, actor, jobId);
+      const revision = await buildRevisionOf(tx, actor, job);
+      const recorder = await this.recorder(tx, actor, facts);
+      const live = await loadChecklist(tx, actor, jobId);
+      const stored = await this.store(tx, actor, job, live, facts, recorder);
+      if (recorder.deviceCutOff) return { facts: stored, checklist: { jobId, revisionId: revision.id, items: [], holdPoints: [] } };
+      return { facts: stored, checklist: presentChecklist(live, { jobId, revisionId: revision.id, document: revision.document }, await momentOf(tx, actor, jobId, actor.request.at)) };
+    });
+  }
+
+  /** In the transaction of the caller, who holds the lock of the job. A fact that is on record already comes back as it was judged. */
+  async store(tx: Tx, actor: Actor, job: Job, live: LiveChecklist, facts: readonly FieldFact[], recorder: Recorder): Promise<StoredFact[]> {
+    const known = await this.known(tx, actor, job.id, facts);
+    const stored = new Map<string, StoredFact>();
+    const fresh = facts.filter(({ id }) => !known.has(id)).sort((a, b) => a.seq - b.seq);
+    for (const fact of fresh) {
+      if (!stored.has(fact.id)) stored.set(fact.id, await this.storeOne(tx, actor, job.id, live, fact, recorder));
+    }
+    if (stored.size > 0) await this.finish(tx, actor, job, live, [...stored.values()]);
+    return facts.map(({ id }) => found(known.get(id) ?? stored.get(id)));
+  }
+
+  private async storeOne(tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, fact: FieldFact, recorder: Recorder): Promise<StoredFact> {
+    const { verdict, reason } = judge(fact, await circumstancesOf(tx, actor, jobId, live, fact, recorder));
+    const row = await tx.fieldFact.create({
+      data: { ...factColumns(fact), companyId: actor.companyId, jobId, memberId: recorder.memberId, serverTime: actor.request.at, verdict, reason }, include: factParts,
+    });
+    const kept = presentFact(row);
+    live.items.get(fact.itemKey)?.facts.push(kept);
+    return kept;
+  }
+
+  private async finish(tx: Tx, actor: Actor, job: Job, live: LiveChecklist, stored: readonly StoredFact[]): Promise<void> {
+    await this.project(tx, actor, live, new Set(stored.map(({ fact }) => fact.itemKey)));
+    const kept = stored.filter(({ verdict }) => verdict === 'kept');
+    if (kept.some(({ fact }) => !fact.itemKey.startsWith('A'))) await advance(tx, actor, job, 'installing');
+    await audit(tx, actor, 'checklist.recorded', { jobId: job.id }, { facts: stored.length, kept: kept.length });
+    await emit(tx, actor, 'checklist', job.id);
+  }
+
+  /** The column `state` follows the fold, for lists. */
+  async project(tx: Tx, actor: Actor, live: LiveChecklist, keys: ReadonlySet<string>): Promise<void> {
+    for (const key of keys) {
+      const item = live.items.get(key);
+      if (item === undefined) continue;
+      const { state } = live.fold(item);
+      await tx.checklistItem.update({ where: { companyId_id: { companyId: actor.companyId, id: item.row.id } }, data: { state, updatedAt: actor.request.at } });
+    }
+  }
+
+  /** The phone that speaks must be one that its member has made known; one request comes from one phone. */
+  private async recorder(tx: Tx, actor: Actor, facts: readonly FieldFact[]): Promise<Recorder> {
+    const ids = [...new Set(facts.map(({ deviceId }) => deviceId))];
+    const device = found(await tx.device.findFirst({ where: { companyId: actor.companyId, memberId: actor.id, id: ids[0] ?? '' } }));
+    if (ids.length > 1) throw new DomainError('request.invalid', {}, [{ path: 'body.facts', message: 'come from more than one device' }]);
+    return { memberId: actor.id, roles: actor.roles, deviceCutOff: device.cutOffAt !== null };
+  }
+
+  private async known(tx: Tx, actor: Actor, jobId: string, facts: readonly FieldFact[]): Promise<ReadonlyMap<string, StoredFact>> {
+    const rows = await tx.fieldFact.findMany({ where: { companyId: actor.companyId, id: { in: facts.map(({ id }) => id) } }, include: factParts });
+    if (rows.some((row) => row.jobId !== jobId || row.memberId !== actor.id)) throw new DomainError('conflict.duplicate');
+    return new Map(rows.map((row) => [row.id, presentFact(row)]));
+  }
+}

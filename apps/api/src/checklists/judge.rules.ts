@@ -1,0 +1,68 @@
+import { type FieldFact, type Held, type Requirement, type Role, type StoredFact } from '@yardfall/contracts';
+
+export interface Judgement {
+  readonly verdict: StoredFact['verdict'];
+  /** A mark such as `held:HP-13`; see reasonText in the contracts. */
+  readonly reason: string | null;
+}
+
+export interface PhotoOnRecord {
+  readonly id: string;
+  readonly itemKey: string | null;
+  readonly takenAt: Date;
+}
+
+/** What is known when a fact is judged; it is on record already, whatever comes out. */
+export interface Circumstances {
+  readonly deviceCutOff: boolean;
+  /** The item as it stands in the build revision; null when it has none of this key. */
+  readonly item: { readonly requirement: Requirement; readonly requirementHash: string; readonly holdPoint: string | null } | null;
+  readonly roles: readonly Role[];
+  readonly held: readonly Held[];
+  readonly photo: PhotoOnRecord | null;
+  /** The document that the item asks for is one that the service holds itself, and it is there. */
+  readonly proofOnRecord: boolean;
+}
+
+const kept: Judgement = { verdict: 'kept', reason: null };
+const refused = (reason: string): Judgement => ({ verdict: 'refused', reason });
+/** What may be said of an item that is held: that it failed, does not apply, or is waived. It counts as no work on it. */
+const allowedWhileHeld: readonly FieldFact['kind'][] = ['failed', 'notApplicable', 'waived'];
+/** A photo may be noted a minute before the phone writes the fact. */
+const photoSlack = 60_000;
+
+/** Whether a stored fact counts, and if not, why. */
+export function judge(fact: FieldFact, circumstances: Circumstances): Judgement {
+  const { deviceCutOff, item, held } = circumstances;
+  if (deviceCutOff) return { verdict: 'quarantined', reason: 'deviceCutOff' };
+  if (item === null) return { verdict: 'late', reason: 'noSuchItem' };
+  if (fact.requirementHash !== item.requirementHash) return { verdict: 'late', reason: 'requirementChanged' };
+  const [guard] = held;
+  if (guard !== undefined && !allowedWhileHeld.includes(fact.kind)) return refused(`held:${guard.holdPoint}`);
+  return judgeKind(fact, circumstances, item);
+}
+
+function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord }: Circumstances, item: NonNullable<Circumstances['item']>): Judgement {
+  const { requirement, holdPoint } = item;
+  switch (fact.kind) {
+    case 'ticked': return mayTick(requirement, roles) ? kept : refused('officeOnly');
+    case 'photo': return judgePhoto(fact, photo);
+    case 'measured': return requirement.measures.some(({ name }) => name === fact.name) ? kept : refused('noSuchMeasure');
+    case 'signed': return requirement.signers.includes(fact.signer) ? kept : refused('wrongSigner');
+    case 'document': return requirement.template !== 'J1' || proofOnRecord ? kept : refused('noSuchProof');
+    case 'notApplicable': return holdPoint === null ? kept : refused('evidenceOnly');
+    case 'waived': return roles.includes('owner') ? kept : refused('ownerOnly');
+    default: return kept;
+  }
+}
+
+function mayTick({ signers }: Requirement, roles: readonly Role[]): boolean {
+  if (!signers.includes('owner') || signers.includes('crewLead')) return true;
+  return roles.includes('owner') || roles.includes('estimator');
+}
+
+function judgePhoto(fact: Extract<FieldFact, { kind: 'photo' }>, photo: PhotoOnRecord | null): Judgement {
+  if (photo === null) return refused('photoUnknown');
+  if (photo.itemKey !== null && photo.itemKey !== fact.itemKey) return refused('photoOfOtherItem');
+  return Date.parse(fact.takenAt) > photo.takenAt.getTime() + photoSlack ? refused('photoOlder') : kept;
+}

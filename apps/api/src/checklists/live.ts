@@ -1,0 +1,59 @@
+import { foldItem, type FoldedItem, type Held, heldBy, type ItemInState, type Moment, Requirement, type StoredFact } from '@yardfall/contracts';
+import type { Actor } from '../common/actor.ts';
+import type { Tx } from '../common/database.ts';
+import type { ChecklistItem } from '../generated/prisma/client.ts';
+import { factParts, presentFact } from './facts.presenter.ts';
+
+export interface LiveItem {
+  readonly row: ChecklistItem;
+  readonly requirement: Requirement;
+  /** All that was ever recorded under its key; only facts of the present requirement are folded. */
+  readonly facts: StoredFact[];
+}
+
+/** A checklist with its facts in memory, for judging one fact after the other. */
+export class LiveChecklist {
+  readonly items: ReadonlyMap<string, LiveItem>;
+
+  constructor(items: readonly LiveItem[]) {
+    this.items = new Map(items.map((item) => [item.row.key, item]));
+  }
+
+  fold({ row, requirement, facts }: LiveItem): FoldedItem {
+    return foldItem(requirement, facts.filter(({ fact }) => fact.requirementHash === row.requirementHash));
+  }
+
+  states(): ItemInState[] {
+    return [...this.items.values()].map((item) => {
+      const { state, freshUntil } = this.fold(item);
+      return { key: item.row.key, template: item.row.template, part: item.row.part, state, freshUntil };
+    });
+  }
+
+  /** Work that has begun does not care any more how old the photo of its guard has grown. */
+  momentFor(key: string, { at, mayDig }: Moment): Moment {
+    return { at: this.hasBegun(key) ? null : at, mayDig };
+  }
+
+  heldBy(key: string, moment: Moment): readonly Held[] {
+    return heldBy(this.states(), key, this.momentFor(key, moment));
+  }
+
+  hasBegun(key: string): boolean {
+    const item = this.items.get(key);
+    return item?.facts.some(({ fact, verdict }) => fact.kind === 'begun' && verdict === 'kept' && fact.requirementHash === item.row.requirementHash) ?? false;
+  }
+}
+
+export async function loadChecklist(tx: Tx, actor: Actor, jobId: string): Promise<LiveChecklist> {
+  const where = { companyId: actor.companyId, jobId };
+  const rows = await tx.checklistItem.findMany({ where: { ...where, retiredAt: null }, orderBy: { position: 'asc' } });
+  const facts = (await tx.fieldFact.findMany({ where, include: factParts, orderBy: [{ serverTime: 'asc' }, { seq: 'asc' }, { id: 'asc' }] })).map(presentFact);
+  const items = new Map(rows.map((row) => [row.key, { row, requirement: requirementOf(row), facts: new Array<StoredFact>() }]));
+  for (const fact of facts) items.get(fact.fact.itemKey)?.facts.push(fact);
+  return new LiveChecklist([...items.values()]);
+}
+
+export function requirementOf(row: ChecklistItem): Requirement {
+  return Requirement.parse(JSON.parse(Buffer.from(row.requirement).toString('utf8')));
+}

@@ -1,0 +1,29 @@
+import { Controller } from '@nestjs/common';
+import { found as api, type InputOf } from '@yardfall/contracts';
+import type { Actor } from '../common/actor.ts';
+import { Input, Route, Who } from '../common/route.ts';
+import { FoundService } from './found.service.ts';
+
+@Controller()
+export class FoundController {
+  private readonly found: FoundService;
+
+  constructor(found: FoundService) {
+    this.found = found;
+  }
+
+  @Route(api.list)
+  list(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.list>) {
+    return this.found.list(actor, params.jobId);
+  }
+
+  @Route(api.report)
+  report(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.report>) {
+    return this.found.report(actor, params.jobId, body);
+  }
+
+  @Route(api.answer)
+  answer(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.answer>) {
+    return this.found.answer(actor, params.jobId, params.reportId, body.answer);
+  }
+}

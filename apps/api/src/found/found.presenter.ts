@@ -1,0 +1,13 @@
+import type { FoundReport } from '@yardfall/contracts';
+import type { Prisma } from '../generated/prisma/client.ts';
+
+export const reportParts = { reportedBy: { select: { name: true } }, answeredBy: { select: { name: true } } } satisfies Prisma.FoundReportInclude;
+export type ReportRecord = Prisma.FoundReportGetPayload<{ include: typeof reportParts }>;
+
+export function presentReport(row: ReportRecord): FoundReport {
+  return {
+    id: row.id, jobId: row.jobId, kind: row.kind as FoundReport['kind'], part: row.part, measure: row.measure, note: row.note, photoIds: row.photoIds,
+    status: row.status as FoundReport['status'], reportedBy: row.reportedBy.name, reportedAt: row.reportedAt.toISOString(), answer: row.answer,
+    answeredBy: row.answeredBy?.name ?? null, answeredAt: row.answeredAt?.toISOString() ?? null,
+  };
+}

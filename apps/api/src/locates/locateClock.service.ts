@@ -1,0 +1,48 @@
+import { Injectable, type OnModuleInit } from '@nestjs/common';
+import type { Actor } from '../common/actor.ts';
+import { Clock } from '../common/clock.ts';
+import { Database } from '../common/database.ts';
+import { emit } from '../common/events.ts';
+import { Owner } from '../common/owner.ts';
+import { Worker } from '../common/worker.ts';
+import { lockJob } from '../jobs/jobs.access.ts';
+import { holdForMarks } from './tickets.ts';
+
+/** A ticket becomes legal or runs out by itself: every ten minutes the holds of the jobs concerned are looked at again. */
+@Injectable()
+export class LocateClockService implements OnModuleInit {
+  private readonly worker: Worker;
+  private readonly owner: Owner;
+  private readonly clock: Clock;
+  private readonly database: Database;
+
+  constructor(worker: Worker, owner: Owner, clock: Clock, database: Database) {
+    this.worker = worker;
+    this.owner = owner;
+    this.clock = clock;
+    this.database = database;
+  }
+
+  onModuleInit(): void {
+    this.worker.routine('locates.clock', '*/10 * * * *', () => this.queueRechecks());
+    this.worker.task('locates.recheck', (actor, { jobId }) => this.recheck(actor, String(jobId)));
+  }
+
+  async recheck(actor: Actor, jobId: string): Promise<void> {
+    await this.database.write(actor, async (tx) => {
+      await holdForMarks(tx, actor, await lockJob(tx, actor, jobId));
+      await emit(tx, actor, 'locates', jobId, null);
+    });
+  }
+
+  /** An hour back, so that a service that stood still for a while misses nothing that matters; looking twice does no harm. */
+  async queueRechecks(): Promise<void> {
+    const now = this.clock.now();
+    await this.owner.pool.query(
+      `SELECT graphile_worker.add_job('locates.recheck', json_build_object('companyId', t.company_id, 'jobId', t.job_id), job_key := 'locates.recheck:' || t.job_id)
+       FROM (SELECT DISTINCT company_id, job_id FROM locate_ticket
+             WHERE status = 'open' AND (legal_start_at BETWEEN $1 AND $2 OR expires_at BETWEEN $1 AND $2)) t`,
+      [new Date(now.getTime() - 3_600_000), now],
+    );
+  }
+}

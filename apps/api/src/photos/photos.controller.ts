@@ -1,0 +1,33 @@
+import { Controller, Header, StreamableFile } from '@nestjs/common';
+import { type InputOf, photos as api } from '@yardfall/contracts';
+import type { Actor } from '../common/actor.ts';
+import type { UploadedFile } from '../common/request.ts';
+import { File, Input, Route, Who } from '../common/route.ts';
+import { PhotosService } from './photos.service.ts';
+
+@Controller()
+export class PhotosController {
+  private readonly photos: PhotosService;
+
+  constructor(photos: PhotosService) {
+    this.photos = photos;
+  }
+
+  @Route(api.list)
+  list(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.list>) {
+    return this.photos.list(actor, params.jobId);
+  }
+
+  @Route(api.add)
+  add(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.add>, @File() file: UploadedFile) {
+    return this.photos.add(actor, params.jobId, body, file);
+  }
+
+  /** A copy never changes under its id, so the reader's own browser may keep it; nobody between may. */
+  @Route(api.file)
+  @Header('Cache-Control', 'private, max-age=31536000, immutable')
+  async file(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.file>) {
+    const { stream, length, mediaType } = await this.photos.file(actor, params.jobId, params.photoId, params.copy);
+    return new StreamableFile(stream, { type: mediaType, length, disposition: 'inline' });
+  }
+}
