@@ -1,4 +1,5 @@
-import { ui } from './catalogues/ui.ts';
+import { ui as frame } from './catalogues/ui.ts';
+import { phonePages } from './catalogues/pages/phone.ts';
 import { jobs as jobPages } from './catalogues/jobs.ts';
 import { jobHolds } from './catalogues/jobs/holds.ts';
 import { jobPeople } from './catalogues/jobs/people.ts';
@@ -31,6 +32,7 @@ import { document } from './catalogues/document.ts';
 import { audit } from './catalogues/audit.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
+const ui = { ...frame, ...phonePages };
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
 const prices = { ...pricePages, ...priceLines, ...priceQuantities };
 const offers = { ...offerPages, ...offerText };

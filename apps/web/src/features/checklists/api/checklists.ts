@@ -1,0 +1,16 @@
+import { checklists, jobs } from '@yardfall/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useWrite } from '../../../hooks/useWrite.ts';
+import { read } from '../../../lib/query.ts';
+
+export function useChecklist(jobId: string) {
+  return useQuery(read(checklists.read, { params: { jobId } }));
+}
+
+export function useBegin(onDone: () => void) {
+  return useWrite(checklists.begin, { refreshes: [checklists.read, jobs.list], onDone });
+}
+
+export function useWaive(onDone: () => void) {
+  return useWrite(checklists.waive, { refreshes: [checklists.read, jobs.read, jobs.list], onDone });
+}

@@ -1,0 +1,49 @@
+import { itemGroups } from '@yardfall/contracts';
+import { useState } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { Empty } from '../../../components/Empty.tsx';
+import { Heading } from '../../../components/Heading.tsx';
+import { Loading } from '../../../components/Loading.tsx';
+import { ProblemNotice } from '../../../components/Notice.tsx';
+import { ApiProblem } from '../../../lib/problem.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { useChecklistView } from '../model/useChecklistView.ts';
+import { doneCount, isSettled, type ChecklistView } from '../model/view.ts';
+import { HoldPoints } from './HoldPoints.tsx';
+import { ItemDialog } from './ItemDialog.tsx';
+import { ItemRow } from './ItemRow.tsx';
+import { NextControl } from './NextControl.tsx';
+import './checklists.css';
+
+/** The list of the work, built from what will be built; an item opens as one screen. */
+export function Checklist({ jobId }: { readonly jobId: string }) {
+  const { t } = useText();
+  const { view, pending, problem, again } = useChecklistView(jobId);
+  const [open, setOpen] = useState<string | null>(null);
+  if (pending) return <Loading what={t('checklists.loading')} />;
+  if (problem instanceof ApiProblem && problem.code === 'checklist.notBuildRevision') return <Empty what={t('checklists.none')} why={t('checklists.noneWhy')} />;
+  if (!view) return <ProblemNotice problem={problem} action={<Button onClick={again}>{t('ui.tryAgain')}</Button>} />;
+  return (
+    <div className="stack">
+      <p className="faint">{t('checklists.done', { done: doneCount(view), all: view.items.length })}</p>
+      <NextControl view={view} onOpen={setOpen} />
+      <Groups view={view} onOpen={setOpen} />
+      <HoldPoints view={view} />
+      <ItemDialog view={view} openKey={open} onOpen={setOpen} />
+    </div>
+  );
+}
+
+function Groups({ view, onOpen }: { readonly view: ChecklistView; readonly onOpen: (key: string) => void }) {
+  const { t } = useText();
+  return itemGroups.map((group) => {
+    const items = view.items.filter(({ item }) => item.group === group);
+    if (items.length === 0) return null;
+    return (
+      <div key={group}>
+        <Heading level={3} aside={t('checklists.done', { done: items.filter(isSettled).length, all: items.length })}>{t('checklists.groupHead', { letter: group, name: `checklists.group.${group}` })}</Heading>
+        <ul className="item-list">{items.map((one) => <ItemRow key={one.item.key} view={one} onOpen={onOpen} />)}</ul>
+      </div>
+    );
+  });
+}

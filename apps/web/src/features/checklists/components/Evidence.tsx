@@ -1,0 +1,32 @@
+import { useMe } from '../../../hooks/useMe.ts';
+import { asksPhoto, mayTick, signersAsked } from '../model/evidence.ts';
+import type { ItemRecord } from '../model/useItemRecord.ts';
+import type { ChecklistView, ItemView } from '../model/view.ts';
+import { DocumentEvidence } from './DocumentEvidence.tsx';
+import { PhotoEvidence } from './PhotoEvidence.tsx';
+import { SignEvidence } from './SignEvidence.tsx';
+import { TickEvidence } from './TickEvidence.tsx';
+import { ValueEvidence } from './ValueEvidence.tsx';
+
+export interface EvidenceProps {
+  readonly list: ChecklistView;
+  readonly view: ItemView;
+  readonly record: ItemRecord;
+}
+
+/** The controls of what the item asks for, the photo first. */
+export function Evidence(props: EvidenceProps) {
+  const { me, may } = useMe();
+  const { view } = props;
+  const wants = new Set(view.item.requirement.evidence);
+  if (!may('checklists.record') || view.state === 'failed' && view.missing.includes('correction')) return null;
+  return (
+    <>
+      {asksPhoto(view) ? <PhotoEvidence {...props} /> : null}
+      {wants.has('value') ? view.item.requirement.measures.map((measure) => <ValueEvidence key={measure.name} {...props} measure={measure} />) : null}
+      {wants.has('document') ? <DocumentEvidence {...props} /> : null}
+      {signersAsked(view.item, view.missing).map((signer) => <SignEvidence key={signer} {...props} signer={signer} />)}
+      {wants.has('tick') ? <TickEvidence {...props} allowed={mayTick(view.item.requirement, me?.roles ?? [])} /> : null}
+    </>
+  );
+}

@@ -1,0 +1,29 @@
+import { Button } from '../../../components/Button.tsx';
+import { Notice } from '../../../components/Notice.tsx';
+import { useText } from '../../../lib/reader.tsx';
+import { nextOf, type ChecklistView, type ItemView } from '../model/view.ts';
+
+interface NextControlProps {
+  readonly view: ChecklistView;
+  /** The item on screen, so that the next one is another. */
+  readonly except?: string;
+  readonly onOpen: (key: string) => void;
+}
+
+/** The next thing to do as one large control. */
+export function NextControl({ view, except, onOpen }: NextControlProps) {
+  const { t } = useText();
+  const next = nextOf(view, except ?? null);
+  if (next === null) return except === undefined ? <Notice><p>{t('checklists.allDone')}</p></Notice> : null;
+  return (
+    <Button kind={except === undefined ? 'main' : 'plain'} size="crew" wide onClick={() => onOpen(next.item.key)}>
+      <span className="next-words">{t('checklists.next')}</span>
+      <ItemName view={next} />
+    </Button>
+  );
+}
+
+export function ItemName({ view: { item } }: { readonly view: ItemView }) {
+  const { say, t } = useText();
+  return <span>{item.template} {say(`checklists.${item.template}.what`, item.requirement.params)}{item.partName === null ? '' : `, ${t('checklists.partName', { part: item.partName })}`}</span>;
+}

@@ -1,0 +1,22 @@
+import { useState } from 'react';
+import { useText } from '../../../lib/reader.tsx';
+import { useChecklistView } from '../model/useChecklistView.ts';
+import { doneCount } from '../model/view.ts';
+import { ItemDialog } from './ItemDialog.tsx';
+import { NextControl } from './NextControl.tsx';
+import './checklists.css';
+
+/** For the crew's home: the next item of one job, worked on right there. Nothing before the job is released to dig. */
+export function NextItem({ jobId }: { readonly jobId: string }) {
+  const { t } = useText();
+  const { view } = useChecklistView(jobId);
+  const [open, setOpen] = useState<string | null>(null);
+  if (!view) return null;
+  return (
+    <div className="stack next-item">
+      <NextControl view={view} onOpen={setOpen} />
+      <p className="faint">{t('checklists.done', { done: doneCount(view), all: view.items.length })}</p>
+      <ItemDialog view={view} openKey={open} onOpen={setOpen} />
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+import { measureCode, type FieldFact } from '@yardfall/contracts';
+import { useText, type Text } from '../../../lib/reader.tsx';
+import { writtenAs } from '../model/judge.ts';
+import { reasonSentence } from '../model/sentences.ts';
+import type { ItemView } from '../model/view.ts';
+
+/** What was recorded of the item, the newest first; what does not count says why. */
+export function Record({ view }: { readonly view: ItemView }) {
+  const text = useText();
+  const { t, say } = text;
+  if (view.item.facts.length === 0) return null;
+  return (
+    <>
+      {view.notCounted.length > 0 ? <ul className="stack">{view.notCounted.map((stored) => <li key={stored.fact.id} className="field-error">{reasonSentence(say, stored)}</li>)}</ul> : null}
+      <details className="fold">
+        <summary>{t('checklists.record', { n: view.item.facts.length })}</summary>
+        <ol className="item-record">
+          {view.item.facts.toReversed().map((stored) => (
+            <li key={stored.fact.id}>
+              <span>{factWords(stored.fact, view, text)}</span>
+              <span className="faint">{t('checklists.recordBy', { by: stored.by, at: stored.fact.deviceTime })}</span>
+            </li>
+          ))}
+        </ol>
+      </details>
+    </>
+  );
+}
+
+function factWords(fact: FieldFact, { item }: ItemView, { t, q }: Text): string {
+  switch (fact.kind) {
+    case 'measured': {
+      const quantity = item.requirement.measures.find(({ name }) => name === fact.name)?.quantity;
+      return t('checklists.fact.measured', { measure: measureCode(fact.name), value: quantity === undefined ? String(fact.value) : q(writtenAs[quantity], fact.value) });
+    }
+    case 'signed': return t('checklists.fact.signed', { name: fact.name, signer: `checklists.signer.${fact.signer}` });
+    case 'document': return t('checklists.documentIs', { reference: fact.reference });
+    case 'failed': case 'notApplicable': case 'waived': return t(`checklists.fact.${fact.kind}`, { reason: fact.reason });
+    case 'corrected': return t('checklists.fact.corrected', { reason: fact.note });
+    default: return t(`checklists.fact.${fact.kind}`);
+  }
+}

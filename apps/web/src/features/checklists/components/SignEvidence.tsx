@@ -1,0 +1,32 @@
+import type { Signer } from '@yardfall/contracts';
+import { type FormEvent } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { CheckField, TextField } from '../../../components/Field.tsx';
+import { fieldsOf } from '../../../lib/form.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { factsOf } from '../model/evidence.ts';
+import type { EvidenceProps } from './Evidence.tsx';
+
+/** Signed on this phone by name, with the statement that is signed in sight. */
+export function SignEvidence({ view, record, signer }: EvidenceProps & { readonly signer: Signer }) {
+  const { t, say } = useText();
+  const signed = factsOf(view, 'signed').findLast((fact) => fact.signer === signer);
+  const again = view.missing.some((mark) => mark === `signature:${signer}` || mark === 'signature:second');
+  if (signed && !again) return <p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{t('checklists.signedBy', { name: signed.name, signer: `checklists.signer.${signer}` })}</p>;
+  const licensed = signer === 'electrician' || signer === 'inspector';
+  const statement = t('checklists.statement', { what: say(`checklists.${view.item.template}.what`, view.item.requirement.params) });
+  const submit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const field = fieldsOf(event.currentTarget);
+    record.record({ kind: 'signed', signer, name: field('name'), licence: licensed ? field('licence') : '', statement });
+  };
+  return (
+    <form className="stack evidence" onSubmit={submit}>
+      <p className="notice-title">{t('checklists.signature', { signer: `checklists.signer.${signer}` })}</p>
+      <TextField label={t('checklists.signName')} name="name" required maxLength={120} autoComplete="off" />
+      {licensed ? <TextField label={t('checklists.signLicense')} name="licence" required maxLength={60} autoComplete="off" /> : null}
+      <CheckField label={statement} required />
+      <Button type="submit" size="crew" wide disabled={record.busy}>{t('checklists.sign')}</Button>
+    </form>
+  );
+}

@@ -1,0 +1,26 @@
+import type { ChecklistItem } from '@yardfall/contracts';
+import { isMessageCode } from '@yardfall/text';
+import { Notice } from '../../../components/Notice.tsx';
+import { useText } from '../../../lib/reader.tsx';
+import { reasonSentence } from '../model/sentences.ts';
+
+/** How good is good enough, what the photo must show, and why. */
+export function WhatGood({ item }: { readonly item: ChecklistItem }) {
+  const { t, say } = useText();
+  const line = (what: 'acceptance' | 'photo' | 'whyCrew') => {
+    const code = `checklists.${item.template}.${what}`;
+    return isMessageCode(code) ? say(code, item.requirement.params) : null;
+  };
+  const photo = item.requirement.evidence.includes('photo') ? line('photo') : null;
+  const [good, why] = [line('acceptance'), line('whyCrew')];
+  return (
+    <>
+      {item.reopenedReason === null ? null : <Notice severity="caution"><p>{reasonSentence(say, { reason: item.reopenedReason })}</p></Notice>}
+      <dl className="item-good">
+        {good === null ? null : <div><dt>{t('checklists.goodEnough')}</dt><dd>{good}</dd></div>}
+        {photo === null ? null : <div><dt>{t('checklists.photoShows')}</dt><dd>{photo}</dd></div>}
+        {why === null ? null : <div><dt>{t('checklists.why')}</dt><dd>{why}</dd></div>}
+      </dl>
+    </>
+  );
+}

@@ -1,0 +1,2 @@
+export { Checklist } from './components/Checklist.tsx';
+export { NextItem } from './components/NextItem.tsx';

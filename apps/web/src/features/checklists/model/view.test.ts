@@ -1,0 +1,81 @@
+import type { Checklist, ChecklistItem, FieldFact } from '@yardfall/contracts';
+import { describe, expect, test } from 'vitest';
+import { asksPhoto, mayTick, seenOf, signersAsked, type FactBody } from './evidence.ts';
+import { doneCount, nextOf, viewOf } from './view.ts';
+
+const uuid = (n: number) => `0195b5a0-0000-7000-8000-${String(n).padStart(12, '0')}`;
+const now = Date.parse('2026-11-25T15:00:00Z');
+const hash = 'a'.repeat(64);
+
+/** An item as the list has it (ours): D4 two photos not older than 2 h, I1 and I2 one photo here, I3 guarded by HP-13. */
+function item(template: string, position: number, photos: number, freshFor: number | null = null, guardedBy: readonly string[] = []): ChecklistItem {
+  return {
+    key: `${template}:P1`, template, group: template.slice(0, 1), part: 'P1', partName: 'Channel', position, holdPoint: template === 'I3' ? null : 'HP-13', requirementHash: hash,
+    requirement: { template, part: 'P1', evidence: photos > 0 ? ['tick', 'photo'] : ['tick'], signers: ['crewLead'], minPhotos: photos, measures: [], params: {}, freshFor },
+    state: 'open', heldBy: guardedBy.length > 0 ? [{ holdPoint: 'HP-13', items: [...guardedBy] }] : [], missing: ['tick', `photo:${String(photos)}`], reopenedReason: null, facts: [],
+  };
+}
+
+const pour = (): Checklist => {
+  const before = ['D4:P1', 'I1:P1', 'I2:P1'];
+  const items = [item('D4', 0, 2, 7200), item('I1', 1, 1), item('I2', 2, 1), item('I3', 3, 1, null, before)];
+  return { jobId: uuid(1), revisionId: uuid(2), items, holdPoints: [{ id: 'HP-13', part: 'P1', open: false, waived: false, items: before, guards: ['I3:P1'] }] };
+};
+
+let count = 10;
+function fact(itemKey: string, body: FactBody, seen: string[] = []): FieldFact {
+  count += 1;
+  return { id: uuid(count), deviceId: uuid(3), seq: count, deviceTime: '2026-11-25T15:00:00Z', factVersion: 1, revisionId: uuid(2), itemKey, requirementHash: hash, seen, ...body } as FieldFact;
+}
+const photo = (key: string, takenAt = '2026-11-25T14:30:00Z') => fact(key, { kind: 'photo', photoId: uuid(count + 500), takenAt });
+const tick = (key: string) => fact(key, { kind: 'ticked', note: '' });
+const proof = (takenAt?: string) => [photo('D4:P1', takenAt), photo('D4:P1', takenAt), tick('D4:P1'), photo('I1:P1'), tick('I1:P1'), photo('I2:P1'), tick('I2:P1')];
+const of = (facts: readonly FieldFact[], at = now) => viewOf(pour(), facts, at);
+const heldKeys = (view: ReturnType<typeof of>) => view.items.find(({ item: { template } }) => template === 'I3')?.heldBy.flatMap(({ items }) => items);
+
+describe('the checklist on this phone', () => {
+  test('without news from this phone is the word of the office', () => {
+    const view = of([]);
+    expect(heldKeys(view)).toEqual(['D4:P1', 'I1:P1', 'I2:P1']);
+    expect(nextOf(view)?.item.key).toBe('D4:P1');
+    expect(doneCount(view)).toBe(0);
+  });
+  test('keeps the pour held while D4 lacks a photo', () => expect(heldKeys(of(proof().slice(1)))).toEqual(['D4:P1']));
+  test('opens the pour with D4, I1 and I2 shown', () => {
+    const view = of(proof());
+    expect(heldKeys(view)).toEqual([]);
+    expect(view.holdPoints[0]?.open).toBe(true);
+    expect([doneCount(view), nextOf(view)?.item.key]).toEqual([3, 'I3:P1']);
+  });
+  test('a taped grate of more than two hours ago holds the pour again, but not one that began in time', () => {
+    const old = proof('2026-11-25T12:30:00Z');
+    expect(heldKeys(of(old))).toEqual(['D4:P1']);
+    expect(heldKeys(of([...old, fact('I3:P1', { kind: 'begun' })]))).toEqual([]);
+  });
+  test('asks for the beginning where the age of a photo before it counts', () => {
+    expect(of([]).items.map(({ asksBegin }) => asksBegin)).toEqual([false, false, false, true]);
+  });
+  test('a fact for another design of the item does not count', () => {
+    const [first, ...rest] = proof();
+    expect(heldKeys(of([{ ...first, requirementHash: 'b'.repeat(64) } as FieldFact, ...rest]))).toEqual(['D4:P1']);
+  });
+});
+
+describe('what an item asks for', () => {
+  test('a new fact follows all that is known', () => {
+    const one = tick('I1:P1');
+    const view = of([one]).items[1];
+    expect(view && seenOf(view)).toEqual([one.id]);
+  });
+  test('after a correction a photo and a second signature', () => {
+    const failed = fact('I1:P1', { kind: 'failed', reason: 'no dowels' });
+    const view = of([failed, fact('I1:P1', { kind: 'corrected', note: 'set again' }, [failed.id])]).items[1];
+    expect(view?.missing).toContain('signature:second');
+    expect(view && asksPhoto(view)).toBe(true);
+    expect(view && signersAsked(view.item, view.missing)).toEqual(['crewLead']);
+  });
+  test('the owner or estimator ticks what the owner signs for', () => {
+    const requirement = { ...item('A1', 0, 0).requirement, signers: ['owner' as const] };
+    expect([mayTick(requirement, ['crew']), mayTick(requirement, ['crew', 'owner']), mayTick(item('D4', 0, 2).requirement, ['crew'])]).toEqual([false, true, true]);
+  });
+});

@@ -1,0 +1,58 @@
+import { sha256Hex, type BodyInput, type found } from '@yardfall/contracts';
+import { useMutation } from '@tanstack/react-query';
+import { v7 as uuidv7 } from 'uuid';
+import { keepFact, keepFound, keepPhoto, type NewFact } from '../lib/outbox.ts';
+import { ApiProblem } from '../lib/problem.ts';
+import { useMe } from './useMe.ts';
+
+const photoTypes = ['image/jpeg', 'image/png'];
+const largestPhoto = 25_000_000;
+
+export interface NewPhoto {
+  readonly file: File;
+  readonly itemKey: string | null;
+  readonly part: string | null;
+  readonly note: string;
+  readonly forCustomer: boolean;
+}
+
+export interface KeptPhoto {
+  readonly id: string;
+  readonly takenAt: string;
+}
+
+function useMemberId(): string {
+  return useMe().me?.id ?? '';
+}
+
+/** Keeps a photo on this phone with its SHA-256; it is sent from there. Answers with the id that facts and reports name. */
+export function useKeepPhoto(jobId: string) {
+  const memberId = useMemberId();
+  return useMutation<KeptPhoto, Error, NewPhoto>({
+    networkMode: 'always',
+    mutationFn: async ({ file, ...about }) => {
+      if (!photoTypes.includes(file.type)) throw new ApiProblem('photo.notAnImage');
+      if (file.size > largestPhoto) throw new ApiProblem('photo.tooLarge', { params: { max: largestPhoto } });
+      // A copy, because the file of the camera may be gone by the time it is sent.
+      const bytes = await file.arrayBuffer();
+      const id = uuidv7();
+      // Of a picture that was chosen from the phone's own store, when it was made and not when it was chosen.
+      const takenAt = new Date(Math.min(file.lastModified, Date.now())).toISOString();
+      const sha256 = await sha256Hex(new Uint8Array(bytes));
+      await keepPhoto({ id, memberId, jobId, meta: { id, sha256, takenAt, ...about }, file: new Blob([bytes], { type: file.type }) });
+      return { id, takenAt };
+    },
+  });
+}
+
+export function useKeepFact(jobId: string) {
+  const memberId = useMemberId();
+  return useMutation<void, Error, NewFact>({ networkMode: 'always', mutationFn: (fact) => keepFact(memberId, jobId, fact) });
+}
+
+export function useKeepFound(jobId: string) {
+  const memberId = useMemberId();
+  return useMutation<void, Error, BodyInput<typeof found.report>>({
+    networkMode: 'always', mutationFn: (report) => keepFound({ id: uuidv7(), memberId, jobId, report }),
+  });
+}

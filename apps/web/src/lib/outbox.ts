@@ -1,0 +1,104 @@
+import type { BodyInput, FieldFact, found, PhotoMeta } from '@yardfall/contracts';
+import { v7 as uuidv7 } from 'uuid';
+import { inStores } from './idb.ts';
+
+interface Base {
+  /** Order of recording on this phone; given by the store. */
+  readonly at: number;
+  readonly id: string;
+  /** Whose entry it is: another person who signs in on this phone does not send it. */
+  readonly memberId: string;
+  readonly jobId: string;
+  /** Error code with which the office refused it for good; null while it waits. */
+  readonly refused: string | null;
+}
+export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoMeta; readonly file: Blob };
+export type OutboxFact = Base & { readonly kind: 'fact'; readonly fact: FieldFact };
+export type OutboxFound = Base & { readonly kind: 'found'; readonly report: BodyInput<typeof found.report> };
+export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxFound;
+
+export interface Device {
+  readonly id: string;
+  readonly seq: number;
+  readonly registered: boolean;
+}
+
+type Unsent<E extends OutboxEntry> = Omit<E, 'at' | 'refused' | 'kind'>;
+/** What is known of a fact before this phone gives it its number. */
+type Unnumbered<F> = F extends FieldFact ? Omit<F, 'id' | 'deviceId' | 'seq' | 'deviceTime' | 'factVersion'> : never;
+export type NewFact = Unnumbered<FieldFact>;
+
+let entries: readonly OutboxEntry[] = [];
+const listeners = new Set<() => void>();
+const otherTabs = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('yardfall.outbox');
+otherTabs?.addEventListener('message', () => void readAgain(false).catch(() => undefined));
+
+/** What is on this phone and not yet in the office, oldest first. */
+export function outboxNow(): readonly OutboxEntry[] {
+  return entries;
+}
+
+export function onOutbox(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+export async function loadOutbox(): Promise<void> {
+  await readAgain(false);
+}
+
+export async function keepPhoto(entry: Unsent<OutboxPhoto>): Promise<void> {
+  await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'photo', refused: null }));
+  await readAgain(true);
+}
+
+export async function keepFound(entry: Unsent<OutboxFound>): Promise<void> {
+  await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'found', refused: null }));
+  await readAgain(true);
+}
+
+/** The number of a fact and the fact itself are kept in one step, so that no number is used twice, whatever stops the phone. */
+export async function keepFact(memberId: string, jobId: string, fact: NewFact): Promise<void> {
+  const id = uuidv7();
+  const fresh: Device = { id: uuidv7(), seq: 0, registered: false };
+  const deviceTime = new Date().toISOString();
+  await inStores(['outbox', 'devices'], 'readwrite', async ({ outbox, devices }) => {
+    const device = ((await devices.get(memberId)) as Device | undefined) ?? fresh;
+    const seq = device.seq + 1;
+    await devices.put({ ...device, seq }, memberId);
+    await outbox.put({ kind: 'fact', id, memberId, jobId, refused: null, fact: { ...fact, id, deviceId: device.id, seq, deviceTime, factVersion: 1 } });
+  });
+  await readAgain(true);
+}
+
+export async function deviceOf(memberId: string): Promise<Device | undefined> {
+  return (await inStores(['devices'], 'readonly', ({ devices }) => devices.get(memberId))) as Device | undefined;
+}
+
+export async function markRegistered(memberId: string): Promise<void> {
+  await inStores(['devices'], 'readwrite', async ({ devices }) => {
+    const device = (await devices.get(memberId)) as Device | undefined;
+    if (device) await devices.put({ ...device, registered: true }, memberId);
+  });
+}
+
+export async function removeEntries(gone: readonly OutboxEntry[]): Promise<void> {
+  await inStores(['outbox'], 'readwrite', async ({ outbox }) => {
+    for (const { at } of gone) await outbox.remove(at);
+  });
+  await readAgain(true);
+}
+
+/** Null lets the entries be tried again. */
+export async function markRefused(which: readonly OutboxEntry[], code: string | null): Promise<void> {
+  await inStores(['outbox'], 'readwrite', async ({ outbox }) => {
+    for (const entry of which) await outbox.put({ ...entry, refused: code });
+  });
+  await readAgain(true);
+}
+
+async function readAgain(tell: boolean): Promise<void> {
+  entries = (await inStores(['outbox'], 'readonly', ({ outbox }) => outbox.all())) as OutboxEntry[];
+  for (const listener of listeners) listener();
+  if (tell) otherTabs?.postMessage('changed');
+}

@@ -1,0 +1,32 @@
+import type { FieldFact } from '@yardfall/contracts';
+import { describe, expect, test } from 'vitest';
+import type { OutboxEntry } from './outbox.ts';
+import { ApiProblem } from './problem.ts';
+import { mayPass, nextBatch } from './sendOutbox.ts';
+
+const base = (at: number, jobId = 'j', memberId = 'm') => ({ at, id: String(at), memberId, jobId, refused: null });
+const fact = (at: number, jobId?: string, memberId?: string): OutboxEntry => ({ ...base(at, jobId, memberId), kind: 'fact', fact: { id: String(at) } as FieldFact });
+const photo = (at: number): OutboxEntry => ({ ...base(at), kind: 'photo', meta: { id: String(at) } as never, file: new Blob() });
+const ids = (batch: readonly OutboxEntry[]) => batch.map(({ id }) => id);
+
+describe('what is sent next', () => {
+  test('a photo goes before the facts recorded after it', () => {
+    expect(ids(nextBatch([photo(1), fact(2), fact(3)], 'm'))).toEqual(['1']);
+    expect(ids(nextBatch([fact(2), fact(3), photo(4), fact(5)], 'm'))).toEqual(['2', '3']);
+  });
+  test('facts of two jobs go apart, and at most 100 at once', () => {
+    expect(ids(nextBatch([fact(1), fact(2, 'other')], 'm'))).toEqual(['1']);
+    expect(nextBatch(Array.from({ length: 130 }, (_, at) => fact(at)), 'm')).toHaveLength(100);
+  });
+  test("another person's entries and refused ones stay where they are", () => {
+    expect(ids(nextBatch([fact(1, 'j', 'other'), { ...fact(2), refused: 'request.invalid' }, fact(3)], 'm'))).toEqual(['3']);
+    expect(nextBatch([fact(1, 'j', 'other')], 'm')).toEqual([]);
+  });
+});
+
+describe('a problem on the way', () => {
+  test.each([['offline', 0, true], ['busy', 503, true], ['internal', 500, true], ['storage.full', 507, true], ['auth.required', 401, true], ['auth.tooManyAttempts', 429, true], ['unreadableAnswer', 200, true],
+    ['photo.hashMismatch', 422, false], ['notFound', 404, false], ['checklist.notBuildRevision', 409, false], ['request.invalid', 400, false]] as const)('%s', (code, status, later) => {
+    expect(mayPass(new ApiProblem(code, { status }))).toBe(later);
+  });
+});

@@ -1,0 +1,100 @@
+import { checklists, found, identity, photos } from '@yardfall/contracts';
+import { call } from './api.ts';
+import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact } from './outbox.ts';
+import { ApiProblem } from './problem.ts';
+
+export interface Sender {
+  readonly id: string;
+  readonly name: string;
+}
+
+const factsAtOnce = 100;
+
+/**
+ * Sends what waits, oldest first, so that a photo is there before the fact that names it. What the office refuses for good
+ * stays on the phone with the reason; what may go through later stops the round. Answers whether anything was sent.
+ */
+export async function sendOutbox(sender: Sender): Promise<boolean> {
+  if (!('locks' in navigator)) return sendAll(sender);
+  // Two tabs of one phone must not send the same entries side by side.
+  return navigator.locks.request('yardfall.outbox', { ifAvailable: true }, (lock) => (lock === null ? false : sendAll(sender)));
+}
+
+async function sendAll(sender: Sender): Promise<boolean> {
+  await loadOutbox();
+  let sent = false;
+  for (let batch = nextBatch(outboxNow(), sender.id); batch.length > 0; batch = nextBatch(outboxNow(), sender.id)) {
+    const problem = await problemWith(batch, sender);
+    if (problem === null) await removeEntries(batch);
+    else if (mayPass(problem)) return sent;
+    else sent = (await refuse(batch, problem, sender)) || sent;
+    sent ||= problem === null;
+  }
+  return sent;
+}
+
+/** One photo or report, or as many facts of one job as follow each other. */
+export function nextBatch(all: readonly OutboxEntry[], memberId: string): readonly OutboxEntry[] {
+  const waiting = all.filter((entry) => entry.memberId === memberId && entry.refused === null);
+  const [first] = waiting;
+  if (first === undefined) return [];
+  if (first.kind !== 'fact') return [first];
+  const end = waiting.findIndex((entry) => entry.kind !== 'fact' || entry.jobId !== first.jobId);
+  return waiting.slice(0, Math.min(end < 0 ? waiting.length : end, factsAtOnce));
+}
+
+async function problemWith(batch: readonly OutboxEntry[], sender: Sender): Promise<ApiProblem | null> {
+  try {
+    await send(batch, sender);
+    return null;
+  } catch (error) {
+    if (error instanceof ApiProblem) return error;
+    throw error;
+  }
+}
+
+async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void> {
+  const [first] = batch;
+  if (first === undefined) return;
+  const params = { jobId: first.jobId };
+  if (first.kind === 'photo') {
+    await call(photos.add, { params, body: first.meta, file: first.file, fileName: 'photo', idempotencyKey: first.id });
+  } else if (first.kind === 'found') {
+    await call(found.report, { params, body: first.report, idempotencyKey: first.id });
+  } else {
+    await register(sender);
+    await call(checklists.record, { params, body: { facts: batch.filter((entry): entry is OutboxFact => entry.kind === 'fact').map(({ fact }) => fact) } });
+  }
+}
+
+async function register(sender: Sender): Promise<void> {
+  const device = await deviceOf(sender.id);
+  if (!device || device.registered) return;
+  await call(identity.registerDevice, { body: { id: device.id, name: sender.name } });
+  await markRegistered(sender.id);
+}
+
+/** Out of reach, busy, signed out, or answered by something between here and the office: the same entry can go through later. */
+export function mayPass(problem: ApiProblem): boolean {
+  return problem.passing || problem.status === 401 || problem.status === 429 || problem.status >= 500 || problem.code === 'unreadableAnswer';
+}
+
+/** Of several facts only the bad ones are set aside; a photo takes the facts along that name it. */
+async function refuse(batch: readonly OutboxEntry[], problem: ApiProblem, sender: Sender): Promise<boolean> {
+  const [first] = batch;
+  if (first === undefined) return false;
+  if (batch.length === 1) {
+    const shown = outboxNow().filter((entry) => entry.kind === 'fact' && entry.fact.kind === 'photo' && entry.fact.photoId === first.id);
+    await markRefused([first, ...shown], problem.code);
+    return false;
+  }
+  let sent = false;
+  for (const entry of batch) {
+    const own = await problemWith([entry], sender);
+    if (own === null) await removeEntries([entry]);
+    else if (mayPass(own)) return sent;
+    else await markRefused([entry], own.code);
+    sent ||= own === null;
+  }
+  return sent;
+}

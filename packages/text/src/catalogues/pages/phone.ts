@@ -1,0 +1,19 @@
+import { catalogue } from '../../catalogue.ts';
+
+/** What is on this phone and not yet in the office. */
+export const phonePages = catalogue({
+  'ui.phone.title': { en: 'On this phone', es: 'En este teléfono' },
+  'ui.phone.here': { en: 'on this phone', es: 'en este teléfono' },
+  'ui.phone.waiting': { en: 'On this phone, not yet in the office: {n:plural|# entry|# entries}', es: 'En este teléfono, aún no en la oficina: {n:plural|# registro|# registros}' },
+  'ui.phone.sendNow': { en: 'Send now', es: 'Enviar ahora' },
+  'ui.phone.refused': { en: '{n:plural|# entry of this phone was refused by the office|# entries of this phone were refused by the office}', es: '{n:plural|La oficina rechazó # registro de este teléfono|La oficina rechazó # registros de este teléfono}' },
+  'ui.phone.setAside': { en: 'Drop it', es: 'Descartar' },
+  'ui.phone.throwAway': { en: 'Yes, drop it for good', es: 'Sí, descartar para siempre' },
+  'ui.phone.noStore': {
+    en: 'This browser keeps nothing on the phone, so nothing was recorded. Allow it to store data, or leave the private window, and record again.',
+    es: 'Este navegador no guarda nada en el teléfono, así que no se registró nada. Permítale guardar datos, o salga de la ventana privada, y registre otra vez.',
+  },
+  'ui.phone.takePhoto': { en: 'Take the photo', es: 'Tomar la foto' },
+  'ui.phone.takeAnother': { en: 'Take another photo', es: 'Tomar otra foto' },
+  'ui.phone.choosePhoto': { en: 'Choose from this phone', es: 'Elegir de este teléfono' },
+});
