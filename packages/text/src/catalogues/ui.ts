@@ -17,6 +17,7 @@ export const ui = catalogue({
   'ui.signOut': { en: 'Sign out', es: 'Cerrar sesión' },
   'ui.signedInAs': { en: 'Signed in', es: 'Sesión de' },
   'ui.reading': { en: 'Language and units', es: 'Idioma y unidades' },
+  'ui.readingOf': { en: '{name:text}: language and units', es: '{name:text}: idioma y unidades' },
   'ui.switch.language': { en: 'Language', es: 'Idioma' },
   'ui.switch.units': { en: 'Units', es: 'Unidades' },
   'ui.switch.theme': { en: 'Page', es: 'Página' },

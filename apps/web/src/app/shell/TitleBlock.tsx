@@ -24,13 +24,15 @@ export function TitleBlock() {
           {may('company.read') ? <Link to="/company">{t('ui.company')}</Link> : null}
         </nav>
       ) : <div className="title-cell title-nav" />}
-      <details className="title-cell title-reader">
-        <summary>{me?.name ?? t('ui.reading')}</summary>
-        <div className="title-panel">
+      <div className="title-cell title-reader">
+        <button type="button" className="title-person" popoverTarget="reader" aria-label={me ? t('ui.readingOf', { name: me.name }) : undefined}>
+          {me?.name ?? t('ui.reading')}
+        </button>
+        <div id="reader" popover="auto" className="title-panel">
           <ReaderSwitches />
-          {me ? <div className="title-person"><SignOut /></div> : null}
+          {me ? <SignOut /> : null}
         </div>
-      </details>
+      </div>
     </header>
   );
 }

@@ -8,7 +8,7 @@ export function useEntered(): (me: Me, from?: string) => void {
   const queries = useQueryClient();
   const navigate = useNavigate();
   return (me, from) => {
-    queries.clear();
+    queries.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== identity.me.id });
     queries.setQueryData(read(identity.me).queryKey, { data: me, etag: null });
     const home = me.kind === 'customer' ? '/drain' : '/';
     // Only a path of this page is followed, never an address of another.

@@ -1,19 +1,17 @@
 import { identity } from '@yardfall/contracts';
-import { useQueryClient } from '@tanstack/react-query';
-import { useNavigate } from '@tanstack/react-router';
 import { Button } from '../../../components/Button.tsx';
+import { ProblemNotice } from '../../../components/Notice.tsx';
 import { useWrite } from '../../../hooks/useWrite.ts';
 import { useText } from '../../../lib/reader.tsx';
 
 export function SignOut() {
   const { t } = useText();
-  const queries = useQueryClient();
-  const navigate = useNavigate();
-  const { write, busy } = useWrite(identity.signOut, {
-    onDone: () => {
-      queries.clear();
-      void navigate({ to: '/sign-in' });
-    },
-  });
-  return <Button kind="text" busy={busy} onClick={() => write({})}>{t('ui.signOut')}</Button>;
+  // The page is loaded anew, so that nothing of this person stays in its memory.
+  const { write, busy, problem } = useWrite(identity.signOut, { onDone: () => location.assign('/sign-in') });
+  return (
+    <>
+      <Button kind="text" busy={busy} onClick={() => write({})}>{t('ui.signOut')}</Button>
+      <ProblemNotice problem={problem} />
+    </>
+  );
 }
