@@ -1,0 +1,1 @@
+export { TrailSection } from './components/TrailSection.tsx';

@@ -1,0 +1,1 @@
+export { PriceSection } from './components/PriceSection.tsx';
