@@ -1,0 +1,1 @@
+export { OfferSection } from './components/OfferSection.tsx';
