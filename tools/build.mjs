@@ -41,7 +41,7 @@ const versions = () => contentStamp(['package-lock.json']);
 
 /** @param {string} file a program inside node_modules @param {string[]} args @param {string} what */
 async function runTool(file, args, what) {
-  const { code, output } = await capture(process.execPath, [inRoot('node_modules', file), ...args], { cwd: root, env: { ...process.env, NODE_ENV: 'production', NO_COLOR: '1' } });
+  const { code, output } = await capture(process.execPath, [inRoot('node_modules', file), ...args], { cwd: root, env: { ...process.env, NODE_ENV: 'production', NO_COLOR: '1', FORCE_COLOR: '0' } });
   if (code === 0) return;
   if (/ENOSPC|No space left/.test(output)) throw diskFull(root);
   throw new Complaint(`${what} could not be built:\n${output.trim().split('\n').slice(-30).join('\n')}`);
@@ -109,7 +109,8 @@ async function buildAll(stale) {
   const worker = async () => {
     for (let next = queue.shift(); next; next = queue.shift()) await buildUnit(next.unit, next.stamp);
   };
-  await Promise.all([worker(), worker()]);
+  const ends = await Promise.allSettled([worker(), worker()]); // the lock is kept until both have ended
+  for (const end of ends) if (end.status === 'rejected') throw end.reason;
 }
 
 if (process.argv[1] === import.meta.filename) {

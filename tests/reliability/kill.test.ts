@@ -5,7 +5,7 @@ import pg from 'pg';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { NewJob } from '@yardfall/contracts';
 import { pause } from '../../tools/child.mjs';
-import { signInOf } from '../support/demo.ts';
+import { setUpToken } from '../support/demo.ts';
 import { startService, type RunningService } from '../support/processes.ts';
 
 const kills = Number(process.env.KILLS ?? 5);
@@ -18,19 +18,19 @@ let service: RunningService;
 let cookie: string;
 
 beforeAll(async () => {
-  service = await startService();
-  cookie = await signIn();
+  service = await startService({ env: { DEMO: '0' } });
+  cookie = await setUpCompany();
 });
 
 afterAll(() => service.remove());
 
-async function signIn(): Promise<string> {
-  const { email, password } = signInOf(service.dataDir, 'owner');
-  const response = await fetch(`${service.url}/api/v1/session`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', origin: service.url },
-    body: JSON.stringify({ email, password }),
-  });
+/** The first company and its owner, by the one-time link that an empty service offers. */
+async function setUpCompany(): Promise<string> {
+  const body = {
+    token: await setUpToken(service.dataDir), companyName: 'Kill Run Yards', state: 'VA', timeZone: 'America/New_York',
+    ownerName: 'Test Owner', email: 'owner@kill-run.example', password: 'a long enough password',
+  };
+  const response = await fetch(`${service.url}/api/v1/set-up`, { method: 'POST', headers: { 'content-type': 'application/json', origin: service.url }, body: JSON.stringify(body) });
   expect(response.status).toBe(201);
   return response.headers.getSetCookie().map((line) => line.split(';')[0]).join('; ');
 }
