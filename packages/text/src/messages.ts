@@ -1,4 +1,5 @@
 import { ui as frame } from './catalogues/ui.ts';
+import { cautionPages } from './catalogues/pages/cautions.ts';
 import { phonePages } from './catalogues/pages/phone.ts';
 import { jobs as jobPages } from './catalogues/jobs.ts';
 import { jobHolds } from './catalogues/jobs/holds.ts';
@@ -13,7 +14,8 @@ import { priceLines } from './catalogues/prices/lines.ts';
 import { priceQuantities } from './catalogues/prices/quantities.ts';
 import { offers as offerPages } from './catalogues/offers.ts';
 import { offerText } from './catalogues/offers/text.ts';
-import { locates } from './catalogues/locates.ts';
+import { locates as locateWords } from './catalogues/locates.ts';
+import { locatePages } from './catalogues/pages/locates.ts';
 import { checklists } from './catalogues/checklists.ts';
 import { photos } from './catalogues/photos.ts';
 import { found } from './catalogues/found.ts';
@@ -32,8 +34,9 @@ import { document } from './catalogues/document.ts';
 import { audit } from './catalogues/audit.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
-const ui = { ...frame, ...phonePages };
+const ui = { ...frame, ...phonePages, ...cautionPages };
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
+const locates = { ...locateWords, ...locatePages };
 const prices = { ...pricePages, ...priceLines, ...priceQuantities };
 const offers = { ...offerPages, ...offerText };
 const portal = { ...portalPages, ...portalCare, ...portalWhy };

@@ -1,0 +1,23 @@
+import { jobs, locates, checklists } from '@yardfall/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useWrite } from '../../../hooks/useWrite.ts';
+import { read } from '../../../lib/query.ts';
+
+export function useTickets(jobId: string) {
+  return useQuery(read(locates.list, { params: { jobId } }));
+}
+
+/** A ticket moves the hold for the marks and hold point HP-1. */
+const refreshes = [locates.list, jobs.read, jobs.list, checklists.read];
+
+export function useNewTicket(onDone: () => void) {
+  return useWrite(locates.create, { refreshes, onDone });
+}
+
+export function useAnswer(onDone: () => void) {
+  return useWrite(locates.answer, { refreshes, onDone });
+}
+
+export function useCloseTicket() {
+  return useWrite(locates.close, { refreshes });
+}

@@ -1,0 +1,37 @@
+import { LocateAnswer } from '@yardfall/contracts';
+import { useState, type FormEvent } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { Choices } from '../../../components/Choices.tsx';
+import { TextField } from '../../../components/Field.tsx';
+import { ProblemNotice } from '../../../components/Notice.tsx';
+import { fieldsOf } from '../../../lib/form.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { useAnswer } from '../api/locates.ts';
+import type { Response } from '../model/answers.ts';
+
+interface AnswerFormProps {
+  readonly params: { readonly jobId: string; readonly ticketId: string };
+  readonly response: Response;
+  readonly onDone: () => void;
+}
+
+const answers = LocateAnswer.options.filter((answer) => answer !== 'none');
+
+/** What one utility answered, in our words; the center's own code goes into the note. */
+export function AnswerForm({ params, response, onDone }: AnswerFormProps) {
+  const { t } = useText();
+  const [answer, setAnswer] = useState<Response['answer'] | null>(null);
+  const { write, busy, problem } = useAnswer(onDone);
+  const submit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    if (answer !== null) write({ params, body: { utility: response.utility, answer, note: fieldsOf(event.currentTarget)('note') } });
+  };
+  return (
+    <form className="stack" onSubmit={submit}>
+      <Choices look="crew" label={t('locates.answerSaid')} value={answer} onChange={setAnswer} choices={answers.map((value) => ({ value, label: t(`locates.answer.${value}`) }))} />
+      <TextField label={t('locates.note')} hint={t('locates.noteHint')} name="note" maxLength={500} optional autoComplete="off" />
+      <ProblemNotice problem={problem} />
+      <Button type="submit" kind="main" size="crew" wide disabled={answer === null || busy} busy={busy}>{t('locates.recordAnswer')}</Button>
+    </form>
+  );
+}

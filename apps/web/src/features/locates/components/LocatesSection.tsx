@@ -1,0 +1,34 @@
+import type { Job } from '@yardfall/contracts';
+import { useState } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { Cautions } from '../../../components/Cautions.tsx';
+import { Empty } from '../../../components/Empty.tsx';
+import { Loading } from '../../../components/Loading.tsx';
+import { ProblemNotice } from '../../../components/Notice.tsx';
+import { useMe } from '../../../hooks/useMe.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { useTickets } from '../api/locates.ts';
+import { NewTicket } from './NewTicket.tsx';
+import { Ticket } from './Ticket.tsx';
+import { VerdictBlock } from './VerdictBlock.tsx';
+import './locates.css';
+
+/** May the job dig now, or every reason why not; below it each ticket with its clock and answers. */
+export function LocatesSection({ job }: { readonly job: Job }) {
+  const { t } = useText();
+  const { may } = useMe();
+  const { data, error, isPending, refetch } = useTickets(job.id);
+  const [adding, setAdding] = useState(false);
+  if (isPending) return <Loading what={t('locates.loading')} />;
+  if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
+  const { items, verdict } = data.data;
+  const add = may('locates.edit') ? <Button size="crew" kind={items.length === 0 ? 'main' : 'plain'} onClick={() => setAdding(true)}>{t('locates.new')}</Button> : undefined;
+  return (
+    <div className="stack">
+      {items.length === 0 && !adding ? <Empty what={t('locates.none')} why={t('locates.noneWhy')} step={add} /> : <VerdictBlock verdict={verdict} timeZone={job.timeZone} />}
+      {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} timeZone={job.timeZone} edit={may('locates.edit')} />)}
+      {adding ? <NewTicket job={job} onDone={() => setAdding(false)} /> : items.length > 0 && add ? <div>{add}</div> : null}
+      <Cautions which={['firstOneCall', 'handDig', 'privateLines', 'gasStrike']} />
+    </div>
+  );
+}

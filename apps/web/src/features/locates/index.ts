@@ -1,0 +1,1 @@
+export { LocatesSection } from './components/LocatesSection.tsx';
