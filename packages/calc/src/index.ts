@@ -73,4 +73,3 @@ export type { Limit, LimitId, Verdict } from './findings/limits.ts';
 export { handModel, handOutage, handStore } from './routing/handModel.ts';
 export type { HandModel, HandResult } from './routing/handModel.ts';
 export { explainHandDifference, handModelOf } from './routing/handDifference.ts';
-export type { HandDifference } from './routing/handDifference.ts';

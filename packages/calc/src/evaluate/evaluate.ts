@@ -6,6 +6,7 @@ import { allFindings } from '../findings/allFindings.ts';
 import { gravityFall } from '../levels/gravityFall.ts';
 import type { Evaluation, Results } from '../results/results.ts';
 import { allWorkings } from '../workings/allWorkings.ts';
+import { handDifferences } from '../routing/handDifference.ts';
 import { freeboardBand } from './band.ts';
 import { EvaluationContext } from './context.ts';
 import { channelResults, gutterResults, peakFlows, pipeResults } from './gravityParts.ts';
@@ -37,6 +38,7 @@ function resultsOf(context: EvaluationContext, options: EvaluateOptions): Result
     pipes: pipeResults(document), basins: basinResults(context), pumps, outlets: outletResults(document, pumps), lowSpots: lowSpotResults(document),
     freeboards: freeboards(context, band), storm: stormRun(context), family: family(context), outage: outage(context),
     existingDrains: existingDrainResults(document), quantities: quantities(document), referrals: [],
+    handDifferences: options.band === false ? [] : handDifferences(document, context.periods),
   };
 }
 

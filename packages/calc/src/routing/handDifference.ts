@@ -1,5 +1,6 @@
 import type { DesignDocument } from '../document/document.ts';
 import { dutyFlow } from '../evaluate/pumpedParts.ts';
+import type { HandDifference } from '../results/results.ts';
 import { alternatingBlock } from '../rain/alternatingBlock.ts';
 import { buildModel } from './buildModel.ts';
 import { handModel, handStore, type HandModel } from './handModel.ts';
@@ -8,24 +9,6 @@ import { partsOf } from './pathParts.ts';
 import { ratePumps } from './pumpLine.ts';
 import { runStorm } from './run.ts';
 import { stormRunoff } from './storm.ts';
-
-/**
- * Freeboard at the first sill by the hand model and by the coupled model, and the difference in steps [m]:
- * hand + store + pumpHead + phase + response = coupled.
- */
-export interface HandDifference {
-  readonly returnPeriod: number;
-  readonly hand: number;
-  /** The real store between the on level and the low spot in place of 45 gal. */
-  readonly store: number;
-  /** The pump's flow by its basin level, and the levels that drive the pipes. */
-  readonly pumpHead: number;
-  /** The pump that starts and stops in place of one that runs above its on level. */
-  readonly phase: number;
-  /** Surfaces that keep and delay the rain. */
-  readonly response: number;
-  readonly coupled: number;
-}
 
 /** Hand model of a design: first low spot, first sill, first basin. Null without all three. */
 export function handModelOf(document: DesignDocument, returnPeriod: number): HandModel | null {
@@ -62,4 +45,8 @@ export function explainHandDifference(document: DesignDocument, returnPeriod: nu
   const real = freeboard('real', true);
   const coupled = freeboard('real', false);
   return { returnPeriod, hand, store: withStore - hand, pumpHead: twin - withStore, phase: real - twin, response: coupled - real, coupled };
+}
+
+export function handDifferences(document: DesignDocument, periods: readonly number[]): HandDifference[] {
+  return periods.flatMap((returnPeriod) => explainHandDifference(document, returnPeriod) ?? []);
 }

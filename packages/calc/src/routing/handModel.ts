@@ -48,6 +48,8 @@ export function handModel(model: HandModel): HandResult {
   const dt = model.block / perBlock;
   model.blocks.forEach((rain, index) => {
     const inflow = (model.runoffArea * rain) / 1000 / model.block;
+    // An empty store that the pump keeps empty stays so for the whole block.
+    if (stored === 0 && model.outage === undefined && inflow <= model.pumpFlow) return;
     for (let k = 0; k < perBlock; k += 1) {
       const time = index * model.block + k * dt;
       const powered = model.outage === undefined || time < model.outage[0] || time >= model.outage[1];
