@@ -1,5 +1,6 @@
+import type { IncomingMessage } from 'node:http';
 import type { Endpoint } from '@yardfall/contracts';
-import type { Response } from 'supertest';
+import type { Response, Test } from 'supertest';
 import { key, type Person } from './actors.ts';
 
 /** What is sent to one endpoint. */
@@ -27,15 +28,25 @@ export async function send(agent: Agent, endpoint: Endpoint, call: Call): Promis
   let request = agent[method](addressOf(endpoint, call)).query(call.query ?? {});
   if (endpoint.method !== 'GET' && endpoint.idempotency !== 'none') request = request.set(key());
   if (call.ifMatch !== undefined) request = request.set('If-Match', call.ifMatch);
-  if (endpoint.produces === 'text/event-stream') {
-    return request.buffer(true).parse((stream, done) => {
-      stream.once('data', (chunk: Buffer) => {
-        done(null, chunk.toString('utf8'));
-        (stream as unknown as { destroy(): void }).destroy();
-      });
-      stream.once('end', () => done(null, ''));
-    });
-  }
+  if (endpoint.produces === 'text/event-stream') return headOf(request);
   if (call.file !== undefined) return request.field('meta', JSON.stringify(call.body ?? {})).attach('file', call.file.bytes, { filename: call.file.name, contentType: call.file.mediaType });
   return endpoint.body === null ? request : request.send(call.body ?? {});
+}
+
+/** A stream never ends; a problem does. */
+function headOf(request: Test): Test {
+  return request.buffer(true).parse((stream, done) => {
+    const answer = stream as unknown as IncomingMessage;
+    const chunks: Buffer[] = [];
+    const isStream = answer.statusCode === 200;
+    answer.on('data', (chunk: Buffer) => {
+      chunks.push(chunk);
+      if (!isStream) return;
+      done(null, chunk.toString('utf8'));
+      answer.destroy();
+    });
+    answer.on('end', () => {
+      if (!isStream) done(null, JSON.parse(Buffer.concat(chunks).toString('utf8')));
+    });
+  });
 }

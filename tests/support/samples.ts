@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import type { Call } from '../support/calls.ts';
-import { key, makePerson } from '../support/actors.ts';
+import type { Call } from './calls.ts';
+import { key, makePerson } from './actors.ts';
 import type { World } from './world.ts';
 
 /** A valid call, made anew for each actor, so that whoever is allowed gets exactly the status of the contract. */

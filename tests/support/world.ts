@@ -3,8 +3,8 @@ import type { Role } from '@yardfall/contracts';
 import supertest from 'supertest';
 import { memberActor } from '../../apps/api/src/common/actor.ts';
 import { Database } from '../../apps/api/src/common/database.ts';
-import { key, makeCompany, type Person, type TestCompany } from '../support/actors.ts';
-import { startApp, type TestApp } from '../support/app.ts';
+import { key, makeCompany, type Person, type TestCompany } from './actors.ts';
+import { startApp, type TestApp } from './app.ts';
 
 /** Two companies; ours has a job with its customer, who came by the link. */
 export interface World {
