@@ -16,4 +16,6 @@ export const phonePages = catalogue({
   'ui.phone.takePhoto': { en: 'Take the photo', es: 'Tomar la foto' },
   'ui.phone.takeAnother': { en: 'Take another photo', es: 'Tomar otra foto' },
   'ui.phone.choosePhoto': { en: 'Choose from this phone', es: 'Elegir de este teléfono' },
+  'ui.phone.part': { en: 'Part', es: 'Parte' },
+  'ui.phone.noPart': { en: 'No part in particular', es: 'Ninguna parte en especial' },
 });

@@ -1,0 +1,52 @@
+import type { FoundReport } from '@yardfall/contracts';
+import { type FormEvent } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { TextArea } from '../../../components/Field.tsx';
+import { FindingMark } from '../../../components/FindingMark.tsx';
+import { ProblemNotice } from '../../../components/Notice.tsx';
+import { Photo } from '../../../components/Photo.tsx';
+import { useBuildParts } from '../../../hooks/useBuildParts.ts';
+import { useMe } from '../../../hooks/useMe.ts';
+import { fieldsOf } from '../../../lib/form.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { useAnswerFound } from '../api/found.ts';
+
+/** One report with its answer, or the form to answer it, which lets the work go on. */
+export function OneReport({ report, timeZone }: { readonly report: FoundReport; readonly timeZone: string }) {
+  const { t, q } = useText();
+  const { may } = useMe();
+  const part = useBuildParts(report.jobId).find(({ id }) => id === report.part)?.name ?? report.part;
+  const open = report.status === 'open';
+  const kind = t(`found.kind.${report.kind}`);
+  return (
+    <article className={`stack found-report ${open ? 'found-open' : ''}`}>
+      <p className="found-head">
+        <FindingMark severity={open ? 'stop' : 'note'} wordUnseen />
+        <strong>{part === null ? kind : t('found.atPart', { kind, part })}</strong>
+        {report.measure === null ? null : <span className="figure">{q('tape', report.measure)}</span>}
+      </p>
+      {report.note === kind ? null : <p>{report.note}</p>}
+      {report.photoIds.length > 0 ? <div className="photo-strip">{report.photoIds.map((id) => <Photo key={id} jobId={report.jobId} photoId={id} alt={kind} />)}</div> : null}
+      <p className="faint">{t('found.reported', { by: report.reportedBy, at: report.reportedAt }, { timeZone })}</p>
+      {report.answer === null ? null : <p>{report.answer}</p>}
+      {report.answeredAt === null ? <p>{t('found.open')}</p> : <p className="faint">{t('found.answered', { by: report.answeredBy ?? '', at: report.answeredAt }, { timeZone })}</p>}
+      {open && may('findings.answer') ? <Answer report={report} /> : null}
+    </article>
+  );
+}
+
+function Answer({ report }: { readonly report: FoundReport }) {
+  const { t } = useText();
+  const { write, busy, problem } = useAnswerFound(() => undefined);
+  const submit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    write({ params: { jobId: report.jobId, reportId: report.id }, body: { answer: fieldsOf(event.currentTarget)('answer') } });
+  };
+  return (
+    <form className="stack measure" onSubmit={submit}>
+      <TextArea label={t('found.yourAnswer')} hint={t('found.yourAnswerHint')} name="answer" required maxLength={2000} rows={3} />
+      <ProblemNotice problem={problem} />
+      <div><Button type="submit" kind="main" busy={busy}>{t('found.answer')}</Button></div>
+    </form>
+  );
+}

@@ -1,0 +1,1 @@
+export { FoundSection } from './components/FoundSection.tsx';

@@ -1,0 +1,1 @@
+export { PhotosSection } from './components/PhotosSection.tsx';
