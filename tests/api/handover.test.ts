@@ -1,0 +1,137 @@
+import { commissioningFlow, type DesignDocument } from '@yardfall/calc';
+import { canonicalBytes, type Checklist, type Handover, type Job, type ProofTest, sha256Hex } from '@yardfall/contracts';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { makeCompany, type TestCompany } from '../support/actors.ts';
+import { startApp, type TestApp } from '../support/app.ts';
+import { get, newJob, post, releasedJob, siteDocument } from '../support/builders.ts';
+import { mayDig, Phone } from '../support/work.ts';
+
+let test: TestApp;
+let ours: TestCompany;
+let theirs: TestCompany;
+let job: Job;
+let crew: Phone;
+let office: Phone;
+const document: DesignDocument = siteDocument('tern-hollow');
+const basin = document.system.parts.find((part) => part.kind === 'basin');
+if (basin?.kind !== 'basin') throw new Error('the site has no basin');
+
+beforeAll(async () => {
+  test = await startApp();
+  ours = await makeCompany(test);
+  theirs = await makeCompany(test, 'Other Yards');
+  job = (await releasedJob(test, ours)).job;
+  await mayDig(ours.crew.agent, job.id);
+  [crew, office] = [await Phone.of(test, ours.crew, job.id), await Phone.of(test, ours.owner, job.id)];
+}, 180_000);
+afterAll(() => test.close());
+
+const upperLevel = basin.onLevel;
+const lowerLevel = basin.onLevel - 0.254;
+const area = (Math.PI / 4) * basin.diameter ** 2;
+const predicted = commissioningFlow(document, 'M1', (upperLevel + lowerLevel) / 2).netFlow;
+/** A run that measures this share of what the design promises. */
+const run = (share: number, emptyLine = false) => ({ upperLevel, lowerLevel, volume: area * 0.254, seconds: (area * 0.254) / (predicted * share), emptyLine });
+const record = (runs: readonly object[], status = 201, note = '') => post<ProofTest>(ours.crew.agent, `/jobs/${job.id}/proof-tests`, { pump: 'M1', runs, note }, status);
+const open = async () => (await get<{ handover: Handover | null; open: { code: string; params: Record<string, string | number> }[] }>(ours.owner.agent, `/jobs/${job.id}/handover`)).open;
+const body = { asBuilt: [{ part: 'B1', field: 'onLevel', level: basin.onLevel + 0.004 }, { part: 'P1', field: 'invertUp', level: 30 }], pumpSerial: 'A-17', breaker: '14', deviations: '', customerName: 'Marisol Pruett', warrantyYears: 2 };
+
+/** One round of the work: whoever may prove an open item does; the keys that could not be. */
+async function round(template: (id: string) => boolean): Promise<string[]> {
+  const list: Checklist = await crew.checklist();
+  for (const item of list.items) {
+    if (!template(item.template) || item.state === 'proven' || item.heldBy.length > 0) continue;
+    const byOffice = item.requirement.signers.includes('owner') && !item.requirement.signers.includes('crewLead');
+    await (byOffice ? office : crew).prove(item.key);
+  }
+  return (await crew.checklist()).items.filter((item) => template(item.template) && item.state !== 'proven').map(({ key }) => key);
+}
+
+async function workThrough(template: (id: string) => boolean): Promise<string[]> {
+  let before = Infinity;
+  for (let left = await round(template); ; left = await round(template)) {
+    if (left.length === 0 || left.length >= before) return left;
+    before = left.length;
+  }
+}
+
+describe('the proof', () => {
+  it('waits for the electrician: HP-12 guards the pump-down', async () => {
+    const refused = await ours.crew.agent.post(`/api/v1/jobs/${job.id}/proof-tests`).set('Idempotency-Key', 'a-key-of-its-own-1').send({ pump: 'M1', runs: [run(1)], note: '' }).expect(409);
+    expect(refused.body).toMatchObject({ code: 'checklist.held', params: { holdPoint: 'HP-12', missing: 'H1' } });
+    await crew.prove('H1');
+  });
+
+  it('judges three runs against the duty at that level, keeps the readings hashed, and holds the job until they pass', async () => {
+    const failed = await record([run(0.7), run(0.72), run(0.71)]);
+    expect(failed).toMatchObject({ verdict: 'fail', pump: 'M1', recordedBy: 'Test crew' });
+    expect(failed.predictedFlow).toBeCloseTo(predicted, 12);
+    expect(failed.difference).toBeCloseTo(-0.29, 2);
+    expect((await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).holds).toMatchObject([{ waitsFor: 'proof', code: 'proof.hold.fail' }]);
+    expect((await record([run(1), run(1.01)])).verdict).toBe('repeat');
+    expect((await record([run(0.86), run(0.86), run(0.86)])).verdict).toBe('explain');
+    const passed = await record([run(0.3, true), run(0.98), run(0.99), run(1)]);
+    expect(passed.verdict).toBe('pass');
+    expect(passed.difference).toBeCloseTo((0.98 + 0.99 + 1) / 3 - 1, 9);
+    const stored = await test.owner.query<{ content: Buffer }>('SELECT content FROM proof_test WHERE id = $1', [passed.id]);
+    expect(await sha256Hex(new Uint8Array(stored.rows[0]?.content ?? []))).toBe(passed.sha256);
+    const after = await get<Job>(ours.owner.agent, `/jobs/${job.id}`);
+    expect([after.stage, after.holds]).toEqual(['proving', []]);
+    expect((await crew.item('J1:M1')).facts.map(({ fact, verdict }) => [fact.kind, 'reference' in fact ? fact.reference : '', verdict])).toEqual([['document', passed.id, 'kept']]);
+    expect((await get<{ items: ProofTest[] }>(ours.crew.agent, `/jobs/${job.id}/proof-tests`)).items.map(({ verdict }) => verdict)).toEqual(['pass', 'explain', 'repeat', 'fail']);
+  });
+
+  it('takes no other document for the pump-down, and no readings that cannot be', async () => {
+    const { facts } = await crew.send([crew.fact(await crew.item('J1:M1'), { kind: 'document', reference: 'trust me', validOn: null })]);
+    expect(facts[0]).toMatchObject({ verdict: 'refused', reason: 'noSuchProof' });
+    const invalid = (runs: object[]) => ours.crew.agent.post(`/api/v1/jobs/${job.id}/proof-tests`).set('Idempotency-Key', `key-${String(Math.random())}-long-enough`).send({ pump: 'M1', runs, note: '' });
+    expect((await invalid([{ ...run(1), upperLevel: lowerLevel, lowerLevel: upperLevel }]).expect(422)).body).toMatchObject({ code: 'proof.invalid', issues: [{ path: 'body.runs.0' }] });
+    expect((await invalid([run(1, true)]).expect(422)).body.params.reason).toBe('noRuns');
+    await invalid([]).expect(400);
+    await post(theirs.owner.agent, `/jobs/${job.id}/proof-tests`, { pump: 'M1', runs: [run(1)], note: '' }, 404);
+    const unbuilt = await newJob(ours);
+    await post(ours.owner.agent, `/jobs/${unbuilt.id}/proof-tests`, { pump: 'M1', runs: [run(1)], note: '' }, 409);
+  });
+});
+
+describe('the handover', () => {
+  it('names what is open and refuses until nothing is', async () => {
+    expect((await open()).map(({ code, params }) => `${code} ${String(params['holdPoint'] ?? '')} ${String(params['item'] ?? '')}`.trim())).toEqual([
+      'handover.open.item HP-14 J1:M1', 'handover.open.item HP-14 J4', 'handover.open.item HP-15 J7', 'handover.open.item HP-15 J9',
+    ]);
+    await post(ours.owner.agent, `/jobs/${job.id}/found`, { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] }, 201);
+    expect((await open()).at(-1)).toEqual({ code: 'handover.open.found', params: { count: 1 } });
+    const refused = await ours.owner.agent.post(`/api/v1/jobs/${job.id}/handover`).set('Idempotency-Key', 'a-key-of-its-own-2').send(body).expect(409);
+    expect(refused.body).toMatchObject({ code: 'handover.notReady', params: { open: 5 } });
+    expect(refused.body.issues[0].message).toBe('HP-14: J1:M1 is not proven');
+    const { items } = (await ours.owner.agent.get(`/api/v1/jobs/${job.id}/found`)).body as { items: { id: string }[] };
+    await post(ours.owner.agent, `/jobs/${job.id}/found/${items[0]?.id ?? ''}/answer`, { answer: 'stone under it' }, 200);
+  });
+
+  it('every item of the job can be proven in the order that the hold points allow', async () => {
+    expect(await workThrough((id) => !id.startsWith('J'))).toEqual([]);
+    expect(await workThrough((id) => id.startsWith('J'))).toEqual([]);
+    const { holdPoints } = await crew.checklist();
+    expect(holdPoints.filter((point) => !point.open)).toEqual([]);
+    expect(await open()).toEqual([]);
+  }, 240_000);
+
+  it('compares the levels as built, starts the warranty on the day of the property, hashes the record and ends the job', async () => {
+    await post(ours.crew.agent, `/jobs/${job.id}/handover`, body, 403);
+    await post(theirs.owner.agent, `/jobs/${job.id}/handover`, body, 404);
+    await post(ours.owner.agent, `/jobs/${job.id}/handover`, { ...body, asBuilt: [{ part: 'B1', field: 'diameter', level: 1 }] }, 400);
+    // Half past ten in the evening in New York is the next day in UTC.
+    test.clock.set('2026-03-05T03:30:00Z');
+    const done = await post<Handover>(ours.owner.agent, `/jobs/${job.id}/handover`, body, 201);
+    expect(done).toMatchObject({ warrantyFrom: '2026-03-04', warrantyUntil: '2028-03-04', pumpSerial: 'A-17', customerName: 'Marisol Pruett', by: 'Test owner' });
+    expect(done.asBuilt[0]).toMatchObject({ part: 'B1', field: 'onLevel', designed: basin.onLevel });
+    expect(done.asBuilt[0]?.difference).toBeCloseTo(0.004, 12);
+    const stored = await test.owner.query<{ content: Buffer }>('SELECT content FROM handover WHERE job_id = $1', [job.id]);
+    const bytes = new Uint8Array(stored.rows[0]?.content ?? []);
+    expect(await sha256Hex(bytes)).toBe(done.sha256);
+    expect(canonicalBytes(JSON.parse(Buffer.from(bytes).toString('utf8')))).toEqual(bytes);
+    expect((await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).stage).toBe('handedOver');
+    await post(ours.owner.agent, `/jobs/${job.id}/handover`, body, 409);
+    expect((await get<{ handover: Handover }>(ours.crew.agent, `/jobs/${job.id}/handover`)).handover).toEqual(done);
+  });
+});
