@@ -1,5 +1,6 @@
 export type * from './document/document.ts';
 export type * from './results/results.ts';
+export type * from './results/handDifference.ts';
 
 // ------------------------------------------------------------ methods
 export { CalcProblem } from './common/problem.ts';

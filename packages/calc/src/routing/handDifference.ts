@@ -1,6 +1,6 @@
 import type { DesignDocument } from '../document/document.ts';
 import { dutyFlow } from '../evaluate/pumpedParts.ts';
-import type { HandDifference } from '../results/results.ts';
+import type { HandDifference } from '../results/handDifference.ts';
 import { alternatingBlock } from '../rain/alternatingBlock.ts';
 import { buildModel } from './buildModel.ts';
 import { handModel, handStore, type HandModel } from './handModel.ts';
