@@ -2,7 +2,7 @@ import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '
 import { Broken } from '../components/ErrorBoundary.tsx';
 import { Gate } from './shell/Gate.tsx';
 import { Missing } from './pages/Missing.tsx';
-import { SetUpPage, SignInPage, WelcomePage, OpenDrainPage } from './pages/entrance.tsx';
+import { CustomerEntrance, JoinPage, SetUpPage, SignInPage } from './pages/entrance.tsx';
 import { Shell } from './shell/Shell.tsx';
 
 const root = createRootRoute({
@@ -17,13 +17,13 @@ const signIn = createRoute({
   validateSearch: (search: Record<string, unknown>): { from?: string } => (typeof search.from === 'string' ? { from: search.from } : {}),
   component: SignInPage,
 });
-const welcome = createRoute({ getParentRoute: () => root, path: '/welcome/$token', component: WelcomePage });
-const setUp = createRoute({ getParentRoute: () => root, path: '/set-up/$token', component: SetUpPage });
-const openDrain = createRoute({ getParentRoute: () => root, path: '/drain/$token', component: OpenDrainPage });
+// The token of a link stands behind `#`, so that no server, proxy or referrer sees it.
+const join = createRoute({ getParentRoute: () => root, path: '/join', component: JoinPage });
+const setUp = createRoute({ getParentRoute: () => root, path: '/set-up', component: SetUpPage });
 
 /** Everything behind it needs somebody signed in; each page asks for its own permission by what it reads. */
 const member = createRoute({ getParentRoute: () => root, id: 'member', component: () => <Gate kind="member" /> });
-const customer = createRoute({ getParentRoute: () => root, id: 'customer', component: () => <Gate kind="customer" /> });
+const customer = createRoute({ getParentRoute: () => root, id: 'customer', component: CustomerEntrance });
 
 const home = createRoute({ getParentRoute: () => member, path: '/', component: lazyRouteComponent(() => import('./pages/HomePage.tsx'), 'HomePage') });
 const newJob = createRoute({ getParentRoute: () => member, path: '/jobs/new', component: lazyRouteComponent(() => import('./pages/NewJobPage.tsx'), 'NewJobPage') });
@@ -32,7 +32,7 @@ const company = createRoute({ getParentRoute: () => member, path: '/company', co
 const drain = createRoute({ getParentRoute: () => customer, path: '/drain', component: lazyRouteComponent(() => import('./pages/DrainPage.tsx'), 'DrainPage') });
 
 export const router = createRouter({
-  routeTree: root.addChildren([signIn, welcome, setUp, openDrain, member.addChildren([home, newJob, job, company]), customer.addChildren([drain])]),
+  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, newJob, job, company]), customer.addChildren([drain])]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

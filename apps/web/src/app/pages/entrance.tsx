@@ -1,8 +1,11 @@
-import { useParams, useSearch } from '@tanstack/react-router';
+import { useLocation, useSearch } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
+import { ProblemNotice } from '../../components/Notice.tsx';
 import { Page } from '../../components/Page.tsx';
 import { OpenDrain, SetUp, SheetSection, SignIn, Welcome } from '../../features/identity/index.ts';
+import { ApiProblem } from '../../lib/problem.ts';
 import { useText } from '../../lib/reader.tsx';
+import { Gate } from '../shell/Gate.tsx';
 
 export function SignInPage() {
   const { t } = useText();
@@ -10,22 +13,41 @@ export function SignInPage() {
   return <Entrance><Page narrow title={t('identity.signIn')} lead={t('identity.signIn.lead')}><SignIn from={from} /></Page></Entrance>;
 }
 
-export function WelcomePage() {
+export function JoinPage() {
   const { t } = useText();
-  const { token } = useParams({ from: '/welcome/$token' });
-  return <Entrance><Page narrow title={t('identity.welcome')} lead={t('identity.welcome.lead')}><Welcome token={token} /></Page></Entrance>;
+  const token = useToken();
+  return (
+    <Entrance>
+      <Page narrow title={t('identity.welcome')} lead={t('identity.welcome.lead')}>{token ? <Welcome token={token} /> : <BadLink />}</Page>
+    </Entrance>
+  );
 }
 
 export function SetUpPage() {
   const { t } = useText();
-  const { token } = useParams({ from: '/set-up/$token' });
-  return <Entrance><Page narrow title={t('identity.setUp.title')} lead={t('identity.setUp.lead')}><SetUp token={token} /></Page></Entrance>;
+  const token = useToken();
+  return (
+    <Entrance>
+      <Page narrow title={t('identity.setUp.title')} lead={t('identity.setUp.lead')}>{token ? <SetUp token={token} /> : <BadLink />}</Page>
+    </Entrance>
+  );
 }
 
-export function OpenDrainPage() {
+/** The customer's link is exchanged first; after that the address is clean and the session opens the page. */
+export function CustomerEntrance() {
   const { t } = useText();
-  const { token } = useParams({ from: '/drain/$token' });
-  return <Page narrow title={t('identity.drain.title')} lead={t('identity.drain.lead')}><OpenDrain token={token} /></Page>;
+  const token = useToken();
+  if (token === null) return <Gate kind="customer" />;
+  return <Page narrow title={t('identity.drain.title')} lead={t('identity.drain.lead')}><OpenDrain key={token} token={token} /></Page>;
+}
+
+function useToken(): string | null {
+  const { hash } = useLocation();
+  return /^[A-Za-z0-9_-]{43}$/.test(hash) ? hash : null;
+}
+
+function BadLink() {
+  return <ProblemNotice problem={new ApiProblem('auth.linkInvalid')} />;
 }
 
 function Entrance({ children }: { readonly children: ReactNode }) {
