@@ -55,5 +55,12 @@ function byStatus(error: object): ErrorCode | null {
   if (status === 413) return 'request.tooLarge';
   if (status === 415) return 'request.unsupportedType';
   if (status === 400 || error instanceof URIError) return 'request.unreadable';
-  return error instanceof Error && error.message.startsWith('timeout exceeded when trying to connect') ? 'busy' : null;
+  return error instanceof Error && isLostConnection(error) ? 'busy' : null;
+}
+
+/** What the driver says without a SQLSTATE when the database went away under a request. */
+function isLostConnection(error: Error): boolean {
+  const code = 'code' in error ? error.code : undefined;
+  return code === 'ECONNREFUSED' || code === 'ECONNRESET' || code === 'EPIPE'
+    || /^(timeout exceeded when trying to connect|Connection terminated|Client has encountered a connection error)/.test(error.message);
 }
