@@ -24,7 +24,7 @@ export function headingCode(id: JobHeading): MessageCode {
 export const SectionOnTop: ComponentType<JobSectionProps> | null = lazy(() => import('../features/designs/index.ts').then((f) => ({ default: f.JobDrawing })));
 
 /** The customer's page under /drain. */
-export const CustomerHome: ComponentType | null = null;
+export const CustomerHome: ComponentType | null = lazy(() => import('../features/portal/index.ts').then((f) => ({ default: f.CustomerHome })));
 
 /**
  * One line for each heading of the job page, in the order of `jobHeadings`. The body of each is exported by its feature:
@@ -35,4 +35,11 @@ export const jobSections: Partial<Record<JobHeading, JobSection>> = {
   levels: { permission: 'surveys.read', Body: lazy(() => import('../features/surveys/index.ts').then((f) => ({ default: f.Levels }))) },
   rain: { permission: 'rain.read', Body: lazy(() => import('../features/rain/index.ts').then((f) => ({ default: f.Rain }))) },
   design: { permission: 'designs.read', Body: lazy(() => import('../features/designs/index.ts').then((f) => ({ default: f.DesignSection }))) },
+  price: { permission: 'prices.read', Body: lazy(() => import('../features/prices/index.ts').then((f) => ({ default: f.PriceSection }))) },
+  offer: { permission: 'offers.read', Body: lazy(() => import('../features/offers/index.ts').then((f) => ({ default: f.OfferSection }))) },
+  trail: { permission: 'audit.read', Body: lazy(() => import('../features/audit/index.ts').then((f) => ({ default: f.TrailSection }))) },
+  locates: { permission: 'locates.read', Body: lazy(() => import('../features/locates/index.ts').then((f) => ({ default: f.LocatesSection }))) },
+  work: { permission: 'checklists.read', Body: lazy(() => import('./sections/WorkSection.tsx').then((f) => ({ default: f.WorkSection }))) },
+  proof: { permission: 'proof.read', Body: lazy(() => import('../features/proof/index.ts').then((f) => ({ default: f.ProofSection }))) },
+  handover: { permission: 'handover.read', Body: lazy(() => import('../features/handover/index.ts').then((f) => ({ default: f.HandoverSection }))) },
 };

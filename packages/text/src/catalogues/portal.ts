@@ -101,6 +101,7 @@ export const portal = catalogue({
   'portal.handover.ours': { en: 'We', es: 'Nosotros' },
   'portal.handover.what': { en: 'What', es: 'Qué' },
   'portal.handover.when': { en: 'When', es: 'Cuándo' },
+  'portal.handover.who': { en: 'Who', es: 'Quién' },
   'portal.handover.words': {
     en: 'Some words: the basin is the pit. The weep hole is a small hole that lets air out of the pump line. The check valve stops water from running back. A cleanout is a lid through which we wash the pipe.',
     es: 'Unas palabras: el agujero de purga deja salir el aire de la línea. La válvula no deja que el agua regrese. El registro es una tapa por donde se lava el tubo.',

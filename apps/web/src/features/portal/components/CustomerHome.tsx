@@ -1,0 +1,39 @@
+import { Button } from '../../../components/Button.tsx';
+import { Loading } from '../../../components/Loading.tsx';
+import { ProblemNotice } from '../../../components/Notice.tsx';
+import { Page } from '../../../components/Page.tsx';
+import { useText } from '../../../lib/reader.tsx';
+import { usePortal } from '../api/portal.ts';
+import { Handover } from './Handover.tsx';
+import { Next } from './Next.tsx';
+import { OfferBlock } from './OfferBlock.tsx';
+import { Photos } from './Photos.tsx';
+import { ProofWords } from './ProofWords.tsx';
+import { Waivers } from './Waivers.tsx';
+import { WaterAtTheDoor } from './WaterAtTheDoor.tsx';
+import { Why } from './Why.tsx';
+import './portal.css';
+
+/** The customer's home: what happens next, where the water goes, why, and what we need from them. */
+export function CustomerHome() {
+  const { t } = useText();
+  const { data, error, isPending, refetch } = usePortal();
+  if (isPending) return <Loading what={t('portal.loading')} />;
+  if (data === undefined) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
+  const page = data.data;
+  return (
+    <Page title={t('portal.title')} lead={t('portal.for', { name: page.customerName, address: page.address })}>
+      <div className="your-drain">
+        <Next page={page} />
+        {page.handover ? <Handover handover={page.handover} /> : null}
+        {page.drawing ? <WaterAtTheDoor drawing={page.drawing} /> : null}
+        <Why texts={page.why} />
+        {page.offer ? <OfferBlock key={page.offer.id} offer={page.offer} /> : null}
+        {page.proof ? <ProofWords proof={page.proof} /> : null}
+        <Photos photos={page.photos} />
+        <Waivers waivers={page.waivers} />
+        <p className="faint">{t('portal.by', { company: page.company.name })}</p>
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,1 @@
+export { CustomerHome } from './components/CustomerHome.tsx';

@@ -1,0 +1,50 @@
+import type { DesignDocument, Part } from '@yardfall/calc';
+import { label, type DisplayList } from '@yardfall/drawing';
+import { isMessageCode, type MessageCode, type Params } from '@yardfall/text';
+
+type Item = DisplayList['items'][number];
+type TextItem = Extract<Item, { readonly kind: 'text' }>;
+type Say = (code: MessageCode, params?: Params) => string;
+
+/** Lettering that needs no knowledge of the trade. */
+const kept: readonly string[] = ['drawing.exaggeration', 'drawing.trueScale', 'drawing.scaleBar', 'drawing.notDrawn'];
+const levels: Readonly<Record<string, MessageCode>> = {
+  'drawing.sill': 'portal.drawn.sill', 'drawing.waterOverSill': 'portal.drawn.over', 'drawing.waterBelowSill': 'portal.drawn.below',
+};
+/** The one text of each part that names it. */
+const naming = new Set([
+  'drawing.channel', 'drawing.catchBasin', 'drawing.pipe', 'drawing.underdrain', 'drawing.swale', 'drawing.basin', 'drawing.pump', 'drawing.line', 'drawing.gutter', 'drawing.roofLine',
+]);
+
+/** Kinds of part that have words for a customer, in the order in which the water meets them. */
+const orderOfKinds: readonly Part['kind'][] = ['gutter', 'roofLine', 'swale', 'channel', 'catchBasin', 'underdrain', 'pipe', 'basin', 'pump', 'dischargeLine', 'outlet'];
+
+export function wordsOfKinds(document: DesignDocument): readonly MessageCode[] {
+  const there = new Set(document.system.parts.map((part) => part.kind));
+  const codes = orderOfKinds.filter((kind) => there.has(kind)).map((kind) => `portal.word.${kind}`);
+  return ['portal.word.sill', ...codes.filter(isMessageCode)];
+}
+
+/** The same section with plain names in place of levels, sizes and falls: the customer's reading of it. */
+export function plainSection(drawn: DisplayList, document: DesignDocument, say: Say): DisplayList {
+  const kinds = new Map(document.system.parts.map((part) => [part.id, part.kind]));
+  const named = new Set<string>();
+  const items = drawn.items.flatMap((item): Item[] => {
+    if (item.kind === 'mark') return item.mark !== 'levelMark' || item.role === 'water' || item.role === 'sill' ? [item] : [];
+    if (item.kind !== 'text') return [item];
+    const words = wordsFor(item, kinds, say);
+    if (words === null) return kept.includes(item.label.code) ? [item] : [];
+    if (item.part !== null && item.role !== 'water' && named.has(`${item.part} ${words}`)) return [];
+    named.add(`${item.part ?? ''} ${words}`);
+    return [{ ...item, label: label('drawing.value.name', { value: words }) }];
+  });
+  return { ...drawn, items };
+}
+
+function wordsFor({ part, label: { code, params } }: TextItem, kinds: ReadonlyMap<string, Part['kind']>, say: Say): string | null {
+  const level = levels[code];
+  if (level !== undefined) return say(level, params);
+  const kind = kinds.get(part ?? '');
+  const name = `portal.name.${kind ?? ''}`;
+  return (naming.has(code) || code.startsWith('drawing.outlet.')) && isMessageCode(name) ? say(name) : null;
+}
