@@ -4,6 +4,7 @@ import { Button } from '../../components/Button.tsx';
 import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
 import { Page } from '../../components/Page.tsx';
+import { NextItem } from '../../features/checklists/index.ts';
 import { HeldBy, OnTheTable, OnThisJob } from '../../features/jobs/index.ts';
 import { useMe } from '../../hooks/useMe.ts';
 import { usePages } from '../../hooks/usePages.ts';
@@ -22,7 +23,7 @@ export function HomePage() {
       <ProblemNotice problem={list.problem} action={<Button onClick={list.again}>{t('ui.tryAgain')}</Button>} />
       {list.pending || list.problem ? null : (
         <>
-          {me.roles.includes('crew') ? <OnThisJob jobs={list.items} memberId={me.id} /> : null}
+          {me.roles.includes('crew') ? <OnThisJob jobs={list.items} memberId={me.id} next={({ id }) => <NextItem jobId={id} />} /> : null}
           {me.roles.includes('owner') ? <HeldBy jobs={list.items} now={now} /> : null}
           {me.roles.includes('estimator') ? <OnTheTable jobs={list.items} now={now} /> : null}
         </>

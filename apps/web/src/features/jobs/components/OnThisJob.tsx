@@ -1,5 +1,6 @@
 import type { JobRow } from '@yardfall/contracts';
 import { Link } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
 import { Empty } from '../../../components/Empty.tsx';
 import { Heading } from '../../../components/Heading.tsx';
 import { Notice } from '../../../components/Notice.tsx';
@@ -10,8 +11,15 @@ import './OnThisJob.css';
 
 const inTheGround: readonly JobRow['stage'][] = ['installing', 'released', 'proving'];
 
+interface OnThisJobProps {
+  readonly jobs: readonly JobRow[];
+  readonly memberId: string;
+  /** The next thing to do on a job, as one large control. */
+  readonly next?: (job: JobRow) => ReactNode;
+}
+
 /** The crew's home: one job with the next thing as one large control; the others one tap away. */
-export function OnThisJob({ jobs, memberId }: { readonly jobs: readonly JobRow[]; readonly memberId: string }) {
+export function OnThisJob({ jobs, memberId, next }: OnThisJobProps) {
   const { t, say } = useText();
   const mine = jobs
     .filter((job) => inTheGround.includes(job.stage) && job.assignments.some((a) => a.memberId === memberId && a.role === 'crew'))
@@ -26,7 +34,8 @@ export function OnThisJob({ jobs, memberId }: { readonly jobs: readonly JobRow[]
           <p className="this-job-name">{first.title}</p>
           <p>{first.address}</p>
           {first.holds.map((hold) => <Notice key={hold.id} severity="stop"><p>{say(hold.code, hold.params)}</p></Notice>)}
-          <Link className="button button-main button-crew" to="/jobs/$jobId" params={{ jobId: first.id }} hash={first.stage === 'proving' ? 'proof' : 'work'}>
+          {next?.(first)}
+          <Link className={next ? 'button button-crew' : 'button button-main button-crew'} to="/jobs/$jobId" params={{ jobId: first.id }} hash={first.stage === 'proving' ? 'proof' : 'work'}>
             {t(first.stage === 'proving' ? 'jobs.crew.prove' : 'jobs.crew.work')}
           </Link>
         </div>

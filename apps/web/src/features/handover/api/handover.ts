@@ -1,0 +1,17 @@
+import { checklists, handover, jobs } from '@yardfall/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { useWrite } from '../../../hooks/useWrite.ts';
+import { read } from '../../../lib/query.ts';
+
+export function useHandover(jobId: string) {
+  return useQuery(read(handover.read, { params: { jobId } }));
+}
+
+/** What the phones measured is where the as-built levels come from. */
+export function useChecklistForLevels(jobId: string) {
+  return useQuery({ ...read(checklists.read, { params: { jobId } }), retry: false }).data?.data ?? null;
+}
+
+export function useHandOver() {
+  return useWrite(handover.complete, { refreshes: [handover.read, jobs.read, jobs.list] });
+}

@@ -1,0 +1,33 @@
+import type { Job } from '@yardfall/contracts';
+import { Button } from '../../../components/Button.tsx';
+import { Loading } from '../../../components/Loading.tsx';
+import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
+import { useBuildRevision } from '../../../hooks/useBuildRevision.ts';
+import { useMe } from '../../../hooks/useMe.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { useChecklistForLevels, useHandover } from '../api/handover.ts';
+import { levelsAsked } from '../model/levels.ts';
+import { HandoverForm } from './HandoverForm.tsx';
+import { HandoverRecord } from './HandoverRecord.tsx';
+
+/** What is still open before the handover, then the form, then the record. */
+export function HandoverSection({ job }: { readonly job: Job }) {
+  const { t, say } = useText();
+  const { may } = useMe();
+  const { data, error, isPending, refetch } = useHandover(job.id);
+  const { document, pending } = useBuildRevision(job);
+  const checklist = useChecklistForLevels(job.id);
+  if (isPending || pending) return <Loading what={t('handover.loading')} />;
+  if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
+  const { handover, open } = data.data;
+  if (handover !== null) return <HandoverRecord handover={handover} timeZone={job.timeZone} document={document} />;
+  if (open.length > 0) {
+    return (
+      <Notice title={t('handover.openTitle')}>
+        <ul className="handover-open">{open.map((one) => <li key={JSON.stringify(one)}>{say(one.code, one.params, { timeZone: job.timeZone })}</li>)}</ul>
+      </Notice>
+    );
+  }
+  if (!may('handover.complete')) return <p>{t('handover.officeHandsOver')}</p>;
+  return document === null ? null : <HandoverForm job={job} levels={levelsAsked(document, checklist)} />;
+}

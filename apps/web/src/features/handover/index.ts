@@ -1,0 +1,1 @@
+export { HandoverSection } from './components/HandoverSection.tsx';

@@ -1,0 +1,1 @@
+export { ProofSection } from './components/ProofSection.tsx';

@@ -1,0 +1,31 @@
+import { catalogue } from '../../catalogue.ts';
+
+export const handoverPages = catalogue({
+  'handover.loading': { en: 'the handover', es: 'la entrega' },
+  'handover.openTitle': { en: 'Before the handover', es: 'Antes de la entrega' },
+  'handover.officeHandsOver': { en: 'Everything is proven. Owner or estimator hands over.', es: 'Todo está probado. El dueño o estimador entrega.' },
+  'handover.asBuiltHint': {
+    en: 'What the crew measured is filled in. Type what was shot at the end; a field left empty is left out of the record.',
+    es: 'Lo que midió la cuadrilla ya está. Escriba lo leído al final; un campo vacío queda fuera del registro.',
+  },
+  'handover.levelOf': { en: '{part:text}: {field:term}', es: '{part:text}: {field:term}' },
+  'handover.levelIs': { en: '{part:text}: {field:text}', es: '{part:text}: {field:text}' },
+  'handover.designedIs': { en: 'Designed {level:text}', es: 'Diseñado {level:text}' },
+  'handover.level': { en: 'Level', es: 'Nivel' },
+  'handover.field.invertUp': { en: 'invert, upstream', es: 'fondo interior, arriba' },
+  'handover.field.invertDown': { en: 'invert, downstream', es: 'fondo interior, abajo' },
+  'handover.field.invertOut': { en: 'outlet invert', es: 'fondo de la salida' },
+  'handover.field.grateLevel': { en: 'top of the grate', es: 'cara de la rejilla' },
+  'handover.field.rimLevel': { en: 'rim', es: 'borde' },
+  'handover.field.inletInvert': { en: 'inlet invert', es: 'fondo de la entrada' },
+  'handover.field.offLevel': { en: 'pump stops', es: 'la bomba para' },
+  'handover.field.onLevel': { en: 'pump starts', es: 'la bomba arranca' },
+  'handover.field.alarmLevel': { en: 'alarm', es: 'alarma' },
+  'handover.field.level': { en: 'lid or flow line', es: 'tapa o línea de flujo' },
+  'handover.customer': { en: 'Who was shown', es: 'A quién se mostró' },
+  'handover.customerHint': { en: 'The person who did the four tests at the breaker, alarm, basket, and bucket.', es: 'Quien hizo las cuatro pruebas: interruptor, alarma, canasta y cubeta.' },
+  'handover.years': { en: 'Warranty in years', es: 'Garantía en años' },
+  'handover.yearsRange': { en: 'Whole years, 1 to 10.', es: 'Años enteros, de 1 a 10.' },
+  'handover.doneBy': { en: 'Handed over {at:dateTime} by {by:text}', es: 'Entregado {at:dateTime} por {by:text}' },
+  'handover.hash': { en: 'Record {hash:text}', es: 'Registro {hash:text}' },
+});

@@ -1,0 +1,37 @@
+import { catalogue } from '../../catalogue.ts';
+
+export const proofPages = catalogue({
+  'proof.loading': { en: 'the pump-down', es: 'el vaciado' },
+  'proof.notReleased': { en: 'The pump is proven against the design that is built. First the job is released to dig.', es: 'La bomba se prueba contra el diseño que se construye. Primero se libera el trabajo para cavar.' },
+  'proof.noPump': { en: 'No pump in this design', es: 'Sin bomba en este diseño' },
+  'proof.noPumpWhy': { en: 'The hose test of the checklist proves that water runs.', es: 'La prueba de manguera de la lista prueba que el agua corre.' },
+  'proof.why': { en: 'Three timed runs between two marks tell what the pump really moves, and whether pipe, check valve, and outlet are right.', es: 'Tres vueltas con reloj entre dos marcas dicen lo que la bomba mueve de verdad, y si tubo, válvula y salida están bien.' },
+  'proof.start': { en: 'Record the pump-down', es: 'Registrar el vaciado' },
+  'proof.again': { en: 'Record another pump-down', es: 'Registrar otro vaciado' },
+  'proof.how': {
+    en: 'Stop every inflow. Fill to 2 in above the start, let the pump run, and time it between two calibrated marks. Three times.',
+    es: 'Pare toda entrada de agua. Llene hasta 2 in sobre el arranque, deje correr la bomba y mida el tiempo entre dos marcas calibradas. Tres veces.',
+  },
+  'proof.pump': { en: 'Pump', es: 'Bomba' },
+  'proof.cylinder': { en: 'A plain round basin holds {volume:volume} between these marks; take what your own marks say.', es: 'Un pozo redondo simple tiene {volume:volume} entre estas marcas; use lo que dicen sus marcas.' },
+  'proof.upsideDown': { en: 'The upper mark must be above the lower one.', es: 'La marca de arriba debe estar sobre la de abajo.' },
+  'proof.note': { en: 'Note', es: 'Nota' },
+  'proof.record': { en: 'Record these runs', es: 'Registrar estas vueltas' },
+  'proof.by': { en: '{by:text}, {at:dateTime}', es: '{by:text}, {at:dateTime}' },
+  'proof.figures': {
+    en: 'Uncertain by {uncertainty:percent}; runs differ by {spread:percent}; {difference:percent} off the design at {level:level}',
+    es: 'Incierto en {uncertainty:percent}; las vueltas difieren {spread:percent}; a {difference:percent} del diseño a {level:level}',
+  },
+  'proof.look': { en: 'Look in this order:', es: 'Revise en este orden:' },
+  'proof.check.outlet': { en: 'Outlet or emitter: mud, roots, a lid that does not open', es: 'Salida o emisor: lodo, raíces, tapa que no abre' },
+  'proof.check.line': { en: 'Line: a kink or a crushed place', es: 'Línea: un doblez o un aplastamiento' },
+  'proof.check.valve': { en: 'Valves: one half closed, check valve stuck or turned', es: 'Válvulas: una medio cerrada, la de retención trabada o al revés' },
+  'proof.check.voltage': { en: 'Volts at the pump while it runs', es: 'Voltaje en la bomba mientras corre' },
+  'proof.check.wear': { en: 'Open the union and pump into a drum: low there too means the pump, air, or volts', es: 'Abra la unión y bombee a un tambor: si ahí también es bajo, es la bomba, el aire o el voltaje' },
+  'proof.check.wrongPump': { en: 'The plate of the pump against the design', es: 'La placa de la bomba contra el diseño' },
+  'proof.runs': { en: 'Runs', es: 'Vueltas' },
+  'proof.runHead': { en: 'Run', es: 'Vuelta' },
+  'proof.runNotCounted': { en: 'Run {n:count}, line was empty, not counted', es: 'Vuelta {n:count}, línea vacía, no cuenta' },
+  'proof.flow': { en: 'Flow', es: 'Caudal' },
+  'proof.picture': { en: 'Pump curve, the line at start and stop level, and the measured point', es: 'Curva de la bomba, la línea al arrancar y parar, y el punto medido' },
+});
