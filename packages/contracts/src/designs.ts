@@ -107,7 +107,7 @@ export const designs = {
 export const evaluation = {
   evaluate: endpoint({
     id: 'evaluate.run', method: 'POST', path: '/evaluate', summary: 'Evaluate a design document without storing it',
-    access: { permission: 'evaluate.run' }, status: 200, idempotency: 'none', params: null, query: null, body: z.strictObject({ document: DesignDocumentSchema }),
+    access: { permission: 'evaluate.run' }, status: 200, idempotency: 'none', params: null, query: null, body: z.strictObject({ document: DesignDocumentSchema }), maxBody: 524_288,
     response: z.object({ documentSha256: Sha256, evaluation: EvaluationSchema }), errors: ['document.invalid', 'busy'],
   }),
 };

@@ -1,4 +1,4 @@
-import { recess } from './d.ts';
+import { recess } from './groupD.ts';
 import { between, hour, inch } from './measures.ts';
 import { item } from './types.ts';
 

@@ -1,7 +1,7 @@
 import { groupA } from './a.ts';
 import { groupB } from './b.ts';
 import { groupC } from './c.ts';
-import { groupD } from './d.ts';
+import { groupD } from './groupD.ts';
 import { groupE } from './e.ts';
 import { groupF } from './f.ts';
 import { groupG } from './g.ts';
