@@ -1,7 +1,7 @@
 import { a } from './checklists/a.ts';
 import { b } from './checklists/b.ts';
 import { c } from './checklists/c.ts';
-import { d } from './checklists/d.ts';
+import { d } from './checklists/groupD.ts';
 import { e } from './checklists/e.ts';
 import { f } from './checklists/f.ts';
 import { g } from './checklists/g.ts';
