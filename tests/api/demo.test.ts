@@ -2,7 +2,7 @@ import type { Checklist, Handover, Job, JobRow, Offer, Portal, PriceSheet, Proof
 import supertest from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { systemActor } from '../../apps/api/src/common/actor.ts';
-import { loadDemo, type SignIn } from '../../apps/api/src/seed/demo.ts';
+import { loadDemo, type SignIn, withAddress } from '../../apps/api/src/seed/demo.ts';
 import { CopiesService } from '../../apps/api/src/photos/copies.service.ts';
 import type { Person } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
@@ -15,7 +15,7 @@ let jobs: Map<string, JobRow>;
 
 beforeAll(async () => {
   test = await startApp('2026-11-25T15:00:00Z');
-  signIns = (await loadDemo(test.app, 'http://demo.test')) ?? [];
+  signIns = withAddress((await loadDemo(test.app)) ?? [], 'http://demo.test');
   const one = signIns.find(({ role }) => role === 'owner');
   owner = supertest.agent(test.server);
   await owner.post('/api/v1/session').send({ email: one?.email, password: one?.password }).expect(201);
@@ -78,7 +78,7 @@ describe('the demo company', () => {
 
   it('is not told twice, and not where somebody works already', async () => {
     const before = await countOf('job');
-    const again = await loadDemo(test.app, 'http://demo.test');
+    const again = await loadDemo(test.app);
     expect(again?.map(({ role }) => role)).toEqual(['owner', 'estimator', 'crew', 'customer']);
     expect(await countOf('job')).toBe(before);
   });

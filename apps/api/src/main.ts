@@ -6,17 +6,20 @@ import { createLog, type Log } from './common/log.ts';
 import { Worker } from './common/worker.ts';
 import { readEnv } from './env.ts';
 import { SetUpService } from './identity/setUp.service.ts';
+import { loadDemo, withAddress } from './seed/demo.ts';
 
 async function main(): Promise<void> {
   const env = readEnv(process.env);
   const log = createLog(env.LOG_LEVEL);
   const app = await createApp({ env, log });
   stopOnSignal(app, log);
+  const demo = env.DEMO ? await loadDemo(app) : null; // whole before anybody is served
   await app.get(Worker).start();
   await app.listen(env.PORT, env.HOST);
   const { port } = (app.getHttpServer() as Server).address() as AddressInfo;
   const address = env.PUBLIC_URL ?? `http://${env.HOST.includes(':') ? `[${env.HOST}]` : env.HOST}:${port}`;
   log.info({ port, host: env.HOST }, 'listening');
+  if (demo !== null) log.info({ signIns: withAddress(demo, address) }, 'demo ready');
   const url = env.DEMO ? null : await app.get(SetUpService).offerLink(address);
   if (url !== null) log.info({ url }, 'set-up link');
 }

@@ -26,14 +26,19 @@ const daysOfStory = 37;
  * Nobody is served before it is whole: a start that was killed on the way begins again from nothing.
  * Null when the installation belongs to somebody else.
  */
-export async function loadDemo(app: INestApplicationContext, address: string): Promise<SignIn[] | null> {
+export async function loadDemo(app: INestApplicationContext): Promise<SignIn[] | null> {
   const now = app.get(Clock).now();
   await clearHalfTold(app);
   if (await isEmpty(app)) {
     const cast = await gatherCast(app, now, daysOfStory);
     await tellAll(cast);
   }
-  return signInsOf(app, now, address);
+  return signInsOf(app, now);
+}
+
+/** Links are paths until the service knows where it listens. */
+export function withAddress(signIns: readonly SignIn[], address: string): SignIn[] {
+  return signIns.map((one) => (one.link === undefined ? one : { ...one, link: `${address}${one.link}` }));
 }
 
 async function tellAll(cast: Cast): Promise<void> {
@@ -60,7 +65,7 @@ async function clearHalfTold(app: INestApplicationContext): Promise<void> {
   if (rows[0]?.half === true) await pool.query('TRUNCATE company CASCADE');
 }
 
-async function signInsOf(app: INestApplicationContext, now: Date, address: string): Promise<SignIn[] | null> {
+async function signInsOf(app: INestApplicationContext, now: Date): Promise<SignIn[] | null> {
   const { rows } = await app.get(Owner).pool.query<{ id: string; company_id: string; job_id: string }>(
     'SELECT m.id, m.company_id, a.job_id FROM member m JOIN audit_entry a ON a.company_id = m.company_id AND a.action = $2 WHERE m.email = $1', [people.owner.email, told]);
   const [owner] = rows;
@@ -68,5 +73,5 @@ async function signInsOf(app: INestApplicationContext, now: Date, address: strin
   const actor = memberActor({ id: owner.id, companyId: owner.company_id, roles: people.owner.roles }, now, 'demo');
   const { link } = await app.get(LinksService).customerLink(actor, owner.job_id);
   const members = Object.entries(people).map(([role, { email }]) => ({ role, email, password: demoPassword }));
-  return [...members, { role: 'customer', link: `${address}${link}` }];
+  return [...members, { role: 'customer', link }];
 }
