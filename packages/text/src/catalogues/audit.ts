@@ -70,6 +70,7 @@ export const audit = catalogue({
   'audit.action.found.reported': { en: 'Stopped work: the crew found something', es: 'Paró la obra: la cuadrilla encontró algo' },
   'audit.action.found.answered': { en: 'Answered what the crew found', es: 'Respondió a lo que encontró la cuadrilla' },
   'audit.action.proof.recorded': { en: 'Recorded a pump-down: {result:term}', es: 'Anotó un vaciado con la bomba: {result:term}' },
+  'audit.action.demo.told': { en: 'Loaded the demo company', es: 'Cargó la empresa de muestra' },
   'audit.result.pass': { en: 'passes', es: 'pasa' },
   'audit.result.explain': { en: 'to be explained', es: 'hay que explicarlo' },
   'audit.result.fail': { en: 'fails', es: 'no pasa' },

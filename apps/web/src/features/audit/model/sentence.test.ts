@@ -12,8 +12,13 @@ const sources = readdirSync(api, { recursive: true, encoding: 'utf8' })
   .map((file) => readFileSync(path.join(api, file), 'utf8'))
   .join('\n');
 
-/** Every action is given right after the transaction, the actor and whatever names stand between; queued work has names of its own. */
-const actions = [...new Set([...sources.matchAll(/(?<!enqueue\()\btx, (?:\w+, )+'([a-z]\w*\.[a-z]\w*)'/gi)].map((match) => match[1] ?? ''))].sort();
+/**
+ * Every action is given right after the transaction, the actor and whatever names stand between, as a text or as the name
+ * of a constant; queued work has names of its own.
+ */
+const written = [...sources.matchAll(/(?<!enqueue\()\btx, (?:\w+, )+'([a-z]\w*\.[a-z]\w*)'/gi)].map((match) => match[1] ?? '');
+const named = [...sources.matchAll(/\baudit\(tx, \w+, (\w+)/g)].flatMap(([, name = '']) => [...sources.matchAll(new RegExp(`const ${name} = '([\\w.]+)'`, 'g'))].map((match) => match[1] ?? ''));
+const actions = [...new Set([...written, ...named])].sort();
 
 const entry = (action: string, params: AuditEntry['params']): AuditEntry => ({
   id: '0197f000-0000-7000-8000-000000000001', at: '2031-03-04T15:30:00Z', actorKind: 'member', actorId: null, actorName: 'Ines', jobId: null, action, subjectId: null, params, sealed: true,
