@@ -1,1 +1,2 @@
 export { Members } from './components/Members.tsx';
+export { CompanyRecord } from './components/CompanyRecord.tsx';
