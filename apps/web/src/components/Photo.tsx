@@ -1,8 +1,8 @@
 import { photos } from '@yardfall/contracts';
 import { useState } from 'react';
-import { useObjectUrl } from '../hooks/useObjectUrl.ts';
 import { useOutbox } from '../hooks/useOutbox.ts';
 import { urlOf } from '../lib/api.ts';
+import { pictureOf } from '../lib/outbox.ts';
 import { useText } from '../lib/reader.tsx';
 import './Photo.css';
 
@@ -16,12 +16,11 @@ interface PhotoProps {
 export function Photo({ jobId, photoId, alt }: PhotoProps) {
   const { t } = useText();
   const waiting = useOutbox().find((entry) => entry.kind === 'photo' && entry.id === photoId);
-  const here = useObjectUrl(waiting?.kind === 'photo' ? waiting.file : null);
   const at = (copy: 'thumb' | 'view' | 'original') => urlOf(photos.file, { params: { jobId, photoId, copy } });
   const [copies, setCopies] = useState<readonly ('thumb' | 'original')[]>(['thumb', 'original']);
   const [copy] = copies;
-  if (here !== null) return <span className="photo"><img src={here} alt={alt} /><span className="faint">{t('ui.phone.here')}</span></span>;
-  if (waiting || copy === undefined) return <span className="photo photo-none">{t('photos.preparing')}</span>;
+  if (waiting?.kind === 'photo') return <span className="photo"><img src={pictureOf(waiting)} alt={alt} /><span className="faint">{t('ui.phone.here')}</span></span>;
+  if (copy === undefined) return <span className="photo photo-none">{t('photos.preparing')}</span>;
   return (
     <a className="photo" href={at(copy === 'thumb' ? 'view' : 'original')} target="_blank" rel="noreferrer">
       <img src={at(copy)} alt={alt} loading="lazy" onError={() => setCopies(copies.slice(1))} />

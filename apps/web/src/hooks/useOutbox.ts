@@ -1,6 +1,6 @@
 import { checklists, found, jobs, photos } from '@yardfall/contracts';
 import { useQueryClient } from '@tanstack/react-query';
-import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { loadOutbox, onOutbox, outboxNow, type OutboxEntry } from '../lib/outbox.ts';
 import { keyOf } from '../lib/query.ts';
 import { sendOutbox } from '../lib/sendOutbox.ts';
@@ -10,7 +10,8 @@ import { useMe } from './useMe.ts';
 export function useOutbox(): readonly OutboxEntry[] {
   const { me } = useMe();
   const all = useSyncExternalStore(onOutbox, outboxNow);
-  return me === null ? [] : all.filter((entry) => entry.memberId === me.id);
+  const id = me?.id ?? null;
+  return useMemo(() => all.filter((entry) => entry.memberId === id), [all, id]);
 }
 
 const tryAgainAfter = 15_000;

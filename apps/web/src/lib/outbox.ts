@@ -97,8 +97,22 @@ export async function markRefused(which: readonly OutboxEntry[], code: string | 
   await readAgain(true);
 }
 
+const pictures = new Map<string, string>();
+
+/** Address of a photo that is on this phone only; let go when the photo has left. */
+export function pictureOf({ id, file }: OutboxPhoto): string {
+  const known = pictures.get(id) ?? URL.createObjectURL(file);
+  pictures.set(id, known);
+  return known;
+}
+
 async function readAgain(tell: boolean): Promise<void> {
   entries = (await inStores(['outbox'], 'readonly', ({ outbox }) => outbox.all())) as OutboxEntry[];
+  const left = [...pictures].filter(([id]) => entries.every((entry) => entry.id !== id));
+  for (const [id, url] of left) {
+    pictures.delete(id);
+    URL.revokeObjectURL(url);
+  }
   for (const listener of listeners) listener();
   if (tell) otherTabs?.postMessage('changed');
 }

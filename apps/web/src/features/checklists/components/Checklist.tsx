@@ -7,7 +7,7 @@ import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { useChecklistView } from '../model/useChecklistView.ts';
+import { useChecklistView } from '../api/useChecklistView.ts';
 import { doneCount, isSettled, type ChecklistView } from '../model/view.ts';
 import { HoldPoints } from './HoldPoints.tsx';
 import { ItemDialog } from './ItemDialog.tsx';

@@ -1,6 +1,6 @@
 import { useMe } from '../../../hooks/useMe.ts';
 import { asksPhoto, mayTick, signersAsked } from '../model/evidence.ts';
-import type { ItemRecord } from '../model/useItemRecord.ts';
+import type { ItemRecord } from '../api/useItemRecord.ts';
 import type { ChecklistView, ItemView } from '../model/view.ts';
 import { DocumentEvidence } from './DocumentEvidence.tsx';
 import { PhotoEvidence } from './PhotoEvidence.tsx';

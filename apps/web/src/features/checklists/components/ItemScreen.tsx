@@ -1,7 +1,7 @@
 import { KeepProblem } from '../../../components/KeepProblem.tsx';
 import { Saved } from '../../../components/Saved.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { useItemRecord } from '../model/useItemRecord.ts';
+import { useItemRecord } from '../api/useItemRecord.ts';
 import { isSettled, type ChecklistView, type ItemView } from '../model/view.ts';
 import { Evidence } from './Evidence.tsx';
 import { Held } from './Held.tsx';

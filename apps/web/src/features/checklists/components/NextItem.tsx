@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useText } from '../../../lib/reader.tsx';
-import { useChecklistView } from '../model/useChecklistView.ts';
+import { useChecklistView } from '../api/useChecklistView.ts';
 import { doneCount } from '../model/view.ts';
 import { ItemDialog } from './ItemDialog.tsx';
 import { NextControl } from './NextControl.tsx';

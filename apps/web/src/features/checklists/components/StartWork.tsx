@@ -4,7 +4,7 @@ import { ProblemNotice } from '../../../components/Notice.tsx';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useBegin } from '../api/checklists.ts';
-import type { ItemRecord } from '../model/useItemRecord.ts';
+import type { ItemRecord } from '../api/useItemRecord.ts';
 import type { ChecklistView, ItemView } from '../model/view.ts';
 
 interface StartWorkProps {

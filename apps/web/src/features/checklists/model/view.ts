@@ -36,7 +36,7 @@ export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now:
     notCounted: one.item.facts.filter(({ verdict }) => verdict !== 'kept'),
     asksBegin: asksBegin(checklist, one.item),
   }));
-  const holdPoints = touched ? holdPointsNow(states, moment).map(({ closedBy: _, ...point }) => ({ ...point, items: [...point.items], guards: [...point.guards] })) : checklist.holdPoints;
+  const holdPoints = touched ? holdPointsNow(states, moment).map(({ id, part, open, waived, items: by, guards }) => ({ id, part, open, waived, items: [...by], guards: [...guards] })) : checklist.holdPoints;
   return { jobId: checklist.jobId, revisionId: checklist.revisionId, items, holdPoints };
 }
 

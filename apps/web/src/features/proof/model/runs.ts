@@ -1,8 +1,7 @@
 import type { Basin, CurveSample, DesignDocument, Pump } from '@yardfall/calc';
-import type { PumpDownRun } from '@yardfall/contracts';
-import type { z } from 'zod';
+import type { BodyInput, proof } from '@yardfall/contracts';
 
-export type Run = z.infer<typeof PumpDownRun>;
+export type Run = BodyInput<typeof proof.record>['runs'][number];
 /** A run while it is typed. */
 export type TypedRun = { readonly [K in Exclude<keyof Run, 'emptyLine'>]: number | null } & { readonly emptyLine: boolean };
 

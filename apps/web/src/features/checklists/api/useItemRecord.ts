@@ -1,7 +1,7 @@
 import { useKeepFact, useKeepPhoto } from '../../../hooks/useRecord.ts';
 import type { NewFact } from '../../../lib/outbox.ts';
-import { seenOf, type FactBody } from './evidence.ts';
-import type { ItemView } from './view.ts';
+import { seenOf, type FactBody } from '../model/evidence.ts';
+import type { ItemView } from '../model/view.ts';
 
 /** Records facts and photos about one item; each follows all that is known of it. */
 export function useItemRecord(jobId: string, revisionId: string, view: ItemView) {
