@@ -14,8 +14,8 @@ import { createSteps } from './steps.mjs';
 const steps = createSteps();
 const host = '127.0.0.1';
 
-/** @param {string[]} args @param {NodeJS.ProcessEnv} env */
-const program = (args, env) => spawn(process.execPath, args, { cwd: root, env, stdio: 'inherit', detached: true });
+/** @param {string[]} args @param {NodeJS.ProcessEnv} env @param {string} [cwd] */
+const program = (args, env, cwd = root) => spawn(process.execPath, args, { cwd, env, stdio: 'inherit', detached: true });
 
 /** @param {import('node:child_process').ChildProcess} child */
 async function end(child) {
@@ -38,7 +38,7 @@ await run(async () => {
   const origin = `http://${host}:${webPort}`;
   const env = { ...apiEnvironment(database, { host, port: apiPort, dataDir }), NODE_ENV: 'development', PUBLIC_URL: process.env.PUBLIC_URL ?? origin };
   const children = [
-    program(['--watch', '--watch-preserve-output', '--conditions=development', '--import', '@oxc-node/core/register', inRoot('apps/api/src/main.ts')], env),
+    program(['--watch', '--watch-preserve-output', '--conditions=development', '--import', '@oxc-node/core/register', inRoot('apps/api/src/main.ts')], env, inRoot('apps/api')), // the loader takes the decorators' setting from the tsconfig of its folder
     program([inRoot('node_modules/vite/bin/vite.js'), inRoot('apps/web')], { ...process.env, API_URL: `http://${host}:${apiPort}`, WEB_PORT: String(webPort) }),
   ];
   steps.say(`Web client at ${origin}, API at http://${host}:${apiPort}; Ctrl-C stops both.`);

@@ -14,14 +14,14 @@ async function main(): Promise<void> {
   const app = await createApp({ env, log });
   stopOnSignal(app, log);
   const demo = env.DEMO ? await loadDemo(app) : null; // whole before anybody is served
+  const setUp = env.DEMO ? null : await app.get(SetUpService).offerLink();
   await app.get(Worker).start();
   await app.listen(env.PORT, env.HOST);
   const { port } = (app.getHttpServer() as Server).address() as AddressInfo;
   const address = env.PUBLIC_URL ?? `http://${env.HOST.includes(':') ? `[${env.HOST}]` : env.HOST}:${port}`;
   log.info({ port, host: env.HOST }, 'listening');
   if (demo !== null) log.info({ signIns: withAddress(demo, address) }, 'demo ready');
-  const url = env.DEMO ? null : await app.get(SetUpService).offerLink(address);
-  if (url !== null) log.info({ url }, 'set-up link');
+  if (setUp !== null) log.info({ url: address + setUp }, 'set-up link');
 }
 
 /** Stops accepting, lets requests and tasks end, then leaves; a second signal leaves at once. */

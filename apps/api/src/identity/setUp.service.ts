@@ -29,8 +29,8 @@ export class SetUpService {
     this.sessions = sessions;
   }
 
-  /** For an installation without a company: a link that is good for an hour, or null. An earlier one stops working. */
-  async offerLink(address: string): Promise<string | null> {
+  /** For an installation without a company: the path of a link that is good for an hour, or null. An earlier one stops working. */
+  async offerLink(): Promise<string | null> {
     const { rowCount } = await this.owner.pool.query('SELECT 1 FROM company LIMIT 1');
     if (rowCount !== 0) return null;
     const token = newToken();
@@ -39,7 +39,7 @@ export class SetUpService {
     await this.owner.pool.query('INSERT INTO setup_link (id, token_hash, created_at, expires_at) VALUES ($1, $2, $3, $4)', [
       newId(), Buffer.from(hashToken(token)), at, new Date(at.getTime() + hour),
     ]);
-    return `${address}/set-up#${token}`;
+    return `/set-up#${token}`;
   }
 
   /** The first company and its owner, once. */
