@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { evaluate, type Evaluation } from '@yardfall/calc';
 import { canonicalBytes, DocumentParseError, parseDesignDocument } from '@yardfall/contracts';
+import { isMessageCode, render } from '@yardfall/text';
 
 export const exitCodes = { ok: 0, stopFinding: 2, badInput: 3 } as const;
 
@@ -26,6 +27,7 @@ function isDocumentFault(error: unknown): error is DocumentFault {
 }
 
 function sentence({ code, params }: DocumentFault): string {
+  if (isMessageCode(code)) return `${render('en', 'us', code, params)} (${code})`;
   const details = Object.entries(params).map(([name, value]) => (name === 'message' ? String(value) : `${name} ${String(value)}`));
   return details.length > 0 ? `${details.join(', ')} (${code})` : code;
 }

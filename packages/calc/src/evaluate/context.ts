@@ -6,7 +6,7 @@ import { ratePumps } from '../routing/pumpLine.ts';
 import { runStorm, type RunOptions, type RunResult, type StormInflow } from '../routing/run.ts';
 import { stormRunoff, type StormRunoff } from '../routing/storm.ts';
 
-/** Return periods that every evaluation answers for, where the table holds them [years]. */
+/** Return periods that every evaluation answers for beside the document's own, where the table holds them [years]. */
 export const standardPeriods: readonly number[] = [2, 10, 25, 100];
 /** Storm of the outage question [years]. Source: check E5. */
 export const outagePeriod = 10;
@@ -28,7 +28,8 @@ export class EvaluationContext {
     const low = returnPeriods[0]!;
     const high = returnPeriods[returnPeriods.length - 1]!;
     this.document = document;
-    this.periods = standardPeriods.filter((period) => period >= low && period <= high);
+    const asked = new Set([...standardPeriods, document.rain.designReturnPeriod, document.rain.checkReturnPeriod]);
+    this.periods = [...asked].filter((period) => period >= low && period <= high).sort((a, b) => a - b);
     this.model = buildModel(document, (pumps, basin, top) => ratePumps(document, pumps, basin, top));
     this.bareModel = buildBareModel(document);
     this.sills = document.site.sills.map((sill) => ({

@@ -22,7 +22,7 @@ const checks: readonly Check[] = [
   pipes.pipeFall, pipes.pipeCapacity, pipes.pipeCleansing, pipes.pipeCover, pipes.cleanouts, pipes.bends, pipes.pipeMaterial,
   basins.cycling, basins.offLevel, basins.onAndAlarm, basins.floats, basins.flotationChecks, basins.wallAndLid,
   pumps.duty, pumps.groundWater, pumps.lineVelocity, pumps.solids, pumps.secondPump, pumps.returns,
-  outlets.outletQuestions, outlets.pits, outlets.distances,
+  outlets.outletQuestions, outlets.pits, outlets.soakTime, outlets.distances,
   electrical.electrical, electrical.outageChecks, electrical.licensedTrades,
 ];
 

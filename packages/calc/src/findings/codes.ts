@@ -56,6 +56,7 @@ export const findingCodes = [
   'N3.ok', 'N3.small',
   'N4.ok', 'N4.nearFoundation', 'N4.nearLotLine',
   'N5.ok', 'N5.inWaterTable', 'N5.waterTableUnknown',
+  'N6.ok', 'N6.untested', 'N6.slow', 'N6.tooSlow',
   'O1.ok', 'O1.unknown', 'O1.no',
   'O2.ok', 'O2.unknown', 'O2.no',
   'O3.ok', 'O3.unknown', 'O3.no',

@@ -1,4 +1,4 @@
-import { FOOT, INCH, MINUTE } from '../common/constants.ts';
+import { FOOT, HOUR, INCH, MINUTE } from '../common/constants.ts';
 
 /**
  * A limit as data: `pass` is met, between the two a caution, beyond `fail` a stop. SI units.
@@ -69,6 +69,7 @@ export const limits = {
   N4Foundation: atLeast(10 * FOOT, 5 * FOOT, 'Extension guides: 10 ft from foundations'),
   N4LotLine: atLeast(10 * FOOT, 5 * FOOT, 'City rules ask 5 to 10 ft from the lot line'),
   N5: atLeast(0, 0, 'Infiltration pits stand above the seasonal high water table; design manuals'),
+  N6: atMost(24 * HOUR, 72 * HOUR, 'Infiltration practices drain within 72 h, design manuals; 24 h ours'),
   E2: atMost(0.03, 0.05, 'NEC informational note: 3 %; from memory'),
   E5: atLeast(30 * MINUTE, 10 * MINUTE, ours),
   R1: atMost(4046.856, 4046.856, 'Beyond one acre the rules of thumb end; ours'),

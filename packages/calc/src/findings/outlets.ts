@@ -41,6 +41,20 @@ export function pits({ document, results }: CheckInput): Finding[] {
   });
 }
 
+/** Share of the measured rate that is counted. Source: design manuals, half the test. */
+const ratedShare = 0.5;
+
+/** N6: time in which a full pit soaks away through its floor. */
+export function soakTime({ document }: CheckInput): Finding[] {
+  const rate = document.site.soil.infiltrationRate;
+  return partsOf(document, 'outlet').flatMap((outlet) => {
+    if (outlet.pit === null) return [];
+    if (rate === null || rate === 0) return [stated('N6', 'untested', 'note', outlet.id, { outlet: outlet.name }, limits.N6.source)];
+    const time = (outlet.pit.depth * outlet.pit.voids) / (ratedShare * rate);
+    return graded('N6', 'N6', time, outlet.id, { pass: 'ok', warn: 'slow', fail: 'tooSlow' }, { outlet: outlet.name, time });
+  });
+}
+
 /** N4: distances of what lets water out into the ground or onto it. */
 export function distances({ document }: CheckInput): Finding[] {
   return partsOf(document, 'outlet').flatMap((outlet) => {

@@ -10,6 +10,8 @@ export interface PumpEvent {
 
 /** A float is taken as reached within this height [m]: two root tolerances. */
 const floatReach = 2e-6;
+/** Time to which an event is found [s]: the level moves by less than the reach of a float in it. */
+const eventTolerance = 1e-4;
 /** No step is shorter than this [s]; an event that close is taken as now. */
 const shortestStep = 1e-4;
 
@@ -73,7 +75,7 @@ export function locateEvent(network: Network, running: Uint8Array, content: Floa
       network.trial(length);
       return overshoot(network, running, content, basin, length);
     };
-    dt = beyond(shortestStep) >= 0 ? shortestStep : bracketedRoot(beyond, shortestStep, dt, 1e-6);
+    dt = beyond(shortestStep) >= 0 ? shortestStep : bracketedRoot(beyond, shortestStep, dt, eventTolerance);
     network.trial(dt);
   }
   return dt;
