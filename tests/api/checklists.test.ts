@@ -58,7 +58,7 @@ describe('the pour', () => {
     }
     expect(await phone.item('I3:CH1')).toMatchObject({ state: 'open', heldBy: [{ holdPoint: 'HP-13', items: ['D4:CH1'] }] });
     expect(await stateColumn('I3:CH1')).toBe('open');
-  }, 60_000);
+  }, 180_000);
 
   it('opens with D4, I1 and I2 proven, and not with a photo of two hours ago', async () => {
     await phone.prove('D4:CH1', ['ticked']);
@@ -73,7 +73,7 @@ describe('the pour', () => {
     expect((await phone.prove('I3:CH1')).map(({ verdict }) => verdict)).toEqual(['kept', 'kept', 'kept']);
     expect(await phone.item('I3:CH1')).toMatchObject({ state: 'proven', missing: [] });
     expect((await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).stage).toBe('installing');
-  }, 60_000);
+  }, 180_000);
 });
 
 describe('HP-1', () => {

@@ -8,7 +8,6 @@ import type { Job } from '../generated/prisma/client.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
 import { buildRevisionOf } from './build.ts';
 import { partNames, presentChecklist, presentItem } from './checklists.presenter.ts';
-import { momentOf } from './circumstances.ts';
 import { deskFact } from './desk.ts';
 import { FactsService } from './facts.service.ts';
 import { type LiveChecklist, type LiveItem, loadChecklist } from './live.ts';
@@ -37,7 +36,7 @@ export class ChecklistsService {
       const revision = await buildRevisionOf(tx, actor, job);
       const live = await loadChecklist(tx, actor, jobId);
       const item = found(live.items.get(key));
-      const moment = await momentOf(tx, actor, jobId, actor.request.at);
+      const moment = live.moment(actor.request.at);
       refuseHeld(key, live.heldBy(key, moment));
       if (!live.hasBegun(key)) await this.fromDesk(tx, actor, job, live, item, { kind: 'begun' });
       return presentItem(live, item, live.states(), partNames(revision.document), moment);
@@ -59,7 +58,7 @@ export class ChecklistsService {
   /** For proof: refuses while hold points guard the item. */
   async requireOpen(tx: Tx, actor: Actor, jobId: string, key: string): Promise<void> {
     const live = await loadChecklist(tx, actor, jobId);
-    if (live.items.has(key)) refuseHeld(key, live.heldBy(key, await momentOf(tx, actor, jobId, actor.request.at)));
+    if (live.items.has(key)) refuseHeld(key, live.heldBy(key, live.moment(actor.request.at)));
   }
 
   /** For proof: the test on record is the document that the item asks for. */
@@ -76,7 +75,7 @@ export class ChecklistsService {
 
   private async describe(tx: Tx, actor: Actor, job: Job, live: LiveChecklist): Promise<Checklist> {
     const { id: revisionId, document } = await buildRevisionOf(tx, actor, job);
-    return presentChecklist(live, { jobId: job.id, revisionId, document }, await momentOf(tx, actor, job.id, actor.request.at));
+    return presentChecklist(live, { jobId: job.id, revisionId, document }, live.moment(actor.request.at));
   }
 }
 

@@ -1,15 +1,10 @@
-import type { FieldFact, Moment } from '@yardfall/contracts';
+import type { FieldFact } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
-import { digVerdict } from '../locates/tickets.ts';
 import type { Circumstances, PhotoOnRecord } from './judge.rules.ts';
 import type { LiveChecklist } from './live.ts';
 
-/** What the hold points look at: the time, and whether the locate tickets say "may dig" then. */
-export async function momentOf(tx: Tx, actor: Actor, jobId: string, at: Date): Promise<Moment> {
-  return { at: at.getTime(), mayDig: (await digVerdict(tx, actor, jobId, at)).mayDig };
-}
-
+/** Everything that bears on whether a fact counts, at the time at which it was recorded. */
 export async function circumstancesOf(
   tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, fact: FieldFact, recorder: Pick<Circumstances, 'deviceCutOff' | 'roles'>,
 ): Promise<Circumstances> {
@@ -19,7 +14,7 @@ export async function circumstancesOf(
   return {
     deviceCutOff: recorder.deviceCutOff, roles: recorder.roles,
     item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
-    held: item === undefined || item.row.guards.length === 0 ? [] : live.heldBy(fact.itemKey, await momentOf(tx, actor, jobId, at)),
+    held: item === undefined || item.row.guards.length === 0 ? [] : live.heldBy(fact.itemKey, live.moment(at)),
     photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, fact.photoId) : null,
     proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),
   };

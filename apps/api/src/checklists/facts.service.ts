@@ -11,7 +11,7 @@ import { advance } from '../jobs/stages.ts';
 import { buildRevisionOf } from './build.ts';
 import { presentChecklist } from './checklists.presenter.ts';
 import { factColumns, factParts, presentFact } from './facts.presenter.ts';
-import { circumstancesOf, momentOf } from './circumstances.ts';
+import { circumstancesOf } from './circumstances.ts';
 import { judge } from './judge.rules.ts';
 import { type LiveChecklist, loadChecklist } from './live.ts';
 
@@ -38,7 +38,7 @@ export class FactsService {
       const live = await loadChecklist(tx, actor, jobId);
       const stored = await this.store(tx, actor, job, live, facts, recorder);
       if (recorder.deviceCutOff) return { facts: stored, checklist: { jobId, revisionId: revision.id, items: [], holdPoints: [] } };
-      return { facts: stored, checklist: presentChecklist(live, { jobId, revisionId: revision.id, document: revision.document }, await momentOf(tx, actor, jobId, actor.request.at)) };
+      return { facts: stored, checklist: presentChecklist(live, { jobId, revisionId: revision.id, document: revision.document }, live.moment(actor.request.at)) };
     });
   }
 
@@ -60,7 +60,7 @@ export class FactsService {
       data: { ...factColumns(fact), companyId: actor.companyId, jobId, memberId: recorder.memberId, serverTime: actor.request.at, verdict, reason }, include: factParts,
     });
     const kept = presentFact(row);
-    live.items.get(fact.itemKey)?.facts.push(kept);
+    live.add(kept);
     return kept;
   }
 

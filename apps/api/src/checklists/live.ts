@@ -1,7 +1,9 @@
-import { foldItem, type FoldedItem, type Held, heldBy, type ItemInState, type Moment, Requirement, type StoredFact } from '@yardfall/contracts';
+import { foldItem, type FoldedItem, type Held, heldBy, type ItemInState, jobVerdict, type Moment, Requirement, type StoredFact, type TicketForVerdict } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
 import type { ChecklistItem } from '../generated/prisma/client.ts';
+import { forVerdict } from '../locates/locates.presenter.ts';
+import { ticketsOf } from '../locates/tickets.ts';
 import { factParts, presentFact } from './facts.presenter.ts';
 
 export interface LiveItem {
@@ -11,16 +13,28 @@ export interface LiveItem {
   readonly facts: StoredFact[];
 }
 
-/** A checklist with its facts in memory, for judging one fact after the other. */
+/** A checklist with its facts and locate tickets in memory, for judging one fact after the other. */
 export class LiveChecklist {
   readonly items: ReadonlyMap<string, LiveItem>;
+  private readonly tickets: readonly TicketForVerdict[];
+  private readonly folded = new Map<string, FoldedItem>();
 
-  constructor(items: readonly LiveItem[]) {
+  constructor(items: readonly LiveItem[], tickets: readonly TicketForVerdict[]) {
     this.items = new Map(items.map((item) => [item.row.key, item]));
+    this.tickets = tickets;
+  }
+
+  add(fact: StoredFact): void {
+    this.items.get(fact.fact.itemKey)?.facts.push(fact);
+    this.folded.delete(fact.fact.itemKey);
   }
 
   fold({ row, requirement, facts }: LiveItem): FoldedItem {
-    return foldItem(requirement, facts.filter(({ fact }) => fact.requirementHash === row.requirementHash));
+    const known = this.folded.get(row.key);
+    if (known !== undefined) return known;
+    const made = foldItem(requirement, facts.filter(({ fact }) => fact.requirementHash === row.requirementHash));
+    this.folded.set(row.key, made);
+    return made;
   }
 
   states(): ItemInState[] {
@@ -28,6 +42,11 @@ export class LiveChecklist {
       const { state, freshUntil } = this.fold(item);
       return { key: item.row.key, template: item.row.template, part: item.row.part, state, freshUntil };
     });
+  }
+
+  /** What the hold points look at: the time, and whether the locate tickets say "may dig" then. */
+  moment(at: Date): Moment {
+    return { at: at.getTime(), mayDig: jobVerdict(this.tickets, at.toISOString()).mayDig };
   }
 
   /** Work that has begun does not care any more how old the photo of its guard has grown. */
@@ -51,7 +70,7 @@ export async function loadChecklist(tx: Tx, actor: Actor, jobId: string): Promis
   const facts = (await tx.fieldFact.findMany({ where, include: factParts, orderBy: [{ serverTime: 'asc' }, { seq: 'asc' }, { id: 'asc' }] })).map(presentFact);
   const items = new Map(rows.map((row) => [row.key, { row, requirement: requirementOf(row), facts: new Array<StoredFact>() }]));
   for (const fact of facts) items.get(fact.fact.itemKey)?.facts.push(fact);
-  return new LiveChecklist([...items.values()]);
+  return new LiveChecklist([...items.values()], (await ticketsOf(tx, actor, jobId)).map(forVerdict));
 }
 
 export function requirementOf(row: ChecklistItem): Requirement {

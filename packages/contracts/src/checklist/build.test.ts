@@ -23,7 +23,8 @@ describe('the templates', () => {
     expect([...opened.keys()]).toEqual(Array.from({ length: 15 }, (_, i) => `HP-${String(i + 1)}`));
   });
   test('are named by every guard', () => {
-    for (const { items, guards } of holdPointRules) for (const id of [...items, ...guards]) if (id !== handoverStep) expect(itemTemplate(id).id).toBe(id);
+    const named = holdPointRules.flatMap(({ items, guards }) => [...items, ...guards]).filter((id) => id !== handoverStep);
+    expect(named.map((id) => itemTemplate(id).id)).toEqual(named);
   });
   test('ask for a photo where they count one', () => {
     for (const { id, evidence, minPhotos } of itemTemplates) expect(evidence.includes('photo'), id).toBe(minPhotos > 0);

@@ -1,0 +1,65 @@
+import type { FieldFact, Requirement } from '@yardfall/contracts';
+import { describe, expect, it } from 'vitest';
+import { type Circumstances, judge } from './judge.rules.ts';
+
+const id = '00000000-0000-7000-8000-000000000001';
+const hash = 'a'.repeat(64);
+const requirement: Requirement = {
+  template: 'D2', part: 'CH1', evidence: ['tick', 'value'], signers: ['crewLead', 'homeowner'], minPhotos: 0, params: {}, freshFor: null,
+  measures: [{ name: 'recess', quantity: 'height', target: 0.002, min: 0.001, max: 0.003 }],
+};
+const base = { id, deviceId: id, seq: 1, deviceTime: '2026-03-02T10:00:00Z', factVersion: 1 as const, revisionId: id, itemKey: 'D2:CH1', requirementHash: hash, seen: [] };
+const tick: FieldFact = { ...base, kind: 'ticked', note: '' };
+const photo: FieldFact = { ...base, kind: 'photo', photoId: id, takenAt: '2026-03-02T09:30:00Z' };
+const calm: Circumstances = {
+  deviceCutOff: false, item: { requirement, requirementHash: hash, holdPoint: 'HP-5' }, roles: ['crew'], held: [],
+  photo: { id, itemKey: 'D2:CH1', takenAt: new Date('2026-03-02T09:30:00Z') }, proofOnRecord: false,
+};
+const outcome = (fact: FieldFact, changes: Partial<Circumstances> = {}) => {
+  const { verdict, reason } = judge(fact, { ...calm, ...changes });
+  return reason === null ? verdict : `${verdict} ${reason}`;
+};
+const asking = (changes: Partial<Requirement>) => ({ item: { requirement: { ...requirement, ...changes }, requirementHash: hash, holdPoint: null } });
+const held = [{ holdPoint: 'HP-2', items: ['B2'] }];
+
+describe('a stored fact', () => {
+  it('counts when nothing speaks against it', () => {
+    expect([outcome(tick), outcome(photo)]).toEqual(['kept', 'kept']);
+  });
+  it('of a phone that was cut off is quarantined before anything else is looked at', () => {
+    expect(outcome(tick, { deviceCutOff: true, item: null, held })).toBe('quarantined deviceCutOff');
+  });
+  it('for what is not asked any more is late', () => {
+    expect(outcome(tick, { item: null })).toBe('late noSuchItem');
+    expect(outcome({ ...tick, requirementHash: 'b'.repeat(64) }, { held })).toBe('late requirementChanged');
+  });
+  it('of a held item is refused, except what says that it is not so', () => {
+    expect([outcome(tick, { held }), outcome(photo, { held }), outcome({ ...base, kind: 'begun' }, { held })]).toEqual(Array(3).fill('refused held:HP-2'));
+    expect(outcome({ ...base, kind: 'failed', reason: 'bent' }, { held })).toBe('kept');
+  });
+  it('that owner or estimator ticks is theirs', () => {
+    const office = asking({ signers: ['owner'] });
+    expect([outcome(tick, office), outcome(tick, { ...office, roles: ['estimator'] }), outcome(tick, { ...office, roles: ['owner'] })]).toEqual(['refused officeOnly', 'kept', 'kept']);
+  });
+  it('of a photo needs the photo, of this item, and not made younger than it is', () => {
+    const taken = (at: string) => ({ photo: { id, itemKey: null, takenAt: new Date(at) } });
+    expect(outcome(photo, { photo: null })).toBe('refused photoUnknown');
+    expect(outcome(photo, { photo: { id, itemKey: 'D4:CH1', takenAt: new Date('2026-03-02T09:30:00Z') } })).toBe('refused photoOfOtherItem');
+    expect([outcome(photo, taken('2026-03-02T09:29:10Z')), outcome(photo, taken('2026-03-02T09:28:00Z'))]).toEqual(['kept', 'refused photoOlder']);
+  });
+  it('of a measure or a signature must be one that the item asks for', () => {
+    expect([outcome({ ...base, kind: 'measured', name: 'recess', value: 9 }), outcome({ ...base, kind: 'measured', name: 'depth', value: 9 })]).toEqual(['kept', 'refused noSuchMeasure']);
+    const signed = (signer: 'homeowner' | 'inspector'): FieldFact => ({ ...base, kind: 'signed', signer, name: 'A', licence: '', statement: '' });
+    expect([outcome(signed('homeowner')), outcome(signed('inspector'))]).toEqual(['kept', 'refused wrongSigner']);
+  });
+  it('cannot pass a hold point by "not applicable", nor waive it for anybody but the owner', () => {
+    const none: FieldFact = { ...base, kind: 'notApplicable', reason: 'none here' };
+    expect([outcome(none), outcome(none, asking({}))]).toEqual(['refused evidenceOnly', 'kept']);
+    const waived: FieldFact = { ...base, kind: 'waived', reason: 'the owner says so' };
+    expect([outcome(waived), outcome(waived, { roles: ['estimator'] }), outcome(waived, { roles: ['owner'] })]).toEqual(['refused ownerOnly', 'refused ownerOnly', 'kept']);
+  });
+  it('that shows the pump-down must name a test on record', () => {
+    const paper: FieldFact = { ...base, kind: 'document', reference: 'x', validOn: null };
+    expect([outcome(paper), outcome(paper, asking({ template: 'J1' })), outcome(paper, { ...asking({ template: 'J1' }), proofOnRecord: true })]).toEqual(['kept', 'refused noSuchProof', 'kept']);
+  });
+});
