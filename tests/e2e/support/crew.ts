@@ -1,0 +1,103 @@
+import { createHash, randomUUID } from 'node:crypto';
+import { expect } from '@playwright/test';
+import type { Checklist, ChecklistItem } from '@yardfall/contracts';
+import sharp from 'sharp';
+import { api, type Person } from './people.ts';
+
+const settled = ['proven', 'waived', 'notApplicable'];
+
+/** A real JPEG that no other equals, as large as a phone's thumbnail. */
+export async function jpeg(): Promise<Buffer> {
+  const [r = 0, g = 0, b = 0] = createHash('sha256').update(randomUUID()).digest();
+  return sharp({ create: { width: 320, height: 240, channels: 3, background: { r, g, b } } }).jpeg().toBuffer();
+}
+
+/** Goes through the list by the API as the person's own browser may call it: everything but what the test does by hand. */
+export class ListWorker {
+  private readonly person: Person;
+  private readonly jobId: string;
+  private readonly revisionId: string;
+  private readonly deviceId = randomUUID();
+  private seq = 0;
+
+  private constructor(person: Person, jobId: string, revisionId: string) {
+    this.person = person;
+    this.jobId = jobId;
+    this.revisionId = revisionId;
+  }
+
+  static async of(person: Person, jobId: string): Promise<ListWorker> {
+    const { body } = await api<Checklist>(person, 'GET', `/jobs/${jobId}/checklist`);
+    const worker = new ListWorker(person, jobId, body.revisionId);
+    const { status } = await api(person, 'POST', '/devices', { id: worker.deviceId, name: 'test phone' });
+    expect(status).toBe(201);
+    return worker;
+  }
+
+  async items(): Promise<readonly ChecklistItem[]> {
+    return (await api<Checklist>(this.person, 'GET', `/jobs/${this.jobId}/checklist`)).body.items;
+  }
+
+  async item(template: string): Promise<ChecklistItem> {
+    const found = (await this.items()).find((item) => item.template === template);
+    if (!found) throw new Error(`the list has no ${template}`);
+    return found;
+  }
+
+  /** Proves what nothing holds, again and again, and says what stayed open. */
+  async prove(wanted: (item: ChecklistItem) => boolean): Promise<string[]> {
+    const open = async () => (await this.items()).filter((item) => wanted(item) && !settled.includes(item.state));
+    for (let pass = 0; pass < 12; pass += 1) {
+      const ready = (await open()).filter((item) => item.heldBy.length === 0 && item.missing.some((lack) => lack !== 'document' || item.template !== 'J1'));
+      if (ready.length === 0) break;
+      for (const item of ready) await this.proveItem(item);
+    }
+    return (await open()).map(({ key }) => key);
+  }
+
+  private async proveItem(item: ChecklistItem): Promise<void> {
+    const seen = item.facts.map(({ fact }) => fact.id);
+    const facts = [...(await this.photos(item)), ...evidenceOf(item)].map((body) => {
+      const fact = this.fact(item, body, [...seen]);
+      seen.push(fact.id);
+      return fact;
+    });
+    if (facts.length === 0) return;
+    const { status } = await api(this.person, 'POST', `/jobs/${this.jobId}/facts`, { facts });
+    expect(status, item.key).toBe(200);
+  }
+
+  fact(item: ChecklistItem, body: object, seen: readonly string[]) {
+    this.seq += 1;
+    return {
+      id: randomUUID(), deviceId: this.deviceId, seq: this.seq, deviceTime: new Date().toISOString(), factVersion: 1, revisionId: this.revisionId, itemKey: item.key,
+      requirementHash: item.requirementHash, seen, ...body,
+    };
+  }
+
+  private async photos(item: ChecklistItem): Promise<object[]> {
+    if (!item.requirement.evidence.includes('photo')) return [];
+    return Promise.all(Array.from({ length: item.requirement.minPhotos }, async () => {
+      const bytes = await jpeg();
+      const takenAt = new Date().toISOString();
+      const meta = { id: randomUUID(), sha256: createHash('sha256').update(bytes).digest('hex'), takenAt, itemKey: item.key, part: item.part, note: '', forCustomer: false };
+      const answer = await this.person.context.request.post(`/api/v1/jobs/${this.jobId}/photos`, {
+        headers: { 'idempotency-key': randomUUID() }, multipart: { meta: JSON.stringify(meta), file: { name: 'photo.jpg', mimeType: 'image/jpeg', buffer: bytes } },
+      });
+      expect(answer.status()).toBe(201);
+      return { kind: 'photo', photoId: meta.id, takenAt };
+    }));
+  }
+}
+
+/** Measured as designed, signed by whoever has to, ticked last. */
+function evidenceOf({ requirement, template, key }: ChecklistItem): object[] {
+  const wants = new Set<string>(requirement.evidence);
+  const signers = wants.has('signature') ? requirement.signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner') : [];
+  return [
+    ...(wants.has('value') ? requirement.measures.map(({ name, target }) => ({ kind: 'measured', name, value: target })) : []),
+    ...(wants.has('document') && template !== 'J1' ? [{ kind: 'document', reference: `${key} on file`, validOn: null }] : []),
+    ...signers.map((signer) => ({ kind: 'signed', signer, name: 'A. Signer', licence: 'L-1', statement: '' })),
+    ...(wants.has('tick') ? [{ kind: 'ticked', note: '' }] : []),
+  ];
+}
