@@ -52,13 +52,13 @@ export async function release(page: Page): Promise<void> {
 export async function locate(page: Page): Promise<void> {
   const locates = part(page, 'Locates');
   await locates.getByRole('button', { name: 'Record a ticket' }).click();
-  await locates.getByLabel('Number').fill(`VA-${String(Date.now())}`);
+  await locates.getByLabel('Ticket number').fill(`VA-${String(Date.now())}`);
   const lastWeek = new Date(Date.now() - 7 * 86_400_000).toISOString().slice(0, 10);
   await locates.getByLabel(/^Requested/).fill(`${lastWeek}T09:00`);
   await locates.locator('textarea[name=area]').fill('Back yard from the patio to the street');
   for (const utility of ['Power', 'Gas']) await locates.getByRole('checkbox', { name: utility }).check();
   await locates.getByRole('button', { name: 'Record this ticket' }).click();
-  await expect(locates.getByText(/May not dig/i).first()).toBeVisible();
+  await expect(locates.getByText(/Do not dig/).first()).toBeVisible();
   for (const [utility, answer] of [['Power', 'marked'], ['Gas', 'clear']] as const) {
     await locates.getByRole('button', { name: `Record the answer of ${utility}` }).click();
     await locates.getByText(new RegExp(`^${answer}`, 'i')).click();
