@@ -121,7 +121,7 @@ export default {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: '(^|/)dist(\\.new)?/|^apps/api/src/generated/.*\\.(js|node)$' },
+    exclude: { path: ['/dist[^/]*/'] },
     tsPreCompilationDeps: true,
     combinedDependencies: false,
     tsConfig: { fileName: 'tsconfig.base.json' },

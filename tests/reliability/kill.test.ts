@@ -116,4 +116,4 @@ it(`keeps every acknowledged write, once, over ${kills} kills during ${writes} w
   expect(acknowledged.size).toBe(writes);
   const stored = await storedJobs();
   expect(stored).toEqual([...acknowledged].sort(([a], [b]) => (a < b ? -1 : 1)).map(([title, id]) => ({ id, title })));
-});
+}, 60_000 + kills * 20_000 + writes * 500);

@@ -28,12 +28,14 @@ function mathElsewhere(node) {
   return plain ? undefined : 'Math is used other than as Math.name(...)';
 }
 
+const WORD = /\p{L}{2}/u; // a single letter is a mark, such as the O of outlet O1
+
 /** @param {ts.Node} node @returns {string | undefined} */
 export function spokenLiterals(node) {
-  if (ts.isJsxText(node) && /\p{L}/u.test(node.text)) return `"${node.text.trim()}" belongs in the catalogues of the text package`;
+  if (ts.isJsxText(node) && WORD.test(node.text)) return `"${node.text.trim()}" belongs in the catalogues of the text package`;
   if (!ts.isJsxAttribute(node) || !SPOKEN.has(node.name.getText()) || !node.initializer) return undefined;
   const value = ts.isJsxExpression(node.initializer) ? node.initializer.expression : node.initializer;
-  if (!value || !(ts.isStringLiteralLike(value) || ts.isTemplateExpression(value)) || !/\p{L}/u.test(value.getText().replaceAll(/\$\{[^}]*\}/g, ''))) return undefined;
+  if (!value || !(ts.isStringLiteralLike(value) || ts.isTemplateExpression(value)) || !WORD.test(value.getText().replaceAll(/\$\{[^}]*\}/g, ''))) return undefined;
   return `${node.name.getText()}=${value.getText()} belongs in the catalogues of the text package`;
 }
 
