@@ -57,7 +57,7 @@ function channelResult(document: DesignDocument, channel: Channel, returnPeriod:
   const shape = { width: channel.width, length, slope, roughness: channel.roughness };
   const frictionless = spatiallyVariedFlow({ ...shape, slope: 0, roughness: 0 }, side, null, profileSteps);
   const free = spatiallyVariedFlow(shape, side, null, profileSteps);
-  const end = channel.outletDiameter === null ? null : outletDepth(flow, channel.width, channel.outletDiameter, outletPipeOf(document, channel));
+  const end = channel.outletDiameter === null ? null : outletDepth(flow, channel.width, channel.outletDiameter, outletPipeOf(document, channel), side);
   const real = end === null ? free : spatiallyVariedFlow(shape, side, end.depth, profileSteps);
   const ruled = end !== null && end.control !== 'critical' && end.depth > free.depthAtOutlet;
   return {

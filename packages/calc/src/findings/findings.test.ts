@@ -13,7 +13,10 @@ vi.setConfig({ testTimeout: 240_000 });
 const tern = demoSite('tern-hollow');
 const ridge = demoSite('ridgeback');
 const findingsOf = (document: DesignDocument): readonly Finding[] => evaluate(document, { band: false }).findings;
-const part = <K extends Part['kind']>(kind: K) => (id: string, fields: Partial<Extract<Part, { readonly kind: K }>>, site = tern) => withPart<K>(site, id, fields);
+const part = <K extends Part['kind']>(kind: K) => (id: string, fields: Partial<Extract<Part, { readonly kind: K }>>, document = tern): DesignDocument => {
+  expect(document.system.parts.find((item) => item.id === id)?.kind).toBe(kind);
+  return withPart<K>(document, id, fields);
+};
 const site = (change: (copy: Changeable<DesignDocument>) => void) => changed(tern, change);
 const basin = part('basin');
 const pipe = part('pipe');
