@@ -68,6 +68,8 @@ const numeric = {
   count: (v, l) => upTo(l, v, 0),
   /** s, told in minutes */
   minutes: (v, l) => withUnit(upTo(l, v / 60, Math.abs(v) < 600 ? 1 : 0), 'min'),
+  /** s; how long water stands: minutes up to two hours, then hours */
+  duration: (v, l) => (Math.abs(v) < 7200 ? withUnit(upTo(l, v / 60, Math.abs(v) < 600 ? 1 : 0), 'min') : withUnit(upTo(l, v / 3600, 1), 'h')),
   /** s */
   seconds: (v, l) => withUnit(upTo(l, v, Math.abs(v) < 10 ? 1 : 0), 's'),
   /** s, told in hours */

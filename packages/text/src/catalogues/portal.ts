@@ -23,7 +23,7 @@ export const portal = catalogue({
   'portal.case.system': { en: 'With the drain', es: 'Con el drenaje' },
   'portal.case.powerOut': { en: 'Drain, no power', es: 'Drenaje, sin luz' },
   'portal.case.gutterOverflowing': { en: 'Drain, gutter overflows', es: 'Drenaje, canaleta llena' },
-  'portal.level.over': { en: 'The water comes in. It stands over your sill for about {time:minutes}.', es: 'El agua entra. Queda sobre el umbral unos {time:minutes}.' },
+  'portal.level.over': { en: 'The water comes in. It stands over your sill for about {time:duration}.', es: 'El agua entra. Queda sobre el umbral unos {time:duration}.' },
   'portal.level.below': { en: 'The water stops {height:height} below your sill.', es: 'El agua queda {height:height} bajo el umbral.' },
   'portal.level.atSill': { en: 'The water just reaches your sill.', es: 'El agua apenas llega al umbral.' },
   'portal.level.none': { en: 'We did not work out this case.', es: 'Este caso no se calculó.' },

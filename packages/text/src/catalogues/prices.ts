@@ -16,8 +16,6 @@ export const prices = catalogue({
   'prices.another': { en: 'Make another price sheet', es: 'Hacer otra hoja de precio' },
   'prices.sheet': { en: 'Price sheet', es: 'Hoja de precio' },
   'prices.sheetOf': { en: '{name:text}, revision {number:count}, made {at:dateTime}', es: '{name:text}, revisión {number:count}, hecha {at:dateTime}' },
-  'prices.status.draft': { en: 'open to change', es: 'se puede cambiar' },
-  'prices.status.frozen': { en: 'frozen by an offer', es: 'congelada por una oferta' },
   'prices.frozenWhy': { en: 'An offer was made from this sheet, so it stays as it is. To change a price, make another sheet.', es: 'De esta hoja se hizo una oferta, así que queda como está. Para cambiar un precio, haga otra hoja.' },
 
   'prices.missing': { en: '{n:plural|# part of the design has no price|# parts of the design have no price}', es: '{n:plural|# cosa del diseño no tiene precio|# cosas del diseño no tienen precio}' },
@@ -47,7 +45,6 @@ export const prices = catalogue({
   'prices.noTax': { en: 'no tax', es: 'sin impuesto' },
   'prices.reason': { en: 'Why it differs from the drawing', es: 'Por qué difiere del dibujo' },
   'prices.reasonHint': { en: 'A changed quantity or cost keeps its reason, so that the next reader can follow it.', es: 'Una cantidad o un costo cambiado guarda su razón, para que el siguiente lector lo entienda.' },
-  'prices.origin.drawing': { en: 'from the drawing', es: 'del dibujo' },
   'prices.origin.allowance': { en: 'allowance', es: 'reserva' },
   'prices.origin.override': { en: 'changed: {reason:text}', es: 'cambiado: {reason:text}' },
   'prices.changedCost': { en: 'counted when stored', es: 'se cuenta al guardar' },

@@ -3,8 +3,8 @@ import { catalogue } from '../../catalogue.ts';
 /** Why it is built this way, in plain words with live numbers. Sentences of 15 words at most. */
 export const portalWhy = catalogue({
   'portal.why.now.over': {
-    en: 'In a hard storm, water now comes in at your door. In the storm we planned for, it would stand over your sill for {minutes:minutes}. The sill is the lowest place where water can step into the house.',
-    es: 'Con lluvia fuerte, hoy entra agua por su puerta. En la lluvia del plan, estaría sobre el umbral {minutes:minutes}. El umbral es el borde más bajo por donde entra el agua.',
+    en: 'In a hard storm, water now comes in at your door. In the storm we planned for, it would stand over your sill for {minutes:duration}. The sill is the lowest place where water can step into the house.',
+    es: 'Con lluvia fuerte, hoy entra agua por su puerta. En la lluvia del plan, estaría sobre el umbral {minutes:duration}. El umbral es el borde más bajo por donde entra el agua.',
   },
   'portal.why.now.below': {
     en: 'In the storm we planned for, water now stops {height:height} below your door.',
@@ -28,8 +28,8 @@ export const portalWhy = catalogue({
     es: 'Puede quedar {high:height} abajo. También puede entrar.',
   },
   'portal.why.over': {
-    en: 'In it, water would still stand over your sill for about {minutes:minutes}. It would come in.',
-    es: 'Con ella, el agua aún estaría sobre el umbral unos {minutes:minutes}. Entraría.',
+    en: 'In it, water would still stand over your sill for about {minutes:duration}. It would come in.',
+    es: 'Con ella, el agua aún estaría sobre el umbral unos {minutes:duration}. Entraría.',
   },
   'portal.why.stillIn.bigger': { en: 'What can still let water in: a bigger storm.', es: 'Lo que aún puede dejar entrar agua: una lluvia más grande.' },
   'portal.why.stillIn.power': { en: 'No power for more than {time:minutes}.', es: 'Estar sin luz más de {time:minutes}.' },
@@ -37,13 +37,13 @@ export const portalWhy = catalogue({
   'portal.why.stillIn.leaves': { en: 'Leaves on the grate.', es: 'Hojas en la rejilla.' },
   'portal.why.stillIn.street': { en: 'Water from the street.', es: 'Agua de la calle.' },
   'portal.why.powerOut.over': {
-    en: 'With no power in that storm, water would stand over your sill for {minutes:minutes}.',
-    es: 'Sin luz en esa lluvia, el agua estaría sobre el umbral {minutes:minutes}.',
+    en: 'With no power in that storm, water would stand over your sill for {minutes:duration}.',
+    es: 'Sin luz en esa lluvia, el agua estaría sobre el umbral {minutes:duration}.',
   },
   'portal.why.powerOut.below': { en: 'With no power in that storm, water would stop {height:height} below your door.', es: 'Sin luz en esa lluvia, el agua quedaría {height:height} bajo su puerta.' },
   'portal.why.gutter.over': {
-    en: 'If the gutter overflows in it, water would stand over your sill for {minutes:minutes}.',
-    es: 'Si la canaleta se desborda, el agua estaría sobre el umbral {minutes:minutes}.',
+    en: 'If the gutter overflows in it, water would stand over your sill for {minutes:duration}.',
+    es: 'Si la canaleta se desborda, el agua estaría sobre el umbral {minutes:duration}.',
   },
   'portal.why.gutter.below': { en: 'If the gutter overflows in it, water would stop {height:height} below your door.', es: 'Si la canaleta se desborda, el agua quedaría {height:height} bajo su puerta.' },
   'portal.why.measured.levels': { en: 'What we measured: {n:plural|# level|# levels} in your yard.', es: 'Lo que medimos: {n:plural|# nivel|# niveles} en su patio.' },

@@ -46,6 +46,11 @@ describe('the sentences of the trail', () => {
     expect(said('job.assigned', { members: 'estimator:a,crew:b' })).toBe('Put 2 people on the job');
   });
 
+  test('say so when some facts do not count', () => {
+    expect(said('checklist.recorded', { facts: 3, kept: 3 })).toBe('Recorded 3 facts on the checklist');
+    expect(said('checklist.recorded', { facts: 3, kept: 1 })).toBe('Recorded 3 facts on the checklist; only 1 counts');
+  });
+
   test('leave an absent figure empty instead of failing', () => {
     expect(said('checklist.waived', { item: null, holdPoint: null })).toBe('Waived ');
   });

@@ -9,7 +9,9 @@ export interface Sentence {
 /** The sentence of a trail entry. What the entry keeps as a word of the service becomes a code of the catalogues. */
 export function sentenceOf({ action, params }: AuditEntry, roleName: (role: string) => string): Sentence {
   const plain = Object.fromEntries(Object.entries(params).map(([name, value]) => [name, value ?? '']));
-  return { code: `audit.action.${action}`, params: { ...plain, ...termsOf(action, plain, roleName) } };
+  // Facts that do not count are kept all the same, and said.
+  const partly = action === 'checklist.recorded' && Number(plain.kept) < Number(plain.facts);
+  return { code: partly ? 'audit.recordedPartly' : `audit.action.${action}`, params: { ...plain, ...termsOf(action, plain, roleName) } };
 }
 
 function termsOf(action: string, params: Params, roleName: (role: string) => string): Params {

@@ -30,6 +30,8 @@ export function plainSection(drawn: DisplayList, document: DesignDocument, say: 
   const kinds = new Map(document.system.parts.map((part) => [part.id, part.kind]));
   const named = new Set<string>();
   const items = drawn.items.flatMap((item): Item[] => {
+    // Water that belongs to nothing built is the water table.
+    if (item.part === null && item.role === 'water') return [];
     if (item.kind === 'mark') return item.mark !== 'levelMark' || item.role === 'water' || item.role === 'sill' ? [item] : [];
     if (item.kind !== 'text') return [item];
     const words = wordsFor(item, kinds, say);

@@ -29,7 +29,7 @@ export function Sheet({ jobId, sheet, edit }: SheetProps) {
   const store = () => write({ params: { jobId, sheetId: sheet.id }, body, ifMatch: `"${String(sheet.version)}"` });
   return (
     <article className="stack">
-      {sheet.status === 'frozen' ? <Notice title={t('prices.status.frozen')}><p>{t('prices.frozenWhy')}</p></Notice> : null}
+      {sheet.status === 'frozen' ? <Notice><p>{t('prices.frozenWhy')}</p></Notice> : null}
       <Missing codes={sheet.missing} sheet={now} onChange={open ? setNow : null} />
       <Heading level={3}>{t('prices.lines')}</Heading>
       <Lines sheet={now} onChange={open ? setNow : null} />
