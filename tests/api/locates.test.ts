@@ -5,7 +5,8 @@ import { LocateClockService } from '../../apps/api/src/locates/locateClock.servi
 import { Worker } from '../../apps/api/src/common/worker.ts';
 import { key, makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
-import { call, get, newJob, post, releasedJob } from '../support/builders.ts';
+import { acceptedOffer, call, get, newJob, post, releasedJob } from '../support/builders.ts';
+import { mayDig } from '../support/work.ts';
 
 let test: TestApp;
 let ours: TestCompany;
@@ -56,6 +57,14 @@ describe('a ticket', () => {
 });
 
 describe('the marks of a released job', () => {
+  it('do not hold it when they were there before the release', async () => {
+    test.clock.set('2026-03-02T15:00:00Z');
+    const { job, offer } = await acceptedOffer(test, ours);
+    await mayDig(ours.estimator.agent, job.id);
+    await post(ours.owner.agent, `/jobs/${job.id}/release`, { offerId: offer.id }, 200);
+    expect(await holds(job.id)).toEqual([]);
+  }, 180_000);
+
   it('hold it until the clock has passed and every utility has answered; silence is never clearance', async () => {
     test.clock.set('2026-03-02T15:00:00Z');
     const { job } = await releasedJob(test, ours);
@@ -80,5 +89,5 @@ describe('the marks of a released job', () => {
     expect(codes((await get<List>(ours.crew.agent, `/jobs/${job.id}/locate-tickets`)).verdict)).toEqual(['locates.reason.noTicket']);
     await ours.crew.agent.post(`/api/v1/jobs/${job.id}/locate-tickets/${made.id}/responses`).set(key()).send({ utility: 'Gas', answer: 'clear', note: '' }).expect(409);
     await post(ours.crew.agent, `/jobs/${job.id}/locate-tickets/${randomUUID()}/close`, {}, 404);
-  }, 120_000);
+  }, 180_000);
 });

@@ -8,6 +8,7 @@ import { found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
 import { newId } from '../common/ids.ts';
 import type { ChecklistItem } from '../generated/prisma/client.ts';
+import { holdForMarks } from '../locates/tickets.ts';
 import { buildRevisionOf } from './build.ts';
 import { loadChecklist } from './live.ts';
 
@@ -24,6 +25,7 @@ export class ChecklistBuilderService extends ChecklistBuilder {
       where: { companyId: actor.companyId, jobId, retiredAt: null, key: { notIn: built.map(({ key }) => key) } }, data: { retiredAt: actor.request.at, updatedAt: actor.request.at },
     });
     const reopened = await this.refold(tx, actor, jobId, before);
+    await holdForMarks(tx, actor, job);
     await audit(tx, actor, 'checklist.built', { jobId, id: revision.id }, { items: built.length, reopened, retired: retired.count });
     await emit(tx, actor, 'checklist', jobId, revision.id);
   }

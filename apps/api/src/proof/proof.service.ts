@@ -12,6 +12,7 @@ import { newId } from '../common/ids.ts';
 import { clearHolds, setHold } from '../jobs/holds.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
 import { advance } from '../jobs/stages.ts';
+import { holdForMarks } from '../locates/tickets.ts';
 import { type ProofContent, presentProof, proofParts } from './proof.presenter.ts';
 import { InvalidRuns, judgeRuns, settles } from './proof.rules.ts';
 
@@ -58,7 +59,9 @@ export class ProofService {
         include: proofParts,
       });
       if (settles(content)) await this.checklists.attach(tx, actor, job, `J1:${body.pump}`, row.id);
-      await advance(tx, actor, { id: jobId, stage: (await requireJob(tx, actor, jobId)).stage }, 'proving');
+      const { stage } = await requireJob(tx, actor, jobId);
+      // The digging is done: no mark is waited for any more.
+      if (await advance(tx, actor, { id: jobId, stage }, 'proving')) await holdForMarks(tx, actor, { id: jobId, stage: 'proving' });
       await clearHolds(tx, actor, jobId, holdCodes);
       if (!settles(content)) await setHold(tx, actor, jobId, { waitsFor: 'proof', code: `proof.hold.${content.verdict}`, params: { pump: nameOf(revision.document, body.pump) } });
       await audit(tx, actor, 'proof.recorded', { jobId, id: row.id }, { verdict: content.verdict, sha256, difference: content.difference });

@@ -159,8 +159,8 @@ export const errors = catalogue({
     es: 'La foto llegó dañada, así que no se guardó; el original sigue en este dispositivo. Envíela otra vez.',
   },
   'errors.proof.invalid': {
-    en: 'These readings cannot come from one pump-down, so no flow was worked out; they were kept. Check levels and times, or run it again.',
-    es: 'Estas lecturas no pueden ser de un mismo vaciado, así que no se calculó caudal; se conservaron. Revise niveles y tiempos, o repítalo.',
+    en: 'These readings cannot come from one pump-down, so no flow was worked out and nothing was stored. Check levels and times, or run it again.',
+    es: 'Estas lecturas no pueden ser de un mismo vaciado, así que no se calculó caudal ni se guardó nada. Revise niveles y tiempos, o repítalo.',
   },
   'errors.handover.notReady': {
     en: 'The job cannot be handed over yet; nothing was changed. What is still open is listed under Handover.',
