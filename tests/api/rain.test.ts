@@ -41,6 +41,7 @@ describe('the file of the NOAA server', () => {
     const refused = await upload(Buffer.from(broken, 'latin1')).expect(422);
     expect(refused.body).toMatchObject({ code: 'rain.unreadable', params: { line: row + 1 } });
     expect(refused.body.params.column).toBeGreaterThan(1);
+    expect(refused.body.issues[0].message).toMatch(/^Line \d+, column \d+: this is not a number\.$/);
     expect((await upload(Buffer.from('<!doctype html><html></html>')).expect(422)).body.code).toBe('rain.unreadable');
     expect((await upload(Buffer.alloc(0)).expect(422)).body.code).toBe('rain.unreadable');
     expect((await upload(Buffer.alloc(300_000, 'a')).expect(413)).body.code).toBe('request.tooLarge');

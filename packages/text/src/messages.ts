@@ -7,8 +7,10 @@ import { jobPeople } from './catalogues/jobs/people.ts';
 import { jobReferral } from './catalogues/jobs/referral.ts';
 import { levels } from './catalogues/levels.ts';
 import { surveys } from './catalogues/surveys.ts';
-import { rain } from './catalogues/rain.ts';
-import { designs } from './catalogues/designs.ts';
+import { rain as rainPages } from './catalogues/rain.ts';
+import { rainProblems } from './catalogues/rain/problems.ts';
+import { designs as designPages } from './catalogues/designs.ts';
+import { designParts } from './catalogues/designs/parts.ts';
 import { prices as pricePages } from './catalogues/prices.ts';
 import { priceLines } from './catalogues/prices/lines.ts';
 import { priceQuantities } from './catalogues/prices/quantities.ts';
@@ -39,12 +41,14 @@ import { audit } from './catalogues/audit.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const ui = { ...frame, ...phonePages, ...cautionPages };
+const designs = { ...designPages, ...designParts };
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
 const locates = { ...locateWords, ...locatePages };
 const photos = { ...photoWords, ...photoPages };
 const found = { ...foundWords, ...foundPages };
 const proof = { ...proofWords, ...proofPages };
 const handover = { ...handoverWords, ...handoverPages };
+const rain = { ...rainPages, ...rainProblems };
 const prices = { ...pricePages, ...priceLines, ...priceQuantities };
 const offers = { ...offerPages, ...offerText };
 const portal = { ...portalPages, ...portalCare, ...portalWhy };

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { CalcProblem, parseAtlas14, type RainTable } from '@yardfall/calc';
 import { type BodyOf, canonicalBytes, type RainTableRow, RainTableSchema, type rain as api, sha256Hex } from '@yardfall/contracts';
+import { isMessageCode, render } from '@yardfall/text';
 import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
 import { Database, type Tx } from '../common/database.ts';
@@ -29,15 +30,15 @@ export class RainService {
     });
   }
 
-  upload(actor: Actor, jobId: string, { name }: BodyOf<typeof api.upload>, file: UploadedFile): Promise<RainTableRow> {
-    return this.store(actor, jobId, name, readAtlas(file, name), file);
+  async upload(actor: Actor, jobId: string, { name }: BodyOf<typeof api.upload>, file: UploadedFile): Promise<RainTableRow> {
+    return this.store(actor, jobId, name, readAtlas(actor, file, name), file);
   }
 
   async type(actor: Actor, jobId: string, { name, table }: BodyOf<typeof api.type>): Promise<RainTableRow> {
     const wrong = tableProblem(table);
     if (wrong !== null) {
-      const { reason, row, column } = wrong;
-      throw new DomainError('rain.unreadable', { reason: `rain.table.${reason}`, line: row, column }, [{ path: `body.table.depths.${String(row - 1)}.${String(column - 1)}`, message: reason }]);
+      const { reason, row: line, column } = wrong;
+      throw unreadable(actor, `rain.table.${reason}`, `body.table.depths.${String(line - 1)}.${String(column - 1)}`, { line, column });
     }
     return this.store(actor, jobId, name, table, null);
   }
@@ -75,7 +76,7 @@ export class RainService {
 }
 
 /** The server's file as a table; what is wrong with it is told by line and column. */
-function readAtlas(file: UploadedFile, name: string): RainTable {
+function readAtlas(actor: Actor, file: UploadedFile, name: string): RainTable {
   try {
     const { table } = parseAtlas14(file.bytes);
     const named = { ...table, name: (table.name === '' ? name : table.name).slice(0, 120), source: table.source.slice(0, 500) };
@@ -83,6 +84,11 @@ function readAtlas(file: UploadedFile, name: string): RainTable {
   } catch (error) {
     if (!(error instanceof CalcProblem)) throw error;
     const { line, column } = error.params;
-    throw new DomainError('rain.unreadable', { ...error.params, reason: error.code }, [{ path: `file:${String(line)}:${String(column)}`, message: error.code }], { cause: error });
+    throw unreadable(actor, error.code, `file:${String(line)}:${String(column)}`, error.params, error);
   }
+}
+
+function unreadable(actor: Actor, reason: string, path: string, place: Readonly<Record<string, string | number>>, cause?: unknown): DomainError {
+  const message = isMessageCode(reason) ? render(actor.language, actor.units, reason, place) : reason;
+  return new DomainError('rain.unreadable', { ...place, reason }, [{ path, message }], { cause });
 }

@@ -37,7 +37,7 @@ export function act({ members, now }: Cast, who: Part, daysAgo: number, hour = 1
 /** Sets the company up by its one-time link and invites the others, as an owner would. */
 export async function gatherCast(app: INestApplicationContext, now: Date, daysAgo: number): Promise<Cast> {
   const caller = { ...quietRequest('demo-start', new Date(now.getTime() - daysAgo * day)) };
-  const link = await app.get(SetUpService).offerLink('');
+  const link = await app.get(SetUpService).offerLink();
   if (link === null) throw new Error('the demo company needs an installation without any');
   const { name: companyName, ...place } = company;
   const opened = await app.get(SetUpService).setUp(caller, { token: tokenOf(link), companyName, ...place, ownerName: people.owner.name, email: people.owner.email, password: demoPassword });
