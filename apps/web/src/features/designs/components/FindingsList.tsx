@@ -23,13 +23,18 @@ const order = { refer: 0, stop: 1, caution: 2, note: 3 } as const;
 /** What the checks found, worst first: the place, the reason with its limit and source, and what would mend it. */
 export function FindingsList({ document, findings, revision, edit, onSelect }: FindingsListProps) {
   const { t } = useText();
-  if (findings.length === 0) return <p>{t('designs.noFindings')}</p>;
-  return (
+  const rows = (some: readonly Finding[]) => (
     <ul className="findings">
-      {findings.toSorted((a, b) => order[a.severity] - order[b.severity]).map((finding) => (
-        <FindingRow key={`${finding.code}@${finding.at ?? ''}`} {...{ document, finding, revision, edit, onSelect }} />
-      ))}
+      {some.map((finding) => <FindingRow key={`${finding.code}@${finding.at ?? ''}`} {...{ document, finding, revision, edit, onSelect }} />)}
     </ul>
+  );
+  const open = findings.filter(({ severity }) => severity !== 'note').toSorted((a, b) => order[a.severity] - order[b.severity]);
+  const notes = findings.filter(({ severity }) => severity === 'note');
+  return (
+    <div className="stack">
+      {open.length === 0 ? <p>{t('designs.noFindings')}</p> : rows(open)}
+      {notes.length === 0 ? null : <details className="fold"><summary>{t('designs.notes', { n: notes.length })}</summary>{rows(notes)}</details>}
+    </div>
   );
 }
 
@@ -44,10 +49,10 @@ function FindingRow({ document, finding, revision, edit, onSelect }: Omit<Findin
       <div className="finding-body">
         <p>
           {place === null || at === null ? null : <button type="button" className="finding-place" onClick={() => onSelect(at)}>{place}</button>}{' '}
-          {say(finding.code, { ...finding.limit, ...finding.params })}
+          {say(`findings.${finding.code}`, { ...finding.limit, ...finding.params })}
         </p>
         <p className="faint">{finding.check} · {finding.source}</p>
-        {remedy && edit ? <Button onClick={() => edit(remedyOperations(document, remedy))}>{say(remedy.code, remedy.params)}</Button> : null}
+        {remedy && edit ? <Button onClick={() => edit(remedyOperations(document, remedy))}>{say(`findings.${remedy.code}`, remedy.params)}</Button> : null}
         {finding.severity === 'caution' ? <Acknowledge finding={finding} revision={revision} open={edit !== null} /> : null}
       </div>
     </li>
