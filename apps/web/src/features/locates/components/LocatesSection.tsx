@@ -26,7 +26,7 @@ export function LocatesSection({ job }: { readonly job: Job }) {
   return (
     <div className="stack">
       {items.length === 0 && !adding ? <Empty what={t('locates.none')} why={t('locates.noneWhy')} step={add} /> : <VerdictBlock verdict={verdict} timeZone={job.timeZone} />}
-      {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} timeZone={job.timeZone} edit={may('locates.edit')} />)}
+      {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} timeZone={job.timeZone} edit={may('locates.edit')} alone={items.length === 1} />)}
       {adding ? <NewTicket job={job} onDone={() => setAdding(false)} /> : items.length > 0 && add ? <div>{add}</div> : null}
       <Cautions which={['firstOneCall', 'handDig', 'privateLines', 'gasStrike']} />
     </div>

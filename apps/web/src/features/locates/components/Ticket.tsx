@@ -15,9 +15,11 @@ interface TicketProps {
   readonly ticket: LocateTicket;
   readonly timeZone: string;
   readonly edit: boolean;
+  /** The only ticket says what the job says above it. */
+  readonly alone: boolean;
 }
 
-export function Ticket({ ticket, timeZone, edit }: TicketProps) {
+export function Ticket({ ticket, timeZone, edit, alone }: TicketProps) {
   const { t } = useText();
   const [asked, setAsked] = useState<Response | null>(null);
   const { write, busy, problem } = useCloseTicket();
@@ -27,14 +29,14 @@ export function Ticket({ ticket, timeZone, edit }: TicketProps) {
     <article className="stack">
       <Heading level={3} aside={ticket.closed ? t('locates.closed') : undefined}>{t('locates.ticket', { number: ticket.number })}</Heading>
       <TicketClock ticket={ticket} timeZone={timeZone} />
-      {ticket.closed ? null : <VerdictBlock verdict={ticket.verdict} timeZone={timeZone} />}
+      {ticket.closed || alone ? null : <VerdictBlock verdict={ticket.verdict} timeZone={timeZone} />}
       <Table stacks caption={t('locates.answers')}
         columns={[{ key: 'utility', head: t('locates.utility') }, { key: 'answer', head: t('locates.answerSaid') }, { key: 'when', head: t('locates.when') }, ...(changes ? [{ key: 'act', head: <span className="unseen">{t('locates.recordAnswer')}</span> }] : [])]}
         rows={latestAnswers(ticket).map((response) => ({
           key: response.utility,
           cells: {
             utility: response.utility,
-            answer: <span>{t(`locates.answer.${response.answer}`)}{response.note === '' ? null : <span className="faint">{t('locates.noteIs', { note: response.note })}</span>}</span>,
+            answer: <span>{t(`locates.answer.${response.answer}`)}{response.note === '' ? null : <span className="faint ticket-note">{t('locates.noteIs', { note: response.note })}</span>}</span>,
             when: t('locates.saidBy', { at: response.at, by: response.by }, { timeZone }),
             act: <Button size="crew" aria-label={t('locates.recordAnswerOf', { utility: response.utility })} onClick={() => setAsked(response)}>{t('locates.recordAnswer')}</Button>,
           },
