@@ -28,7 +28,7 @@ export function CustomerHome() {
         {page.handover ? <Handover handover={page.handover} /> : null}
         {page.drawing ? <WaterAtTheDoor drawing={page.drawing} /> : null}
         <Why texts={page.why} />
-        {page.offer ? <OfferBlock key={page.offer.id} offer={page.offer} /> : null}
+        {page.offer ? <OfferBlock key={page.offer.id} offer={page.offer} pumped={page.drawing?.document.system.parts.some((part) => part.kind === 'pump') ?? false} /> : null}
         {page.proof ? <ProofWords proof={page.proof} /> : null}
         <Photos photos={page.photos} />
         <Waivers waivers={page.waivers} />

@@ -9,7 +9,7 @@ import { AcceptOffer } from './AcceptOffer.tsx';
 type Offer = NonNullable<Portal['offer']>;
 
 /** Price, the exact text and its fingerprint, and the place to say yes. */
-export function OfferBlock({ offer }: { readonly offer: Offer }) {
+export function OfferBlock({ offer, pumped }: { readonly offer: Offer; readonly pumped: boolean }) {
   const { t, language } = useText();
   const { data, error, isPending } = useOfferText(offer.id);
   const open = offer.status === 'sent';
@@ -27,6 +27,7 @@ export function OfferBlock({ offer }: { readonly offer: Offer }) {
         <ProblemNotice problem={error} />
         {offer.language === language ? null : <p className="faint">{t('portal.offer.language', { language: t(`portal.offer.in.${offer.language}`) })}</p>}
         {data ? <OfferText read={data} offer={offer} /> : null}
+        {data && pumped ? <p className="faint">{t('portal.handover.words')}</p> : null}
       </details>
       {open && data && (data.sha256 === null || data.sha256 === offer.sha256) ? <AcceptOffer offerId={offer.id} sha256={offer.sha256} /> : null}
     </section>
