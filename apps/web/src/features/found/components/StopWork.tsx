@@ -40,7 +40,7 @@ function WhatFound({ jobId, kind, onDone, onBack }: StopWorkProps & { readonly k
     report.mutate({ kind, part, measure, note: note === '' ? words : note, photoIds: [...photoIds] }, { onSuccess: onDone });
   };
   return (
-    <form className="stack" onSubmit={submit}>
+    <form className="stack crew-form" onSubmit={submit}>
       <p className="notice-title">{words}</p>
       <Cautions which={makeSafe[kind]} />
       <PhotoPick label={t('found.photo')} hint={t('found.photoHint')} words={t(photoIds.length === 0 ? 'ui.phone.takePhoto' : 'ui.phone.takeAnother')} disabled={photo.isPending} onPick={take} />

@@ -27,7 +27,7 @@ export function AnswerForm({ params, response, onDone }: AnswerFormProps) {
     if (answer !== null) write({ params, body: { utility: response.utility, answer, note: fieldsOf(event.currentTarget)('note') } });
   };
   return (
-    <form className="stack" onSubmit={submit}>
+    <form className="stack crew-form" onSubmit={submit}>
       <Choices look="crew" label={t('locates.answerSaid')} value={answer} onChange={setAnswer} choices={answers.map((value) => ({ value, label: t(`locates.answer.${value}`) }))} />
       <TextField label={t('locates.note')} hint={t('locates.noteHint')} name="note" maxLength={500} optional autoComplete="off" />
       <ProblemNotice problem={problem} />

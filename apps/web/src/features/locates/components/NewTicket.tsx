@@ -27,7 +27,7 @@ export function NewTicket({ job, onDone }: { readonly job: Job; readonly onDone:
     write({ params: { jobId: job.id }, body: { number: field('number'), requestedAt, area: field('area'), utilities: [...new Set(utilities)] } });
   };
   return (
-    <form className="stack ticket-form" onSubmit={submit} aria-label={t('locates.new')}>
+    <form className="stack ticket-form crew-form" onSubmit={submit} aria-label={t('locates.new')}>
       <TextField label={t('locates.number')} name="number" required maxLength={60} autoComplete="off" />
       <TextField label={t('locates.requestedAt')} hint={t('locates.requestedHint')} name="requestedAt" type="datetime-local" defaultValue={now} required error={lacks === 'time' ? t('ui.needed') : undefined} />
       <TextArea label={t('locates.area')} hint={t('locates.areaHint')} name="area" required maxLength={500} rows={2} />

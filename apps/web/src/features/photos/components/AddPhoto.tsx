@@ -20,7 +20,7 @@ export function AddPhoto({ jobId, onDone }: { readonly jobId: string; readonly o
     if (file) keep.mutate({ file, itemKey: null, part, note: field('note'), forCustomer: field('forCustomer') !== '' }, { onSuccess: onDone });
   };
   return (
-    <form className="stack measure" onSubmit={submit} aria-label={t('photos.addNote')}>
+    <form className="stack measure crew-form" onSubmit={submit} aria-label={t('photos.addNote')}>
       <div className="row">
         <PhotoPick label={t('photos.camera')} onPick={setFile} />
         <PhotoPick fromStore label={t('photos.store')} words={t('ui.phone.choosePhoto')} onPick={setFile} />
