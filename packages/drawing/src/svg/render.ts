@@ -41,7 +41,7 @@ export function toSvg(display: DisplayList, given: Pick<SvgOptions, 'width' | 'h
   const view = projection(display.extent, options.width, options.height);
   const drawn = display.items.filter((item) => item.kind !== 'text').flatMap((item) => drawItem(item, view, options));
   const letters = lettering(display, view, options);
-  const hits = options.hits ? display.hits.map((hit) => hitArea(hit.part, pathOf(hit.points.map((point) => view.toPixels(point)), true), options)) : [];
+  const hits = options.hits ? display.hits.filter((hit) => hit.points.length > 2).map((hit) => hitArea(hit.part, pathOf(hit.points.map((point) => view.toPixels(point)), true), options)) : [];
   const { width, height } = options;
   return node('svg', {
     xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${width} ${height}`, width, height, class: 'dl', role: 'img',
@@ -52,6 +52,8 @@ export function toSvg(display: DisplayList, given: Pick<SvgOptions, 'width' | 'h
 
 function drawItem(item: Exclude<Item, TextItem>, view: Projection, options: SvgOptions): SvgNode[] {
   if (item.kind === 'line') return [drawLine(item, view, options)];
+  // A shape that lies outside the picture was cut to nothing.
+  if ((item.kind === 'polygon' || item.kind === 'line') && item.points.length < 2) return [];
   if (item.kind === 'polygon') return drawPolygon(item, view, options);
   return [node('g', partAttrs(item), drawMark(item, view.toPixels(item.at), options.theme, options.height))];
 }

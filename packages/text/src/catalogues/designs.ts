@@ -103,6 +103,7 @@ export const designs = catalogue({
   'designs.backup.secondPump': { en: 'Second pump', es: 'Segunda bomba' },
   'designs.backup.generatorInlet': { en: 'Generator inlet', es: 'Entrada de generador' },
   'designs.runLength': { en: 'Length of the supply', es: 'Largo del suministro' },
+  'designs.checkSource': { en: 'Check {check:text}. Limit: {source:text}', es: 'Verificación {check:text}. Límite: {source:text}' },
   'designs.noFindings': { en: 'No check stops or cautions.', es: 'Ninguna verificación detiene ni advierte.' },
   'designs.notes': { en: '{n:plural|# more check, passed or noted|# more checks, passed or noted}', es: '{n:plural|# verificación más, pasada o anotada|# verificaciones más, pasadas o anotadas}' },
   'designs.acknowledge': { en: 'Accept this caution by name', es: 'Aceptar esta precaución con nombre' },

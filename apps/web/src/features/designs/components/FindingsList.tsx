@@ -51,7 +51,7 @@ function FindingRow({ document, finding, revision, edit, onSelect }: Omit<Findin
           {place === null || at === null ? null : <button type="button" className="finding-place" onClick={() => onSelect(at)}>{place}</button>}{' '}
           {say(`findings.${finding.code}`, { ...finding.limit, ...finding.params })}
         </p>
-        <p className="faint">{finding.check} · {finding.source}</p>
+        <p className="faint">{t('designs.checkSource', { check: finding.check, source: finding.source })}</p>
         {remedy && edit ? <Button onClick={() => edit(remedyOperations(document, remedy))}>{say(`findings.${remedy.code}`, remedy.params)}</Button> : null}
         {finding.severity === 'caution' ? <Acknowledge finding={finding} revision={revision} open={edit !== null} /> : null}
       </div>

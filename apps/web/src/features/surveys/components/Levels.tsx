@@ -18,7 +18,7 @@ export function Levels({ job }: { readonly job: Job }) {
   const { t } = useText();
   const { may } = useMe();
   const { data, error, isPending } = useSurveys(job.id);
-  const [editing, setEditing] = useState<'new' | string | null>(null);
+  const [editing, setEditing] = useState<string | null>(null);
   if (isPending) return <Loading what={t('surveys.loading')} />;
   const items = data?.data.items ?? [];
   const edit = may('surveys.edit');

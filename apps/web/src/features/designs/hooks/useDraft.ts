@@ -3,7 +3,7 @@ import { applyOperations, type DraftOperation, type Revision } from '@yardfall/c
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useOperate } from '../api/designs.ts';
-import { inversesOf } from './inverse.ts';
+import { inversesOf } from '../model/inverse.ts';
 
 export type DraftState = 'office' | 'changed' | 'saving' | 'failed' | 'conflict';
 

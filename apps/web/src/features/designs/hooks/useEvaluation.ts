@@ -1,6 +1,6 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
 import { useEffect, useRef, useState } from 'react';
-import type { EvaluateAnswer, EvaluateRequest } from './evaluate.worker.ts';
+import type { EvaluateAnswer, EvaluateRequest } from '../model/evaluate.worker.ts';
 
 export interface Computed {
   readonly evaluation: Evaluation | null;
@@ -24,7 +24,7 @@ export function useEvaluation(document: DesignDocument | null, stored: Evaluatio
   const waiting = useRef<Queue>({ inFlight: null, next: null, asked: null, last: 0 });
 
   useEffect(() => {
-    const made = new Worker(new URL('./evaluate.worker.ts', import.meta.url), { type: 'module' });
+    const made = new Worker(new URL('../model/evaluate.worker.ts', import.meta.url), { type: 'module' });
     const queue: Queue = { inFlight: null, next: null, asked: null, last: 0 };
     waiting.current = queue;
     made.onmessage = (event: MessageEvent<EvaluateAnswer>) => {
