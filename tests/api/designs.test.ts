@@ -102,6 +102,7 @@ describe('issuing', () => {
     await ours.estimator.agent.post(`/api/v1${urlOf(revision)}/issue`).set(key()).send({}).expect(428);
     await ours.estimator.agent.post(`/api/v1${urlOf(revision)}/issue`).set(key()).set('If-Match', '"7"').send({}).expect(412);
     await ours.crew.agent.post(`/api/v1${urlOf(revision)}/issue`).set(key()).set('If-Match', '"1"').send({}).expect(403);
+    expect(await get<Revision>(ours.estimator.agent, urlOf(revision))).toEqual(revision);
   });
 
   it('supersedes within its variant only', async () => {

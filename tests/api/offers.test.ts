@@ -37,7 +37,8 @@ describe('making an offer', () => {
   it('counts the last day where the property stands, and refuses one that is over', async () => {
     test.clock.set('2026-03-03T04:00:00Z'); // still 2 March in New York
     await make({ validUntil: '2026-03-02' }).expect(201);
-    await make({ validUntil: '2026-03-01' }).expect(400);
+    const over = await make({ validUntil: '2026-03-01' }).expect(400);
+    expect(over.body.issues).toMatchObject([{ path: 'body.validUntil' }]);
     test.clock.set('2026-03-02T15:00:00Z');
   });
 
@@ -71,6 +72,7 @@ describe('the customer page', () => {
       await customer.get(`/api/v1${path}`).expect(403);
     }
     await ours.owner.agent.get('/api/v1/portal').expect(403);
+    expect((await get<Portal>(other.customer, '/portal')).offer?.status).toBe('sent');
   });
 
   it('a link that was minted anew ends the old one', async () => {
@@ -125,5 +127,6 @@ describe('the release', () => {
     const other = await newJob(ours);
     await ours.owner.agent.post(`/api/v1/jobs/${other.id}/release`).set(key()).send({ offerId: offer.id }).expect(404);
     await ours.owner.agent.post(`/api/v1/jobs/${randomUUID()}/release`).set(key()).send({ offerId: offer.id }).expect(404);
+    expect((await get<Job>(ours.owner.agent, `/jobs/${other.id}`)).buildRevisionId).toBeNull();
   });
 });

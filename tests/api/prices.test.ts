@@ -62,12 +62,13 @@ describe('a price sheet', () => {
   });
 
   it('is not for the crew, by the API or by the database', async () => {
-    await ours.crew.agent.get('/api/v1/price-items').expect(403);
-    await ours.crew.agent.get(`/api/v1/jobs/${made.job.id}/price-sheets`).expect(403);
+    const asked = await Promise.all(['/price-items', `/jobs/${made.job.id}/price-sheets`].map((path) => ours.crew.agent.get(`/api/v1${path}`)));
+    expect(asked.map(({ status, body }) => [status, body.code])).toEqual([[403, 'auth.forbidden'], [403, 'auth.forbidden']]);
   });
 
   it.each([['a margin of everything', { marginBasisPoints: 10_000 }], ['half a basis point', { taxBasisPoints: 0.5 }], ['a negative price', { lines: [{ ...labour, unitCost: -1 }] }]])('refuses %s', async (_, change) => {
     const sheet = await post<PriceSheet>(ours.estimator.agent, `/jobs/${made.job.id}/price-sheets`, { revisionId: made.revision.id }, 201);
-    await replace(sheet, { ...rates, lines: [], ...change }).expect(400);
+    const refused = await replace(sheet, { ...rates, lines: [], ...change });
+    expect([refused.status, refused.body.code]).toEqual([400, 'request.invalid']);
   });
 });

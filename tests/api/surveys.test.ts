@@ -59,5 +59,6 @@ describe('a survey', () => {
     await theirs.owner.agent.get(`/api/v1/jobs/${job.id}/surveys/${survey.id}`).expect(404);
     await ours.crew.agent.post(`/api/v1/jobs/${job.id}/surveys`).set(key()).send(body).expect(403);
     await ours.estimator.agent.post(`/api/v1/jobs/${job.id}/surveys`).set(key()).send({ ...body, content: { ...ternHollowSurvey, extra: 1 } }).expect(400);
+    expect((await get<{ items: Survey[] }>(ours.estimator.agent, `/jobs/${job.id}/surveys`)).items).toEqual([survey]);
   });
 });

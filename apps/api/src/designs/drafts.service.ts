@@ -8,7 +8,7 @@ import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
 import { newId } from '../common/ids.ts';
-import type { Revision as RevisionRecord } from '../generated/prisma/client.ts';
+import type { Prisma, Revision as RevisionRecord } from '../generated/prisma/client.ts';
 import { requireJob } from '../jobs/jobs.access.ts';
 import { lockDraft, MovedOn, untilStill } from './designs.lock.ts';
 import { acknowledgementsOf, documentOf, evaluationOf } from './designs.presenter.ts';
@@ -104,6 +104,7 @@ function applied(row: RevisionRecord, operations: readonly DraftOperation[]): un
 
 const keyOf = (actor: Actor, id: string) => ({ companyId_id: { companyId: actor.companyId, id } });
 
-function asJson(value: unknown) {
-  return JSON.parse(JSON.stringify(value)) as never;
+/** As a JSON column takes it. */
+function asJson(value: unknown): Prisma.InputJsonValue {
+  return JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
 }

@@ -1,5 +1,5 @@
 import type { DesignDocument } from '@yardfall/calc';
-import type { Job, NewJob, RainTableRow, Revision, Survey, SurveyContent } from '@yardfall/contracts';
+import { DesignDocumentSchema, type Job, type NewJob, RainTableSchema, type RainTableRow, type Revision, type Survey, type SurveyContent } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { DesignsService } from '../designs/designs.service.ts';
 import { DraftsService } from '../designs/drafts.service.ts';
@@ -23,14 +23,14 @@ export async function begin(cast: Cast, call: NewJob, content: SurveyContent, do
   const assignments = [{ memberId: members.estimator.id, role: 'estimator' as const }, { memberId: members.crew.id, role: 'crew' as const }];
   await app.get(JobsService).assign(act(cast, 'owner', daysAgo, 15), job.id, { assignments });
   const survey = await app.get(SurveysService).create(act(cast, 'estimator', daysAgo - 1, 15), job.id, { name: 'First visit', content });
-  const rain = await app.get(RainService).type(act(cast, 'estimator', daysAgo - 1, 20), job.id, { name: document.rain.table.name, table: mutable(document.rain.table) });
+  const rain = await app.get(RainService).type(act(cast, 'estimator', daysAgo - 1, 20), job.id, { name: document.rain.table.name, table: RainTableSchema.parse(document.rain.table) });
   return { job, survey, rain };
 }
 
 export function draw(cast: Cast, { job, survey, rain }: Begun, name: string, document: DesignDocument, daysAgo: number): Promise<Revision> {
   const actor = act(cast, 'estimator', daysAgo, 14);
   const copy = stamped(document, survey, rain, actor.request.at);
-  return cast.app.get(DesignsService).create(actor, job.id, { name, document: mutable(copy), fromRevisionId: null });
+  return cast.app.get(DesignsService).create(actor, job.id, { name, document: DesignDocumentSchema.parse(copy), fromRevisionId: null });
 }
 
 /** Accepts each caution by name, then issues what was seen. */
@@ -49,7 +49,3 @@ export function withVersion(actor: Actor, version: number): Actor {
   return { ...actor, request: { ...actor.request, ifMatch: `"${String(version)}"` } };
 }
 
-/** The contracts speak of plain arrays, the engine of readonly ones. */
-function mutable<T>(value: T): never {
-  return structuredClone(value) as never;
-}
