@@ -51,9 +51,9 @@ export function toSvg(display: DisplayList, given: Pick<SvgOptions, 'width' | 'h
 }
 
 function drawItem(item: Exclude<Item, TextItem>, view: Projection, options: SvgOptions): SvgNode[] {
-  if (item.kind === 'line') return [drawLine(item, view, options)];
+  if (item.kind === 'line') return item.points.length < 2 ? [] : [drawLine(item, view, options)];
   // A shape that lies outside the picture was cut to nothing.
-  if ((item.kind === 'polygon' || item.kind === 'line') && item.points.length < 2) return [];
+  if (item.kind === 'polygon' && item.points.length < 2) return [];
   if (item.kind === 'polygon') return drawPolygon(item, view, options);
   return [node('g', partAttrs(item), drawMark(item, view.toPixels(item.at), options.theme, options.height))];
 }
