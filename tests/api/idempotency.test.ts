@@ -46,6 +46,7 @@ describe('a repeated key', () => {
     const key = randomUUID();
     await invite(key, body(ours.crew.email)).expect(409);
     await invite(key, body('again@example.test')).expect(201);
+    expect(await count('again@example.test')).toBe(1);
   });
 
   it('belongs to one person', async () => {

@@ -1,6 +1,7 @@
 import type { IncomingMessage } from 'node:http';
 import type { Endpoint } from '@yardfall/contracts';
 import type { Response, Test } from 'supertest';
+import { z } from 'zod';
 import { key, type Person } from './actors.ts';
 
 /** What is sent to one endpoint. */
@@ -13,6 +14,16 @@ export interface Call {
 }
 
 type Agent = Person['agent'];
+
+/** The code of a problem document; undefined for any other answer. */
+export function problemCode({ headers, body }: Response): string | undefined {
+  return String(headers['content-type']).startsWith('application/problem+json') ? (body as { code: string }).code : undefined;
+}
+
+/** Whether an address names rows by their ids, and not by words of the company's own. */
+export function namesRows({ params }: Endpoint): boolean {
+  return params instanceof z.ZodObject && Object.keys(params.shape).some((name) => name.endsWith('Id'));
+}
 
 export function addressOf(endpoint: Endpoint, call: Call): string {
   return endpoint.fullPath.replace(/:([A-Za-z]+)/g, (_, name: string) => {

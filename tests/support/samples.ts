@@ -1,26 +1,68 @@
 import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { commissioningFlow } from '@yardfall/calc';
+import type { FoundReport, LocateTicket, MemberRole, Photo, RainTableRow, Survey } from '@yardfall/contracts';
+import { Worker } from '../../apps/api/src/common/worker.ts';
+import { ternHollowSurvey } from '../../apps/api/src/seed/sites/ternHollow.survey.ts';
+import { inRoot } from '../../tools/paths.mjs';
+import { makePerson, type Person } from './actors.ts';
+import { call as newCall, get, post, siteDocument } from './builders.ts';
 import type { Call } from './calls.ts';
-import { key, makePerson } from './actors.ts';
+import { picture, sendPhoto, sha256 } from './work.ts';
 import type { World } from './world.ts';
 
 /** A valid call, made anew for each actor, so that whoever is allowed gets exactly the status of the contract. */
-export type Sample = (world: World) => Call | Promise<Call>;
+export type Sample = (world: World, role: MemberRole) => SampleCall | Promise<SampleCall>;
 
-const site: unknown = JSON.parse(readFileSync(new URL('../../prisma/seed/sites/tern-hollow.json', import.meta.url), 'utf8'));
+export interface SampleCall extends Call {
+  /** The customer whom the call is about, when it is not the one of the world. */
+  readonly customer?: Person['agent'];
+}
 
+const site = siteDocument('tern-hollow');
 const nothing: Sample = () => ({});
+const ofJob: Sample = ({ jobId }) => ({ params: { jobId } });
+const version = (row: { version: number }): string => `"${row.version}"`;
 
-async function companyVersion({ ours }: World): Promise<string> {
-  const { headers } = await ours.owner.agent.get('/api/v1/company').expect(200);
-  return headers['etag'] as string;
+const survey = (world: World): Promise<Survey> =>
+  world.once('survey', () => post<Survey>(world.office, `/jobs/${world.jobId}/surveys`, { name: 'Visit', content: ternHollowSurvey }, 201));
+const rainTable = (world: World): Promise<RainTableRow> =>
+  world.once('rain table', () => post<RainTableRow>(world.office, `/jobs/${world.jobId}/rain-tables`, { name: randomUUID(), table: site.rain.table }, 201));
+const device = async ({ ours }: World): Promise<string> => (await post<{ id: string }>(ours.crew.agent, '/devices', { id: randomUUID(), name: 'Phone' }, 201)).id;
+const ticket = async ({ ours, jobId }: World): Promise<LocateTicket> => post(ours.crew.agent, `/jobs/${jobId}/locate-tickets`, {
+  number: randomUUID(), requestedAt: '2026-02-23T15:00:00Z', area: 'Back yard', utilities: ['Gas'],
+}, 201);
+const photo = (world: World): Promise<Photo> =>
+  world.once('photo', async () => {
+    const { body } = await sendPhoto(world.ours.crew.agent, world.jobId, await picture(), { forCustomer: true }).expect(201);
+    await world.test.app.get(Worker).drain();
+    return body as Photo;
+  });
+const report = (world: World): Promise<FoundReport> => post(world.ours.crew.agent, `/jobs/${world.jobId}/found`, { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] }, 201);
+
+async function upload(): Promise<Call> {
+  const bytes = await picture();
+  return {
+    body: { id: randomUUID(), sha256: sha256(bytes), takenAt: '2026-03-02T14:00:00Z', itemKey: null, part: null, note: 'the slider', forCustomer: false },
+    file: { bytes, name: 'photo.jpg', mediaType: 'image/jpeg' },
+  };
 }
 
-async function newDevice({ ours }: World): Promise<string> {
-  const id = randomUUID();
-  await ours.crew.agent.post('/api/v1/devices').set(key()).send({ id, name: 'Phone' }).expect(201);
-  return id;
+/** Three runs just as the design promises. */
+function pumpDown(): object {
+  const basin = site.system.parts.find((part) => part.kind === 'basin');
+  if (basin?.kind !== 'basin') throw new Error('the site has no basin');
+  const [upperLevel, lowerLevel] = [basin.onLevel, basin.onLevel - 0.254];
+  const volume = (Math.PI / 4) * basin.diameter ** 2 * 0.254;
+  const { netFlow } = commissioningFlow(site, 'M1', (upperLevel + lowerLevel) / 2);
+  const run = { upperLevel, lowerLevel, volume, seconds: volume / netFlow, emptyLine: false };
+  return { pump: 'M1', runs: [run, run, run], note: '' };
 }
+
+const rates = { marginBasisPoints: 3500, taxBasisPoints: 700, contingencyBasisPoints: 500, labourRate: 550_000 };
+const priceItem = { name: 'Pipe', kind: 'material', unit: 'ft', unitCost: 12_000, hoursPerUnit: 0.1, taxable: true, active: true };
+const handOver = { asBuilt: [], pumpSerial: 'A-17', breaker: '14', deviations: '', customerName: 'Marisol Pruett', warrantyYears: 2 };
 
 /** By endpoint id. An endpoint without a row fails the test. Public endpoints need none: nobody is refused there. */
 export const samples: Readonly<Record<string, Sample>> = {
@@ -29,15 +71,126 @@ export const samples: Readonly<Record<string, Sample>> = {
   'identity.members': nothing,
   'identity.invite': () => ({ body: { name: 'New Person', email: `${randomUUID()}@example.test`, roles: ['crew'] } }),
   'identity.updateMember': async ({ test, ours }) => ({ params: { memberId: (await makePerson(test, ours.id, ['crew'])).id }, body: { roles: ['estimator'] } }),
-  'identity.customerLink': ({ jobId }) => ({ params: { jobId }, body: {} }),
+  'identity.customerLink': async (world) => ({ params: { jobId: (await world.plainJob()).id }, body: {} }),
   'identity.registerDevice': () => ({ body: { id: randomUUID(), name: 'Phone' } }),
-  'identity.cutOffDevice': async (world) => ({ params: { deviceId: await newDevice(world) }, body: {} }),
+  'identity.cutOffDevice': async (world) => ({ params: { deviceId: await device(world) }, body: {} }),
   'company.read': nothing,
-  'company.update': async (world) => ({ ifMatch: await companyVersion(world), body: { responsibleName: 'Somebody Else' } }),
+  'company.update': async ({ ours }) => ({ ifMatch: version(await get(ours.owner.agent, '/company')), body: { responsibleName: 'Somebody Else' } }),
   'audit.list': ({ jobId }) => ({ query: { jobId } }),
   'audit.verify': nothing,
   'notices.stream': nothing,
   'evaluate.run': () => ({ body: { document: site } }),
+
+  'jobs.list': nothing,
+  'jobs.create': () => ({ body: newCall }),
+  'jobs.read': ofJob,
+  'jobs.update': async (world) => {
+    const job = await world.job((await world.plainJob()).id);
+    return { params: { jobId: job.id }, ifMatch: version(job), body: { title: 'Water in the den' } };
+  },
+  'jobs.assign': async (world) => ({ params: { jobId: (await world.plainJob()).id }, body: { assignments: [{ memberId: world.ours.crew.id, role: 'crew' }] } }),
+  'jobs.moveStage': async (world) => ({ params: { jobId: (await world.jobInIntake()).id }, body: { stage: 'visit', reason: '' } }),
+  'jobs.release': async (world) => {
+    const { job, offer } = await world.accepted();
+    return { params: { jobId: job.id }, body: { offerId: offer.id } };
+  },
+  'jobs.referralLetter': async (world) => ({ params: { jobId: (await world.referredJob()).id } }),
+
+  'surveys.list': ofJob,
+  'surveys.create': ({ jobId }) => ({ params: { jobId }, body: { name: 'Visit', content: ternHollowSurvey } }),
+  'surveys.read': async (world) => ({ params: { jobId: world.jobId, surveyId: (await survey(world)).id } }),
+  'surveys.replace': async (world) => {
+    const { id } = await survey(world);
+    const latest = await get<Survey>(world.office, `/jobs/${world.jobId}/surveys/${id}`);
+    return { params: { jobId: world.jobId, surveyId: id }, ifMatch: version(latest), body: { name: 'Corrected', content: ternHollowSurvey } };
+  },
+  'rain.list': ofJob,
+  'rain.upload': ({ jobId }) => ({
+    params: { jobId }, body: { name: randomUUID() },
+    file: { bytes: readFileSync(path.join(inRoot('packages', 'calc', 'fixtures', 'rain'), 'pulaskiDepthInches.csv')), name: 'point.csv', mediaType: 'text/csv' },
+  }),
+  'rain.type': ({ jobId }) => ({ params: { jobId }, body: { name: randomUUID(), table: site.rain.table } }),
+  'rain.storm': async (world) => ({ params: { jobId: world.jobId, tableId: (await rainTable(world)).id }, query: { returnPeriod: '10' } }),
+
+  'designs.list': ofJob,
+  'designs.create': async (world) => ({ params: { jobId: (await world.plainJob()).id }, body: { name: randomUUID(), document: site, fromRevisionId: null } }),
+  'designs.revise': async (world) => {
+    const { jobId, designId, id } = await world.revisable();
+    return { params: { jobId, designId }, body: { fromRevisionId: id } };
+  },
+  'designs.read': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id } }),
+  'designs.operate': async (world) => {
+    const { jobId, id, version: base } = await world.draft();
+    return { params: { jobId, revisionId: id }, body: { base, operations: [{ kind: 'replace', path: ['rain', 'allowance'], value: 0.1 }] } };
+  },
+  'designs.acknowledge': async (world) => {
+    const { jobId, id, evaluation } = await world.draft();
+    const caution = evaluation?.findings.find(({ severity }) => severity === 'caution');
+    if (caution === undefined) throw new Error('the draft has no caution');
+    return { params: { jobId, revisionId: id }, body: { code: caution.code, at: caution.at, note: 'seen' } };
+  },
+  'designs.issue': async (world) => {
+    const revision = await world.issuable();
+    return { params: { jobId: revision.jobId, revisionId: revision.id }, ifMatch: version(revision), body: {} };
+  },
+
+  'prices.items': nothing,
+  'prices.saveItem': () => ({ params: { code: 'pipe' }, body: priceItem }),
+  'prices.list': ofJob,
+  'prices.create': async (world) => {
+    const { revision } = await world.priced();
+    return { params: { jobId: revision.jobId }, body: { revisionId: revision.id } };
+  },
+  'prices.replace': async (world) => {
+    const sheet = await world.sheet('replace');
+    const lines = [{ code: 'x', name: 'Pipe', kind: 'material', unit: 'ft', quantity: 1.5, unitCost: 12_000, taxable: true, origin: 'allowance', reason: 'by eye' }];
+    return { params: { jobId: sheet.jobId, sheetId: sheet.id }, ifMatch: version(sheet), body: { ...rates, lines } };
+  },
+  'offers.list': ofJob,
+  'offers.create': async (world) => {
+    const sheet = await world.sheet('offer');
+    return { params: { jobId: sheet.jobId }, body: { sheetId: sheet.id, validUntil: '2026-04-01', message: 'As we said' } };
+  },
+  'offers.send': async (world) => {
+    const { id, jobId } = await world.offerAs('draft');
+    return { params: { jobId, offerId: id }, body: {} };
+  },
+  'offers.withdraw': async (world) => {
+    const { id, jobId } = await world.offerAs('sent');
+    return { params: { jobId, offerId: id }, body: {} };
+  },
+  'portal.read': nothing,
+  'portal.offerBytes': ({ released }) => ({ params: { offerId: released.offer.id } }),
+  'portal.accept': async (world) => {
+    const { offer, customer } = await world.asked();
+    return { customer, params: { offerId: offer.id }, body: { name: 'Marisol Pruett', sha256: offer.sha256, electronicRecords: true } };
+  },
+  'portal.photo': async (world) => ({ params: { photoId: (await photo(world)).id } }),
+
+  'photos.list': ofJob,
+  'photos.add': async ({ jobId }) => ({ params: { jobId }, ...(await upload()) }),
+  'photos.file': async (world) => ({ params: { jobId: world.jobId, photoId: (await photo(world)).id, copy: 'view' } }),
+  'checklists.read': ofJob,
+  'checklists.record': async (world, role) => {
+    const phone = await world.phone(role);
+    return { params: { jobId: world.jobId }, body: { facts: [phone.fact(await phone.item('B7'), { kind: 'ticked', note: 'plywood down' })] } };
+  },
+  'checklists.begin': ({ jobId }) => ({ params: { jobId, itemKey: 'B7' }, body: {} }),
+  'checklists.waive': ({ jobId }) => ({ params: { jobId, itemKey: 'J4' }, body: { reason: 'agreed with the customer' } }),
+  'locates.list': ofJob,
+  'locates.create': ({ jobId }) => ({ params: { jobId }, body: { number: randomUUID(), requestedAt: '2026-02-23T15:00:00Z', area: 'Back yard', utilities: ['Gas'] } }),
+  'locates.answer': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { utility: 'Gas', answer: 'marked', note: '' } }),
+  'locates.close': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: {} }),
+  'found.list': ofJob,
+  'found.report': ({ jobId }) => ({ params: { jobId }, body: { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] } }),
+  'found.answer': async (world) => ({ params: { jobId: world.jobId, reportId: (await report(world)).id }, body: { answer: 'stone under it' } }),
+  'proof.list': ofJob,
+  'proof.record': async (world) => {
+    await world.once('electrician', async () => (await world.phone('crew')).prove('H1'));
+    return { params: { jobId: world.jobId }, body: pumpDown() };
+  },
+  'handover.read': ofJob,
+  'handover.complete': async (world) => ({ params: { jobId: (await world.handoverReady()).id }, body: handOver }),
 };
 
 /** Ends the session that it is called with, so it is tried apart from the matrix. */

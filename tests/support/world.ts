@@ -1,45 +1,164 @@
-import { randomUUID } from 'node:crypto';
-import type { Role } from '@yardfall/contracts';
-import supertest from 'supertest';
-import { memberActor } from '../../apps/api/src/common/actor.ts';
-import { Database } from '../../apps/api/src/common/database.ts';
-import { key, makeCompany, type Person, type TestCompany } from './actors.ts';
+import type { Handover, Job, JobRow, MemberRole, Offer, PriceSheet, Revision, Role } from '@yardfall/contracts';
+import { makeCompany, type Person, type TestCompany } from './actors.ts';
 import { startApp, type TestApp } from './app.ts';
+import { acceptedOffer, acknowledgeAll, draftRevision, get, newJob, openLink, post, pricedRevision, releasedJob, sentOffer, type WithOffer } from './builders.ts';
+import { mayDig, Phone } from './work.ts';
 
-/** Two companies; ours has a job with its customer, who came by the link. */
-export interface World {
+/**
+ * Two companies; ours has a job that is released to dig, with its crew and its customer. What a call uses up (an offer is accepted once)
+ * is made again only when it was used up, because each of these takes evaluations.
+ */
+export class World {
   readonly test: TestApp;
   readonly ours: TestCompany;
   readonly theirs: TestCompany;
-  readonly jobId: string;
+  /** Released, with everybody on it. */
+  readonly released: WithOffer;
   readonly agents: Readonly<Record<Role, Person['agent']>>;
+  private readonly kept = new Map<string, unknown>();
+
+  private constructor(parts: { test: TestApp; ours: TestCompany; theirs: TestCompany; released: WithOffer }) {
+    this.test = parts.test;
+    this.ours = parts.ours;
+    this.theirs = parts.theirs;
+    this.released = parts.released;
+    const { owner, estimator, crew } = this.ours;
+    this.agents = { owner: owner.agent, estimator: estimator.agent, crew: crew.agent, customer: this.released.customer };
+  }
+
+  static async build(): Promise<World> {
+    const test = await startApp();
+    const ours = await makeCompany(test, 'Our Yards');
+    const theirs = await makeCompany(test, 'Their Yards');
+    const released = await releasedJob(test, ours);
+    await mayDig(ours.crew.agent, released.job.id);
+    return new World({ test, ours, theirs, released });
+  }
+
+  get jobId(): string {
+    return this.released.job.id;
+  }
+
+  get office(): Person['agent'] {
+    return this.ours.estimator.agent;
+  }
+
+  /** The phone of one person on the released job. */
+  phone(role: MemberRole): Promise<Phone> {
+    return this.once(`phone of ${role}`, () => Phone.of(this.test, this.ours[role], this.jobId));
+  }
+
+  /** Made once. */
+  once<T>(name: string, make: () => Promise<T>): Promise<T> {
+    return this.fresh(name, make, () => Promise.resolve(true));
+  }
+
+  /** Made again when a call has used it up. */
+  async fresh<T>(name: string, make: () => Promise<T>, isUnused: (thing: T) => Promise<boolean>): Promise<T> {
+    const known = this.kept.get(name) as T | undefined;
+    if (known !== undefined && (await isUnused(known))) return known;
+    const made = await make();
+    this.kept.set(name, made);
+    return made;
+  }
+
+  plainJob(): Promise<Job> {
+    return this.once('plain job', () => newJob(this.ours));
+  }
+
+  jobInIntake(): Promise<Job> {
+    return this.fresh('job in intake', () => newJob(this.ours), async ({ id }) => (await this.job(id)).stage === 'intake');
+  }
+
+  referredJob(): Promise<Job> {
+    return this.once('referred job', async () => {
+      const { id } = await newJob(this.ours);
+      const assignments = [{ memberId: this.ours.crew.id, role: 'crew' }];
+      await this.ours.owner.agent.put(`/api/v1/jobs/${id}/assignments`).send({ assignments }).expect(200);
+      return post<Job>(this.office, `/jobs/${id}/stage`, { stage: 'referred', reason: 'leaning wall' }, 200);
+    });
+  }
+
+  job(id: string): Promise<Job> {
+    return get<Job>(this.ours.owner.agent, `/jobs/${id}`);
+  }
+
+  revision({ jobId, id }: { jobId: string; id: string }): Promise<Revision> {
+    return get<Revision>(this.office, `/jobs/${jobId}/revisions/${id}`);
+  }
+
+  /** For edits and cautions: it stays a draft. */
+  async draft(): Promise<Revision> {
+    const { revision } = await this.once('draft', () => draftRevision(this.ours));
+    return this.revision(revision);
+  }
+
+  async issuable(): Promise<Revision> {
+    const make = async (): Promise<Revision> => acknowledgeAll(this.office, (await draftRevision(this.ours)).revision);
+    const revision = await this.fresh('issuable', make, async (known) => (await this.revision(known)).status === 'draft');
+    return this.revision(revision);
+  }
+
+  /** An issued variant without an open draft. */
+  async revisable(): Promise<Revision> {
+    const { jobId, designId, id } = this.released.revision;
+    const designs = await get<{ items: { id: string; revisions: { status: string }[] }[] }>(this.office, `/jobs/${jobId}/designs`);
+    const open = designs.items.find((design) => design.id === designId)?.revisions.some(({ status }) => status === 'draft') ?? true;
+    if (!open) return this.released.revision;
+    const other = await this.fresh('revisable', async () => (await pricedRevision(this.test, this.ours)).revision, async (known) => {
+      const { items } = await get<typeof designs>(this.office, `/jobs/${known.jobId}/designs`);
+      return items.every(({ revisions }) => revisions.every(({ status }) => status !== 'draft'));
+    });
+    return other.id === id ? this.released.revision : other;
+  }
+
+  priced(): Promise<{ revision: Revision; sheet: PriceSheet }> {
+    return this.once('priced', () => pricedRevision(this.test, this.ours));
+  }
+
+  /** Not yet frozen by an offer; one for each purpose, because its lines may be replaced. */
+  async sheet(purpose: 'offer' | 'replace'): Promise<PriceSheet> {
+    const { revision } = await this.priced();
+    const url = `/jobs/${revision.jobId}/price-sheets`;
+    const read = async (id: string): Promise<PriceSheet | undefined> => (await get<{ items: PriceSheet[] }>(this.office, url)).items.find((sheet) => sheet.id === id);
+    const known = await this.fresh(`sheet to ${purpose}`, () => post<PriceSheet>(this.office, url, { revisionId: revision.id }, 201), async ({ id }) => (await read(id))?.status === 'draft');
+    return (await read(known.id)) ?? known;
+  }
+
+  offerAs(status: 'draft' | 'sent'): Promise<Offer> {
+    const make = async (): Promise<Offer> => {
+      const { id, jobId } = await this.sheet('offer');
+      const draft = await post<Offer>(this.office, `/jobs/${jobId}/offers`, { sheetId: id, validUntil: '2026-04-01', message: '' }, 201);
+      return status === 'draft' ? draft : (await post<{ offer: Offer }>(this.office, `/jobs/${jobId}/offers/${draft.id}/send`, {}, 200)).offer;
+    };
+    return this.fresh(`${status} offer`, make, async ({ id, jobId }) =>
+      (await get<{ items: Offer[] }>(this.office, `/jobs/${jobId}/offers`)).items.some((offer) => offer.id === id && offer.status === status));
+  }
+
+  /** A customer whose offer is open. */
+  asked(): Promise<WithOffer> {
+    return this.fresh('asked', () => sentOffer(this.test, this.ours), async ({ job }) => (await this.job(job.id)).stage === 'offered');
+  }
+
+  accepted(): Promise<WithOffer> {
+    return this.fresh('accepted', () => acceptedOffer(this.test, this.ours), async ({ job }) => (await this.job(job.id)).releasedAt === null);
+  }
+
+  /** Nothing is open before the handover: the owner waived what was. */
+  handoverReady(): Promise<JobRow> {
+    const make = async (): Promise<Job> => {
+      const { job } = await releasedJob(this.test, this.ours);
+      const { agent } = this.ours.owner;
+      const state = await get<{ open: { code: string; params: Record<string, string> }[] }>(agent, `/jobs/${job.id}/handover`);
+      const items = state.open.flatMap(({ code, params }) => (code === 'handover.open.item' && params['item'] !== undefined ? [params['item']] : []));
+      for (const item of items) await post(agent, `/jobs/${job.id}/checklist/${encodeURIComponent(item)}/waive`, { reason: 'agreed with the customer' }, 200);
+      return job;
+    };
+    return this.fresh('handover ready', make, async ({ id }) => (await get<{ handover: Handover | null }>(this.ours.owner.agent, `/jobs/${id}/handover`)).handover === null);
+  }
+
+  customerBy(link: string): Promise<Person['agent']> {
+    return openLink(this.test, link);
+  }
 }
 
-export async function buildWorld(): Promise<World> {
-  const test = await startApp();
-  const ours = await makeCompany(test, 'Our Yards');
-  const theirs = await makeCompany(test, 'Their Yards');
-  const jobId = await makeJob(test, ours);
-  const customer = await visit(test, ours, jobId);
-  return { test, ours, theirs, jobId, agents: { owner: ours.owner.agent, estimator: ours.estimator.agent, crew: ours.crew.agent, customer } };
-}
-
-/** The rows of a job that the frame itself needs: nothing is read from the sealed parts. */
-async function makeJob(test: TestApp, company: TestCompany): Promise<string> {
-  const [customerId, propertyId, id] = [randomUUID(), randomUUID(), randomUUID()];
-  const companyId = company.id;
-  const actor = memberActor({ id: company.owner.id, companyId, roles: ['owner'] }, test.clock.now(), 'test');
-  await test.app.get(Database).write(actor, async (tx) => {
-    await tx.customer.create({ data: { id: customerId, companyId, sealed: new Uint8Array([0]) } });
-    await tx.property.create({ data: { id: propertyId, companyId, customerId, sealed: new Uint8Array([0]), state: 'NC', timeZone: 'America/New_York' } });
-    await tx.job.create({ data: { id, companyId, customerId, propertyId, number: 1, title: 'Test job', stage: 'intake', urgency: 'normal', complaint: new Uint8Array([0]) } });
-  });
-  return id;
-}
-
-async function visit(test: TestApp, company: TestCompany, jobId: string): Promise<Person['agent']> {
-  const { body } = await company.owner.agent.post(`/api/v1/jobs/${jobId}/customer-link`).set(key()).send({}).expect(201);
-  const agent = supertest.agent(test.server);
-  await agent.post('/api/v1/customer-session').send({ token: new URL(body.link as string).hash.slice(1) }).expect(201);
-  return agent;
-}

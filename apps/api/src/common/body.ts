@@ -2,6 +2,7 @@ import type { Endpoint } from '@yardfall/contracts';
 import express, { type Request, type RequestHandler, type Response } from 'express';
 import multer from 'multer';
 import { DomainError } from './errors.ts';
+import { describe } from './log.ts';
 import type { UploadedFile } from './request.ts';
 
 const defaultLimit = 1_048_576;
@@ -45,7 +46,7 @@ function metaOf(fields: unknown): unknown {
   const meta = typeof fields === 'object' && fields !== null && 'meta' in fields ? fields.meta : undefined;
   if (meta === undefined) return {};
   try {
-    return JSON.parse(String(meta)) as unknown;
+    return JSON.parse(typeof meta === 'string' ? meta : '') as unknown;
   } catch (error) {
     throw new DomainError('request.unreadable', {}, [{ path: 'meta', message: 'is not JSON' }], { cause: error });
   }
@@ -55,7 +56,7 @@ function run(handler: RequestHandler, request: Request, response: Response): Pro
   return new Promise((resolve, reject) => {
     void handler(request, response, (error?: unknown) => {
       if (error === undefined || error === null) resolve();
-      else reject(error instanceof Error ? error : new Error(String(error)));
+      else reject(error instanceof Error ? error : new Error(describe(error)));
     });
   });
 }

@@ -14,6 +14,12 @@ export function createLog(level: string): Log {
   });
 }
 
+/** What was thrown, in a line. */
+export function describe(error: unknown): string {
+  if (error instanceof Error) return error.message;
+  return typeof error === 'string' ? error : JSON.stringify(error ?? null);
+}
+
 /** Nest's own messages go where ours go. */
 export class NestLog extends ConsoleLogger implements LoggerService {
   private readonly target: Log;

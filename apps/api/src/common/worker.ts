@@ -2,7 +2,7 @@ import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Logger, parseCronItems, run, type Runner, runMigrations, runOnce, type TaskList } from 'graphile-worker';
 import { type Actor, systemActor } from './actor.ts';
 import { Clock } from './clock.ts';
-import { LOG, type Log } from './log.ts';
+import { describe, LOG, type Log } from './log.ts';
 import { Owner } from './owner.ts';
 
 export type Task = (actor: Actor, payload: Readonly<Record<string, unknown>>) => Promise<void>;
@@ -72,7 +72,7 @@ export class Worker implements OnModuleDestroy {
 
   private logger(): Logger {
     return new Logger(() => (level, message, meta) => {
-      if (level === 'error' || level === 'warning') this.log.warn({ from: 'queue', err: String(meta?.['error'] ?? '') }, message);
+      if (level === 'error' || level === 'warning') this.log.warn({ from: 'queue', err: describe(meta?.['error']) }, message);
       else this.log.debug({ from: 'queue' }, message);
     });
   }

@@ -1,6 +1,6 @@
 import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
 import pg from 'pg';
-import { LOG, type Log } from '../common/log.ts';
+import { describe, LOG, type Log } from '../common/log.ts';
 import { ENV, type Env } from '../env.ts';
 
 const channel = 'yardfall_events';
@@ -56,7 +56,7 @@ export class Listener implements OnModuleDestroy {
   private lost(client: pg.Client, error: unknown): void {
     if (this.client !== client || this.closed) return;
     this.client = null;
-    this.log.warn({ err: error === null ? 'ended' : String(error) }, 'the listening connection was lost');
+    this.log.warn({ err: error === null ? 'ended' : describe(error) }, 'the listening connection was lost');
     this.timer = setTimeout(() => {
       this.ensure().then(
         () => this.tell(null),
