@@ -8,6 +8,9 @@ export function useProblemText(): (error: unknown) => string {
   return (error) => {
     if (!(error instanceof ApiProblem)) return t('errors.unreadableAnswer');
     const code = `errors.${error.code}`;
-    return isMessageCode(code) ? t(code, { requestId: error.requestId, ...error.params }) : t('errors.unreadableAnswer');
+    const sentence = isMessageCode(code) ? t(code, { requestId: error.requestId, ...error.params }) : t('errors.unreadableAnswer');
+    // A refused document says what is wrong in it by a code of its own.
+    const { reason } = error.params;
+    return typeof reason === 'string' && isMessageCode(reason) ? `${sentence} ${t(reason, error.params)}` : sentence;
   };
 }

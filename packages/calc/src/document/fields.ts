@@ -6,7 +6,7 @@ export type FieldRule = NumberRule | `${NumberRule}?` | 'text' | 'flag' | 'list'
 export type Rules = Readonly<Record<string, FieldRule>>;
 
 /** Levels and lengths beyond this [m] are typing errors on any yard; flows and areas never come near it either. */
-const largestNumber = 1e6;
+const largestNumber = 1e7;
 /** Counts and seeds fit 32 bits. */
 const largestCount = 4294967295;
 
