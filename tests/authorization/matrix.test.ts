@@ -1,13 +1,15 @@
 import supertest from 'supertest';
 import { DiscoveryService, MetadataScanner } from '@nestjs/core';
 import { allEndpoints, type Endpoint, may, type Role } from '@yardfall/contracts';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { registeredRoutes } from '../../apps/api/src/common/routes.check.ts';
 import { password } from '../support/actors.ts';
 import { namesRows, problemCode, send } from '../support/calls.ts';
 import { fingerprint } from '../support/rows.ts';
 import { apart, samples } from '../support/samples.ts';
 import { World } from '../support/world.ts';
+
+vi.setConfig({ testTimeout: 120_000 }); // some samples evaluate whole designs first
 
 const roles: readonly Role[] = ['owner', 'estimator', 'crew', 'customer'];
 const guarded = allEndpoints.filter(({ access }) => !('public' in access));

@@ -1,10 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import { allEndpoints, type Endpoint, may, type Role } from '@yardfall/contracts';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import supertest from 'supertest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { addressOf, namesRows, send } from '../support/calls.ts';
 import { fingerprint } from '../support/rows.ts';
 import { apart, type SampleCall, samples } from '../support/samples.ts';
 import { World } from '../support/world.ts';
+
+vi.setConfig({ testTimeout: 120_000 }); // some samples evaluate whole designs first
 
 const roles: readonly Role[] = ['owner', 'estimator', 'crew', 'customer'];
 const guarded = allEndpoints.filter(({ id, access }) => !('public' in access) && !apart.includes(id));
@@ -92,6 +95,18 @@ describe('bad input', () => {
       codes.push([answer.status, answer.body.code]);
     }
     expect(codes).toEqual([[428, 'conflict.preconditionRequired'], [412, 'conflict.stale'], [412, 'conflict.stale']]);
+    expect(await fingerprint(world.test.owner)).toBe(before);
+  });
+
+  it.each(named(allEndpoints.filter(({ access, body }) => 'public' in access && body !== null)))('%s, which is public, refuses it as well', async (_, endpoint) => {
+    const before = await fingerprint(world.test.owner);
+    const trial = (type: string, body: string) => supertest(world.test.server).post(endpoint.fullPath).set('Content-Type', type).send(body);
+    const codes: unknown[] = [];
+    for (const [type, body] of [['application/json', '{"unheardOf":1}'], ['application/json', '{"half":'], ['text/plain', 'x'], ['application/json', `"${'x'.repeat(1_048_577)}"`]] as const) {
+      const answer = await trial(type, body);
+      codes.push([answer.status, answer.body.code]);
+    }
+    expect(codes).toEqual([[400, 'request.invalid'], [400, 'request.unreadable'], [415, 'request.unsupportedType'], [413, 'request.tooLarge']]);
     expect(await fingerprint(world.test.owner)).toBe(before);
   });
 

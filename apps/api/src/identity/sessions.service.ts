@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Me, Role } from '@yardfall/contracts';
-import { type Actor, type RequestInfo } from '../common/actor.ts';
+import type { Actor, RequestInfo } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
