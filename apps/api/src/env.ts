@@ -22,8 +22,10 @@ const Env = z.object({
   POOL_SIZE: z.coerce.number().int().min(1).max(100).default(10),
   /** Threads that evaluate designs. */
   EVALUATE_THREADS: z.coerce.number().int().min(1).max(64).default(2),
-  /** Longest evaluation, with its wait for a thread [ms]. */
+  /** Longest evaluation that only answers, with its wait for a thread [ms]. */
   EVALUATE_LIMIT: z.coerce.number().int().min(100).max(600_000).default(10_000),
+  /** Longest evaluation that is stored with its draft or revision [ms]: work would be lost, so a slow machine may take its time. */
+  EVALUATE_STORED_LIMIT: z.coerce.number().int().min(100).max(600_000).default(60_000),
 });
 export type Env = z.infer<typeof Env>;
 

@@ -56,7 +56,7 @@ export class Evaluator {
 
   private async run(document: DesignDocument): Promise<Evaluation> {
     try {
-      return await this.pool.evaluate(document);
+      return await this.pool.evaluate(document, 'store');
     } catch (error) {
       if (!(error instanceof CalcProblem)) throw error;
       throw new DomainError('document.invalid', { ...error.params, path: error.path, reason: error.code }, [{ path: error.path, message: error.code }], { cause: error });

@@ -16,7 +16,7 @@ export class EvaluateService {
   async run(given: unknown): Promise<ResponseOf<typeof api.evaluate>> {
     const { document, sha256 } = await readDesignDocument(given);
     try {
-      return { documentSha256: sha256, evaluation: await this.pool.evaluate(document) };
+      return { documentSha256: sha256, evaluation: await this.pool.evaluate(document, 'answer') };
     } catch (error) {
       if (!(error instanceof CalcProblem)) throw error;
       throw new DomainError('document.invalid', { ...error.params, path: error.path, reason: error.code }, [{ path: error.path, message: error.code }], { cause: error });

@@ -5,6 +5,9 @@ import { DomainError } from '../common/errors.ts';
 import { ENV, type Env } from '../env.ts';
 import type { Outcome } from './evaluate.thread.ts';
 
+/** Only to answer with, or to store with a draft or a revision. */
+type Purpose = 'answer' | 'store';
+
 const waiting = 50;
 const isSource = import.meta.url.endsWith('.ts');
 
@@ -12,10 +15,10 @@ const isSource = import.meta.url.endsWith('.ts');
 @Injectable()
 export class EvaluationPool implements OnApplicationShutdown {
   private readonly pool: Piscina<DesignDocument, Outcome>;
-  private readonly limit: number;
+  private readonly limits: Readonly<Record<Purpose, number>>;
 
   constructor(@Inject(ENV) env: Env) {
-    this.limit = env.EVALUATE_LIMIT;
+    this.limits = { answer: env.EVALUATE_LIMIT, store: env.EVALUATE_STORED_LIMIT };
     this.pool = new Piscina({
       filename: new URL(isSource ? './evaluate.thread.ts' : './evaluate.thread.js', import.meta.url).href,
       execArgv: isSource ? ['--conditions=development', '--import', '@oxc-node/core/register'] : [],
@@ -25,8 +28,8 @@ export class EvaluationPool implements OnApplicationShutdown {
   }
 
   /** Throws the CalcProblem that the engine threw; `busy` when the queue is full or the time is over. */
-  async evaluate(document: DesignDocument): Promise<Evaluation> {
-    const outcome = await this.run(document);
+  async evaluate(document: DesignDocument, purpose: Purpose): Promise<Evaluation> {
+    const outcome = await this.run(document, this.limits[purpose]);
     if ('evaluation' in outcome) return outcome.evaluation;
     throw new CalcProblem(outcome.problem.code, outcome.problem.path, outcome.problem.params);
   }
@@ -35,8 +38,8 @@ export class EvaluationPool implements OnApplicationShutdown {
     await this.pool.destroy();
   }
 
-  private async run(document: DesignDocument): Promise<Outcome> {
-    const overTime = AbortSignal.timeout(this.limit);
+  private async run(document: DesignDocument, limit: number): Promise<Outcome> {
+    const overTime = AbortSignal.timeout(limit);
     try {
       return await this.pool.run(document, { signal: overTime });
     } catch (error) {
