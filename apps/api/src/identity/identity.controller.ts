@@ -3,10 +3,10 @@ import { identity as api, type InputOf } from '@yardfall/contracts';
 import type { Response } from 'express';
 import type { Actor, RequestInfo } from '../common/actor.ts';
 import { Caller, Input, Route, Who } from '../common/route.ts';
+import { admit } from './admit.ts';
 import { DevicesService } from './devices.service.ts';
 import { LinksService } from './links.service.ts';
 import { MembersService } from './members.service.ts';
-import { admit } from './session.controller.ts';
 import { SetUpService } from './setUp.service.ts';
 
 @Controller()

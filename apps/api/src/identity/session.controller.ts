@@ -1,15 +1,11 @@
 import { Controller, Res } from '@nestjs/common';
-import { identity as api, type InputOf, type Me } from '@yardfall/contracts';
+import { identity as api, type InputOf } from '@yardfall/contracts';
 import type { Response } from 'express';
 import type { Actor, RequestInfo } from '../common/actor.ts';
 import { Caller, Input, Route, Who } from '../common/route.ts';
-import { clearSessionCookie, setSessionCookie } from '../common/session.ts';
-import { type Opened, SessionsService } from './sessions.service.ts';
-
-export function admit(response: Response, caller: RequestInfo, opened: Opened): Me {
-  setSessionCookie(response, opened.token, opened.expiresAt.getTime() - caller.at.getTime(), caller.origin.startsWith('https:'));
-  return opened.me;
-}
+import { clearSessionCookie } from '../common/session.ts';
+import { admit } from './admit.ts';
+import { SessionsService } from './sessions.service.ts';
 
 @Controller()
 export class SessionController {
