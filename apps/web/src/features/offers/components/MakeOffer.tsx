@@ -15,7 +15,8 @@ const usualDays = 30;
 export function MakeOffer({ job, first }: { readonly job: Job; readonly first: boolean }) {
   const { t } = useText();
   const { data, error } = useSheets(job.id);
-  const [typed, setTyped] = useState(() => ({ sheetId: null as string | null, validUntil: dayAfter(new Date(), usualDays, job.timeZone), message: '' }));
+  const [today] = useState(() => new Date());
+  const [typed, setTyped] = useState(() => ({ sheetId: null as string | null, validUntil: dayAfter(today, usualDays, job.timeZone), message: '' }));
   const { write, busy, problem } = useMakeOffer(() => setTyped({ ...typed, message: '' }));
   const sheets = (data?.data.items ?? []).filter((sheet) => sheet.missing.length === 0);
   const sheet = sheets.find(({ id }) => id === typed.sheetId) ?? sheets[0];
@@ -30,7 +31,7 @@ export function MakeOffer({ job, first }: { readonly job: Job; readonly first: b
     <form className="stack offer-form" onSubmit={submit}>
       <Select label={t('offers.sheet')} value={sheet.id} onChange={(sheetId) => setTyped({ ...typed, sheetId })}
         choices={sheets.map((one) => ({ value: one.id, label: t('offers.sheetOf', { name: one.designName, number: one.revisionNumber, price: one.totals.price }) }))} />
-      <TextField type="date" label={t('offers.validUntil')} required min={dayAfter(new Date(), 0, job.timeZone)} value={typed.validUntil} onChange={(event) => setTyped({ ...typed, validUntil: event.target.value })} />
+      <TextField type="date" label={t('offers.validUntil')} required min={dayAfter(today, 0, job.timeZone)} value={typed.validUntil} onChange={(event) => setTyped({ ...typed, validUntil: event.target.value })} />
       <TextArea label={t('offers.message')} hint={t('offers.messageHint')} optional maxLength={2000} value={typed.message} onChange={(event) => setTyped({ ...typed, message: event.target.value })} />
       <p className="faint">{t('offers.freezes')}</p>
       <ProblemNotice problem={problem} />
