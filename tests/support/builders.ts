@@ -132,6 +132,3 @@ export async function releasedJob(test: TestApp, company: TestCompany): Promise<
   await company.owner.agent.put(`/api/v1/jobs/${job.id}/assignments`).set(key()).send({ assignments }).expect(200);
   return { ...accepted, job };
 }
-
-/** An id of nothing. */
-export const nowhere = randomUUID();

@@ -12,7 +12,6 @@ import { makeDataKey, open, openJson, seal, sealJson } from './sealing.rules.ts'
 type Person = Pick<CustomerInput, 'name' | 'email' | 'phones'>;
 type Place = Pick<PropertyInput, 'address' | 'gateCode' | 'notes'>;
 export type CustomerWithKey = Customer & { customerKey_customer: CustomerKey | null };
-export const withKey = { customerKey_customer: true } as const;
 
 const placeOf = (kind: 'key' | 'customer' | 'property', id: string) => `${kind}:${id}`;
 

@@ -9,10 +9,6 @@ export const SCREWED_FITTINGS = {
   tee: { k: 1.8, lengthOverDiameter: 60 },
 } as const;
 
-/** Source: exit into still water 1.0, sharp entrance 0.5, usual handbook values, from memory. */
-export const EXIT_LOSS = 1;
-export const SHARP_ENTRANCE_LOSS = 0.5;
-
 /**
  * Head lost in a fitting.
  *

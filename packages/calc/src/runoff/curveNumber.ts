@@ -4,9 +4,6 @@ import { requireNotNegative } from '../common/require.ts';
 /** Share of the retention that is lost before runoff begins. Source: TR-55 equation 2-2. */
 export const INITIAL_ABSTRACTION = 0.2;
 
-/** Runoff under half an inch is outside the method's good range [mm]. Source: TR-55 chapter 2, limitations. */
-export const LEAST_GOOD_RUNOFF = 12.7;
-
 /**
  * Runoff depth of a storm by the NRCS curve number.
  *
@@ -15,7 +12,7 @@ export const LEAST_GOOD_RUNOFF = 12.7;
  * @param rain P [mm], >= 0
  * @param curveNumber CN [-], above 0 and up to 100
  * @returns Q [mm]
- * Limits: per surface, never an averaged curve number; poor under 12.7 mm of runoff
+ * Limits: per surface, never an averaged curve number; poor under 12.7 mm of runoff (TR-55 chapter 2, limitations)
  * Source: USDA TR-55 (1986), equations 2-1 to 2-4
  * Checked against: fixtures/runoff/curveNumberDepth.csv (TR-55 table 2-1), 285 of 286 entries to 0.005 in; the entry P 7, CN 50 is misprinted
  */

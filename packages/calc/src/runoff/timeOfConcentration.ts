@@ -2,9 +2,6 @@ import { FOOT, HOUR, INCH, MINUTE } from '../common/constants.ts';
 import { requirePositive } from '../common/require.ts';
 import { pow } from '../math/pow.ts';
 
-/** Longest sheet flow of TR-55, 300 ft [m]; later guidance 100 ft, from memory. */
-export const LONGEST_SHEET_FLOW = 300 * FOOT;
-
 /**
  * Travel time of sheet flow.
  *
@@ -15,7 +12,7 @@ export const LONGEST_SHEET_FLOW = 300 * FOOT;
  * @param rain2Year P2, 2-year 24-hour depth [mm], > 0
  * @param slope s [-], > 0
  * @returns t [s]
- * Limits: up to 300 ft; for the hand check, the routing uses the kinematic plane
+ * Limits: up to 300 ft (later guidance 100 ft, from memory); for the hand check, the routing uses the kinematic plane
  * Source: USDA TR-55 (1986), equation 3-3
  * Checked against: fixtures/runoff/travelTime.json, rows 6.1 and 6.4, 1e-4
  */

@@ -18,10 +18,6 @@ function isKind<K extends Kind>(part: Part | null, kind: K): part is PartOf<K> {
   return part?.kind === kind;
 }
 
-export function partsOf<K extends Kind>(subject: Subject, kind: K): readonly PartOf<K>[] {
-  return subject.document.system.parts.filter((part): part is PartOf<K> => part.kind === kind);
-}
-
 export function within(name: string, quantity: Measure['quantity'], target: number, tolerance: number): Measure {
   return { name, quantity, target, min: target - tolerance, max: target + tolerance };
 }
