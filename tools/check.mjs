@@ -46,11 +46,11 @@ await run(async () => {
   await ensureInstalled(steps);
   await ensureClient(steps);
   const asked = process.argv.slice(2);
-  const todo = CHECKS.filter(({ name }) => asked.length === 0 || asked.some((word) => name.includes(word)));
-  if (todo.length === 0) throw new Complaint(`No check is named so; there are: ${CHECKS.map(({ name }) => name).join('; ')}.`);
+  const due = CHECKS.filter(({ name }) => asked.length === 0 || asked.some((word) => name.includes(word)));
+  if (due.length === 0) throw new Complaint(`No check is named so; there are: ${CHECKS.map(({ name }) => name).join('; ')}.`);
   /** @type {string[]} */
   const broken = [];
-  const queue = [...todo];
+  const queue = [...due];
   const worker = async () => {
     for (let check = queue.shift(); check; check = queue.shift()) {
       const { name, wrong, time } = await carryOut(check);
@@ -60,6 +60,6 @@ await run(async () => {
   };
   await Promise.all([worker(), worker()]);
   for (const text of broken) steps.say(text);
-  steps.say(`\n${todo.length - broken.length} checks passed, ${broken.length} failed (${steps.total()})`);
+  steps.say(`\n${due.length - broken.length} checks passed, ${broken.length} failed (${steps.total()})`);
   return broken.length > 0 ? 1 : 0;
 });

@@ -67,9 +67,9 @@ export async function applyMigrations(ownerUrl, dir) {
     await client.query('SET client_min_messages = warning');
     await client.query(TABLE);
     const { rows } = await client.query('SELECT migration_name, checksum, finished_at FROM _prisma_migrations WHERE rolled_back_at IS NULL');
-    const todo = pending(rows, known);
-    for (const migration of todo) await applyOne(client, migration);
-    return todo.map(({ name }) => name);
+    const due = pending(rows, known);
+    for (const migration of due) await applyOne(client, migration);
+    return due.map(({ name }) => name);
   } finally {
     await client.end();
   }

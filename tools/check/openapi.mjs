@@ -26,7 +26,7 @@ async function generate(file) {
 
 /** Is the committed document the one that the contracts make, and is it OpenAPI 3.1? @returns {Promise<string>} */
 export async function checkOpenApi() {
-  if (!existsSync(inRoot(COMMITTED))) return `${COMMITTED} is missing: node --conditions=development --import @oxc-node/core/register ${WRITER} ${COMMITTED}`;
+  if (!existsSync(inRoot(COMMITTED))) return `${COMMITTED} is missing: npm run openapi`;
   const dir = mkdtempSync(path.join(tmpdir(), 'yardfall-openapi-'));
   try {
     const file = path.join(dir, 'openapi.json');
@@ -34,7 +34,7 @@ export async function checkOpenApi() {
     if (wrong) return wrong;
     const is = readFileSync(file, 'utf8');
     const was = readFileSync(inRoot(COMMITTED), 'utf8');
-    if (is !== was) return `${COMMITTED} is not what the contracts make: ${firstDifference(was, is)}\nWrite it again: node --conditions=development --import @oxc-node/core/register ${WRITER} ${COMMITTED}`;
+    if (is !== was) return `${COMMITTED} is not what the contracts make: ${firstDifference(was, is)}\nWrite it again: npm run openapi`;
     const document = JSON.parse(is);
     if (!String(document.openapi).startsWith('3.1.')) return `the document says OpenAPI ${document.openapi}, not 3.1`;
     const { valid, errors } = await new Validator().validate(document);
