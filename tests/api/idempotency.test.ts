@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Housekeeping } from '../../apps/api/src/common/housekeeping.ts';
 import { makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
 
@@ -63,6 +64,20 @@ describe('a repeated key', () => {
     expect(answers.map(({ status }) => status)).toEqual(Array.from({ length: 10 }, () => 201));
     expect(new Set(answers.map((answer) => JSON.stringify(answer.body))).size).toBe(1);
     expect(await count('crowd@example.test')).toBe(1);
+  });
+
+  it('is forgotten after 400 days, not before', async () => {
+    const key = randomUUID();
+    await invite(key, body('kept@example.test')).expect(201);
+    const keys = async () => Number((await test.owner.query<{ n: string }>('SELECT count(*) AS n FROM idempotency_key')).rows[0]?.n);
+    const before = await keys();
+    test.clock.forward(400 * 86_400 - 60);
+    await test.app.get(Housekeeping).run();
+    expect(await keys()).toBe(before);
+    test.clock.forward(120);
+    await test.app.get(Housekeeping).run();
+    expect(await keys()).toBe(0);
+    test.clock.forward(-400 * 86_400 - 60);
   });
 
   it('keeps neither itself nor the answer readable in the database', async () => {

@@ -2,6 +2,7 @@ import { Global, Module } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, DiscoveryModule } from '@nestjs/core';
 import { AccessGuard } from './access.guard.ts';
 import { Database } from './database.ts';
+import { Housekeeping } from './housekeeping.ts';
 import { Owner } from './owner.ts';
 import { ProblemFilter } from './problem.filter.ts';
 import { RouteInterceptor } from './route.interceptor.ts';
@@ -11,11 +12,11 @@ import { Worker } from './worker.ts';
 @Module({
   imports: [DiscoveryModule],
   providers: [
-    Database, Owner, Worker,
+    Database, Owner, Worker, Housekeeping,
     { provide: APP_GUARD, useClass: AccessGuard },
     { provide: APP_INTERCEPTOR, useClass: RouteInterceptor },
     { provide: APP_FILTER, useClass: ProblemFilter },
   ],
-  exports: [Database, Owner, Worker],
+  exports: [Database, Owner, Worker, Housekeeping],
 })
 export class CommonModule {}
