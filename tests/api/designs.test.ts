@@ -60,13 +60,24 @@ describe('a draft', () => {
   it.each([
     ['a part that is not there', [rename('P9', 'x')], 'system.parts.@P9'],
     ['a value of the wrong kind', [{ kind: 'replace', path: ['system', 'parts', '@P1', 'length'], value: 'long' }], 'system.parts'],
-    ['what cannot be computed', [{ kind: 'connect', part: 'P1', drainsTo: 'P1' }], '/system/parts'],
   ] as const)('refuses %s by its path and changes nothing', async (_, operations, place) => {
     const { revision } = await draftRevision(ours);
     const refused = await operate(ours.estimator.agent, revision, 1, operations as unknown as DraftOperation[]).expect(422);
     expect(refused.body.code).toBe('document.invalid');
     expect(refused.body.issues[0].path).toContain(place);
     expect(await get<Revision>(ours.estimator.agent, urlOf(revision))).toEqual(revision);
+  });
+
+  it('what cannot be computed yet is kept without numbers, cannot be issued, and has its numbers again when it is mended', async () => {
+    const { revision } = await draftRevision(ours);
+    const whole = revision.document.system.parts.find(({ id }) => id === 'P1')?.drainsTo ?? null;
+    const broken = (await operate(ours.estimator.agent, revision, 1, [{ kind: 'connect', part: 'P1', drainsTo: 'P1' }]).expect(200)).body as Revision;
+    expect(broken).toMatchObject({ version: 2, evaluation: null, evaluationSha256: null, calcVersion: null });
+    const refused = await ours.estimator.agent.post(`/api/v1${urlOf(broken)}/issue`).set(key()).set('If-Match', '"2"').send({}).expect(422);
+    expect(refused.body.code).toBe('document.invalid');
+    expect(refused.body.issues[0].path).toContain('/system/parts');
+    const mended = (await operate(ours.estimator.agent, broken, 2, [{ kind: 'connect', part: 'P1', drainsTo: whole }]).expect(200)).body as Revision;
+    expect(mended.evaluationSha256).toBe(revision.evaluationSha256);
   });
 
   it('a pipe that climbs is a stop, and the design stays a draft', async () => {

@@ -13,7 +13,7 @@ import { requireJob } from '../jobs/jobs.access.ts';
 import { lockDraft, MovedOn, untilStill } from './designs.lock.ts';
 import { acknowledgementsOf, documentOf, evaluationOf } from './designs.presenter.ts';
 import { DesignsService } from './designs.service.ts';
-import { type Evaluated, Evaluator, invalid } from './evaluator.ts';
+import { type DraftEvaluated, Evaluator, invalid } from './evaluator.ts';
 import { cautionAt, stillAccepted, type StoredAcknowledgement } from './verdict.rules.ts';
 
 /** Edits of a draft: a log of operations, the document that they make, and its evaluation. */
@@ -32,7 +32,7 @@ export class DraftsService {
   operate(actor: Actor, jobId: string, revisionId: string, { base, operations }: BodyOf<typeof api.operate>): Promise<Revision> {
     return untilStill(actor, async () => {
       const seen = await this.database.read(actor, (tx) => this.editable(tx, actor, jobId, revisionId, base, operations));
-      const evaluated = await this.evaluator.evaluate(applied(seen, operations));
+      const evaluated = await this.evaluator.evaluateDraft(applied(seen, operations));
       return this.database.write(actor, async (tx) => {
         const row = await lockDraft(tx, actor, jobId, revisionId);
         if (row.version !== seen.version) throw new MovedOn();
@@ -85,8 +85,9 @@ export class DraftsService {
     await tx.draftOperation.createMany({ data });
   }
 
-  private async store(tx: Tx, actor: Actor, row: RevisionRecord, steps: number, { columns, evaluation }: Evaluated): Promise<void> {
-    const acknowledgements = asJson(stillAccepted(evaluationOf(row.evaluation), evaluation, acknowledgementsOf(row.acknowledgements)));
+  private async store(tx: Tx, actor: Actor, row: RevisionRecord, steps: number, { columns, evaluation }: DraftEvaluated): Promise<void> {
+    const given = acknowledgementsOf(row.acknowledgements);
+    const acknowledgements = asJson(evaluation === null ? given : stillAccepted(evaluationOf(row.evaluation), evaluation, given));
     await tx.revision.update({ where: keyOf(actor, row.id), data: { ...columns, acknowledgements, version: { increment: steps }, updatedAt: actor.request.at } });
     await audit(tx, actor, 'draft.edited', { jobId: row.jobId, id: row.id }, { operations: steps, document: columns.documentSha256 });
     await emit(tx, actor, 'design', row.jobId, row.id);

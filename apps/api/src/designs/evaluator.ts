@@ -23,6 +23,13 @@ export interface Evaluated {
   };
 }
 
+/** A draft on its way: what cannot be computed yet is kept all the same, without numbers. */
+export type DraftEvaluated = Evaluated | {
+  readonly document: DesignDocument;
+  readonly evaluation: null;
+  readonly columns: { [K in keyof Evaluated['columns']]: K extends 'document' | 'documentSha256' | 'stopCount' | 'cautionCount' | 'provisional' ? Evaluated['columns'][K] : null };
+};
+
 /** Reads, checks and evaluates a document outside of any transaction. What is wrong with it is told by path. */
 @Injectable()
 export class Evaluator {
@@ -32,8 +39,23 @@ export class Evaluator {
     this.pool = pool;
   }
 
+  async evaluateDraft(value: unknown): Promise<DraftEvaluated> {
+    const { document, sha256 } = await this.parse(value);
+    try {
+      return await this.weigh(document, sha256);
+    } catch (error) {
+      if (!(error instanceof DomainError) || !(error.cause instanceof CalcProblem)) throw error;
+      const none = { evaluation: null, evaluationSha256: null, calcVersion: null, stopCount: 0, cautionCount: 0, provisional: true };
+      return { document, evaluation: null, columns: { document: canonicalBytes(document), documentSha256: sha256, ...none } };
+    }
+  }
+
   async evaluate(value: unknown): Promise<Evaluated> {
     const { document, sha256 } = await this.parse(value);
+    return this.weigh(document, sha256);
+  }
+
+  private async weigh(document: DesignDocument, sha256: string): Promise<Evaluated> {
     const evaluation = await this.run(document);
     const bytes = canonicalBytes(evaluation);
     return {

@@ -6,7 +6,7 @@ import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
 import { Saved } from '../../../components/Saved.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useDraft, type Draft } from '../hooks/useDraft.ts';
-import { useEvaluation } from '../hooks/useEvaluation.ts';
+import { useEvaluation, type Uncomputed } from '../hooks/useEvaluation.ts';
 import { IssueForm } from './IssueForm.tsx';
 import { PartsEditor } from './PartsEditor.tsx';
 import { RevisionReading } from './RevisionReading.tsx';
@@ -34,7 +34,7 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
   );
 }
 
-function DraftLine({ draft, problem }: { readonly draft: Draft; readonly problem: { readonly code: string; readonly path: string } | null }) {
+function DraftLine({ draft, problem }: { readonly draft: Draft; readonly problem: Uncomputed | null }) {
   const { t, say } = useText();
   return (
     <div className="stack" aria-live="polite">
@@ -42,7 +42,7 @@ function DraftLine({ draft, problem }: { readonly draft: Draft; readonly problem
         <Saved state={draft.state === 'conflict' ? 'failed' : draft.state} />
         {draft.undo ? <Button kind="text" onClick={draft.undo}>{t('designs.undo')}</Button> : null}
       </div>
-      {problem ? <Notice severity="stop" title={t('designs.cannotEvaluate')}><p>{say(problem.code.startsWith('document.') ? problem.code : 'designs.problemAt', { path: problem.path })}</p></Notice> : null}
+      {problem ? <Notice severity="stop" title={t('designs.cannotEvaluate')}><p>{say(problem.code, problem.params)} {t('designs.problemAt', { path: problem.path })}</p></Notice> : null}
       {draft.state === 'conflict' ? (
         <Notice severity="caution" title={t('designs.conflict')} action={<div className="row"><Button onClick={draft.keepMine}>{t('designs.keepMine')}</Button><Button onClick={draft.takeTheirs}>{t('designs.takeTheirs')}</Button></div>}>
           <p>{t('designs.conflictWhy')}</p>

@@ -1,11 +1,17 @@
-import type { DesignDocument, Evaluation } from '@yardfall/calc';
+import type { DesignDocument, Evaluation, Params } from '@yardfall/calc';
 import { useEffect, useRef, useState } from 'react';
 import type { EvaluateAnswer, EvaluateRequest } from '../model/evaluate.worker.ts';
+
+export interface Uncomputed {
+  readonly code: string;
+  readonly path: string;
+  readonly params: Params;
+}
 
 export interface Computed {
   readonly evaluation: Evaluation | null;
   /** Why the document as it stands cannot be evaluated, and where. */
-  readonly problem: { readonly code: string; readonly path: string } | null;
+  readonly problem: Uncomputed | null;
   readonly busy: boolean;
 }
 

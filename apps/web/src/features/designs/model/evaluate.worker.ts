@@ -1,4 +1,4 @@
-import { evaluate, type DesignDocument, type Evaluation } from '@yardfall/calc';
+import { evaluate, type DesignDocument, type Evaluation, type Params } from '@yardfall/calc';
 
 export interface EvaluateRequest {
   readonly id: number;
@@ -9,7 +9,7 @@ export interface EvaluateRequest {
 
 export type EvaluateAnswer =
   | { readonly id: number; readonly ok: true; readonly band: boolean; readonly evaluation: Evaluation }
-  | { readonly id: number; readonly ok: false; readonly code: string; readonly path: string };
+  | { readonly id: number; readonly ok: false; readonly code: string; readonly path: string; readonly params: Params };
 
 self.onmessage = (event: MessageEvent<EvaluateRequest>) => {
   self.postMessage(answer(event.data));
@@ -19,8 +19,8 @@ function answer({ id, document, band }: EvaluateRequest): EvaluateAnswer {
   try {
     return { id, ok: true, band, evaluation: evaluate(document, { band }) };
   } catch (error) {
-    const known = error as { readonly code?: unknown; readonly path?: unknown };
+    const known = error as { readonly code?: unknown; readonly path?: unknown; readonly params?: Params };
     if (typeof known.code !== 'string') throw error;
-    return { id, ok: false, code: known.code, path: typeof known.path === 'string' ? known.path : '' };
+    return { id, ok: false, code: known.code, path: typeof known.path === 'string' ? known.path : '', params: known.params ?? {} };
   }
 }
