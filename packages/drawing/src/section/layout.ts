@@ -65,10 +65,14 @@ function nextOf(parts: readonly Part[], part: Part): Part | null {
 }
 
 function placeChain(parts: readonly Part[], lowSpot: LowSpot | null): Placed[] {
+  return follow(parts, headOf(parts, lowSpot), lowSpot?.station ?? 0, new Set());
+}
+
+/** Part after part as the water runs, up to the end or to one that was seen. */
+function follow(parts: readonly Part[], head: Part | null, start: number, seen: Set<string>): Placed[] {
   const placed: Placed[] = [];
-  const seen = new Set<string>();
-  let station = lowSpot?.station ?? 0;
-  let part = headOf(parts, lowSpot);
+  let station = start;
+  let part = head;
   while (part !== null && !seen.has(part.id)) {
     seen.add(part.id);
     const [from, to, next] = span(part, station);
@@ -111,17 +115,7 @@ function placeRoof(parts: readonly Part[], taken: ReadonlySet<string>): Placed[]
     ...leaders.map((part) => at(part, stations.get(part.id) ?? wallClearance)),
   ];
   const seen = new Set([...taken, ...placed.map(({ part }) => part.id)]);
-  for (const head of parts.filter((part) => part.kind === 'roofLine')) {
-    let station = wallClearance;
-    let part: Part | null = head;
-    while (part !== null && !seen.has(part.id)) {
-      seen.add(part.id);
-      const [from, to, next] = span(part, station);
-      placed.push({ part, from, to });
-      station = next;
-      part = nextOf(parts, part);
-    }
-  }
+  for (const head of parts.filter((part) => part.kind === 'roofLine')) placed.push(...follow(parts, head, wallClearance, seen));
   return placed;
 }
 
