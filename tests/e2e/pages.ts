@@ -1,4 +1,4 @@
-/** What the screens are taken of. `{Title}` in a path stands for the id of the demo job of that title. */
+/** What the screens are taken of. `{words}` in a path stand for the id of the demo job whose title has these words. */
 export interface ScreenPage {
   readonly name: string;
   readonly role: 'owner' | 'estimator' | 'crew' | 'customer';
@@ -12,9 +12,9 @@ export const pages: readonly ScreenPage[] = [
   { name: 'home', role: 'customer', path: '/drain' },
   { name: 'new-job', role: 'owner', path: '/jobs/new' },
   { name: 'company', role: 'owner', path: '/company' },
-  { name: 'tern-hollow', role: 'owner', path: '/jobs/{Tern Hollow}' },
-  { name: 'tern-hollow', role: 'estimator', path: '/jobs/{Tern Hollow}' },
-  { name: 'tern-hollow', role: 'crew', path: '/jobs/{Tern Hollow}' },
-  { name: 'ridgeback', role: 'estimator', path: '/jobs/{Ridgeback}' },
-  { name: 'sallow-bend', role: 'owner', path: '/jobs/{Sallow Bend}' },
+  { name: 'tern-hollow', role: 'owner', path: '/jobs/{patio slider}' },
+  { name: 'tern-hollow', role: 'estimator', path: '/jobs/{patio slider}' },
+  { name: 'tern-hollow', role: 'crew', path: '/jobs/{patio slider}' },
+  { name: 'ridgeback', role: 'estimator', path: '/jobs/{foot of the drive}' },
+  { name: 'sallow-bend', role: 'owner', path: '/jobs/{leaning wall}' },
 ];

@@ -3,6 +3,7 @@ import { CalcProblem, type DesignDocument, type Evaluation } from '@yardfall/cal
 import { canonicalBytes, DocumentParseError, readDesignDocument, sha256Hex } from '@yardfall/contracts';
 import { DomainError } from '../common/errors.ts';
 import { EvaluationPool } from '../evaluate/evaluation.pool.ts';
+import { refused } from '../evaluate/refused.ts';
 import { countsOf } from './verdict.rules.ts';
 
 type Bytes = Uint8Array<ArrayBuffer>;
@@ -81,7 +82,7 @@ export class Evaluator {
       return await this.pool.evaluate(document, 'store');
     } catch (error) {
       if (!(error instanceof CalcProblem)) throw error;
-      throw new DomainError('document.invalid', { ...error.params, path: error.path, reason: error.code }, [{ path: error.path, message: error.code }], { cause: error });
+      throw refused(error);
     }
   }
 }

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { CalcProblem } from '@yardfall/calc';
 import { type evaluation as api, readDesignDocument, type ResponseOf } from '@yardfall/contracts';
-import { DomainError } from '../common/errors.ts';
 import { EvaluationPool } from './evaluation.pool.ts';
+import { refused } from './refused.ts';
 
 @Injectable()
 export class EvaluateService {
@@ -19,7 +19,7 @@ export class EvaluateService {
       return { documentSha256: sha256, evaluation: await this.pool.evaluate(document, 'answer') };
     } catch (error) {
       if (!(error instanceof CalcProblem)) throw error;
-      throw new DomainError('document.invalid', { ...error.params, path: error.path, reason: error.code }, [{ path: error.path, message: error.code }], { cause: error });
+      throw refused(error);
     }
   }
 }
