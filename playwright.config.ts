@@ -19,6 +19,7 @@ export default defineConfig({
   reporter: [['list']],
   use: {
     baseURL: `http://127.0.0.1:${process.env.E2E_PORT}`,
+    actionTimeout: 20_000,
     locale: 'en-US',
     serviceWorkers: 'allow',
     screenshot: 'only-on-failure',

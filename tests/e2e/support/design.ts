@@ -12,7 +12,7 @@ async function addSurface(design: Locator, nth: number, kind: string, area: stri
   await design.getByRole('button', { name: 'Add a surface' }).click();
   const row = design.locator('.catchment').nth(nth);
   await row.getByLabel('Kind of surface').selectOption({ label: kind });
-  await row.getByLabel('Name').fill(`${kind} ${String(nth + 1)}`);
+  await row.getByRole('textbox', { name: 'Name', exact: true }).fill(`${kind} ${String(nth + 1)}`);
   await row.getByLabel('Area').fill(area);
   await row.getByLabel('Share that runs off').fill(share);
   await row.getByLabel('Goes to').selectOption({ label: goesTo });
@@ -33,7 +33,7 @@ export async function drawDesign(page: Page): Promise<void> {
   await design.getByRole('button', { name: 'Lay out channel, basin and pump' }).click();
   await saved(design);
   await addPart(design, 'Outlet', null);
-  await design.getByRole('form', { name: 'Outlet', exact: true }).getByLabel('Name').fill('Roof lid');
+  await design.getByRole('form', { name: 'Outlet', exact: true }).getByRole('textbox', { name: 'Name', exact: true }).fill('Roof lid');
   await addPart(design, 'Sealed roof line', 'Roof lid');
   await addPart(design, 'Leader', 'Sealed roof line');
   await addPart(design, 'Gutter', 'Leader');
@@ -54,7 +54,7 @@ export async function drawDesign(page: Page): Promise<void> {
 /** 4. Each caution is accepted by name, then the office freezes the revision with its numbers. */
 export async function issueDesign(page: Page): Promise<void> {
   const design = part(page, 'Design');
-  await expect(design.getByText('The 25-year storm')).toBeVisible({ timeout: 60_000 });
+  await expect(design.getByRole('heading', { name: 'The 25-year storm' })).toBeVisible({ timeout: 60_000 });
   await expect(design.locator('.findings .mark-stop')).toHaveCount(0, { timeout: 60_000 });
   const open = design.locator('.findings').getByRole('button', { name: 'Accept this caution by name' });
   for (let left = await open.count(); left > 0; left = await open.count()) {

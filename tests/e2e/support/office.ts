@@ -83,7 +83,7 @@ export async function takeLevels(page: Page): Promise<void> {
   await levels.getByRole('button', { name: 'Store the survey' }).click();
   await expect(levels.getByText(/Gravity is short by 1\.07/)).toBeVisible();
   await expect(levels.getByText(/The book closes/)).toBeVisible();
-  await expect(levels.getByText(/backed up after 45 gal, about 68\.9 ft of open pipe/)).toBeVisible();
+  await expect(levels.getByText(/backed up after 45\sgal, about 68\.9\sft of open pipe/)).toBeVisible();
 }
 
 /** 3. The estimator uploads the file of the NOAA Atlas 14 server for Pulaski, Virginia. */

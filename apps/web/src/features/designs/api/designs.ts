@@ -13,8 +13,9 @@ export function useRevision(jobId: string, revisionId: string | null) {
 
 function useStore(jobId: string) {
   const queries = useQueryClient();
-  return async ({ data, etag }: { readonly data: Revision; readonly etag: string | null }) => {
-    queries.setQueryData(read(designs.read, { params: { jobId, revisionId: data.id } }).queryKey, { data, etag });
+  return async ({ data }: { readonly data: Revision }) => {
+    // The answer to an edit is the revision as it now is; its version is what If-Match wants.
+    queries.setQueryData(read(designs.read, { params: { jobId, revisionId: data.id } }).queryKey, { data, etag: `"${String(data.version)}"` });
     await queries.invalidateQueries({ queryKey: keyOf(designs.list) });
   };
 }

@@ -23,6 +23,8 @@ interface PartsEditorProps {
 export function PartsEditor({ document, edit, selected, onSelect }: PartsEditorProps) {
   const { t } = useText();
   const part = document.system.parts.find((entry) => entry.id === selected) ?? null;
+  // Judged once: the fold must not close under the hand that adds the first surface.
+  const [bare] = useState(document.site.catchments.length === 0);
   const layOut = (parts: ReturnType<typeof pumpedSystem>) => {
     if (parts.length > 0) edit(parts.map((made): DraftOperation => ({ kind: 'add', path: ['system', 'parts', '-'], value: made as never })));
   };
@@ -50,7 +52,7 @@ export function PartsEditor({ document, edit, selected, onSelect }: PartsEditorP
         {part ? <PartForm key={part.id} document={document} part={part} edit={edit} onRemoved={() => onSelect(null)} /> : null}
       </div>
       <AddPart document={document} edit={edit} onSelect={onSelect} />
-      <details className="fold" open={document.site.catchments.length === 0}><summary>{t('designs.catchments')}</summary><CatchmentTable document={document} edit={edit} /></details>
+      <details className="fold" open={bare}><summary>{t('designs.catchments')}</summary><CatchmentTable document={document} edit={edit} /></details>
       <details className="fold"><summary>{t('designs.construction')}</summary><ConstructionForm document={document} edit={edit} /></details>
     </div>
   );
