@@ -18,7 +18,7 @@ async function enter(context: BrowserContext, origin: string, signIn: SignIn): P
   if (signIn.link !== undefined) {
     const page = await context.newPage();
     await page.goto(new URL(signIn.link, origin).href);
-    await page.waitForURL((url) => !url.pathname.includes(signIn.link?.split('/').at(-1) ?? ''), { timeout: 20_000 });
+    await page.waitForURL((url) => url.hash === '', { timeout: 30_000 }); // the token leaves the address when the page is open
     await page.close();
     return;
   }
