@@ -15,10 +15,10 @@ export async function priceIt(page: Page): Promise<void> {
     if (await dialog.getByLabel('Why it differs from the drawing').isVisible()) await dialog.getByLabel('Why it differs from the drawing').fill('Lump sum from the supplier.');
     await dialog.getByRole('button', { name: 'Add a line' }).click();
   }
-  await price.getByLabel('Margin, percent of the price').fill('38');
+  await price.getByLabel('Margin, percent of the price').fill('40');
   await price.getByRole('button', { name: 'Store the price' }).click();
-  await expect(price.getByText(/A 38 % markup by mistake would sell it at \$/)).toBeVisible();
-  await expect(price.getByText(/Margin 38 % \(markup 61\.3 %\)/)).toBeVisible();
+  await expect(price.getByText(/A 40 % markup by mistake would sell it at \$/)).toBeVisible();
+  await expect(price.getByText(/Margin 40 % \(markup 66\.7 %\)/)).toBeVisible();
 }
 
 /** 6. The estimator makes and sends the offer; the link is shown once. */
@@ -60,8 +60,8 @@ export async function locate(page: Page): Promise<void> {
   await locates.getByRole('button', { name: 'Record this ticket' }).click();
   await expect(locates.getByText(/Do not dig/).first()).toBeVisible();
   for (const [utility, answer] of [['Power', 'marked'], ['Gas', 'clear']] as const) {
-    await locates.getByRole('button', { name: `Record the answer of ${utility}` }).click();
-    await locates.getByText(new RegExp(`^${answer}`, 'i')).click();
+    await locates.getByRole('button', { name: `Record the answer of ${utility}` }).first().click();
+    await locates.getByRole('radio', { name: new RegExp(`^${answer}$`, 'i') }).check({ force: true });
     await locates.getByRole('button', { name: 'Record the answer', exact: true }).click();
     await expect(locates.getByRole('button', { name: 'Record the answer', exact: true })).toHaveCount(0);
   }
