@@ -76,7 +76,7 @@ test.describe.serial('a new site', () => {
       expect(JSON.stringify(refused.body.params)).toContain('HP-13');
     }
 
-    await dialog.getByRole('button', { name: /D4/ }).click();
+    await dialog.getByRole('button', { name: /^D4/ }).click();
     for (let shot = 0; shot < 3 && (await hands.item('D4')).missing.includes('photo'); shot += 1) {
       const photos = (await hands.item('D4')).facts.length;
       await dialog.locator('input[type=file]').first().setInputFiles({ name: 'grate.jpg', mimeType: 'image/jpeg', buffer: await jpeg() });
