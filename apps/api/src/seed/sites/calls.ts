@@ -6,7 +6,7 @@ const hour = 3600;
 
 /** What three invented homeowners said on the telephone. */
 export const ternHollowCall: NewJob = {
-  title: 'Water at the patio slider',
+  title: 'Tern Hollow',
   customer: { name: 'Marisol and Dwight Pruett', email: 'pruett@demo.example', phones: ['555-0118'], language: 'en' },
   property: { ...place, address: '118 Tern Hollow Ln, Sabine Flats', gateCode: '1180', notes: 'Gate on the east side, 38 in wide.' },
   complaint: {
@@ -16,7 +16,7 @@ export const ternHollowCall: NewJob = {
 };
 
 export const ridgebackCall: NewJob = {
-  title: 'Water at the foot of the drive',
+  title: 'Ridgeback',
   customer: { name: 'Owen Tabb', email: 'tabb@demo.example', phones: ['555-0109'], language: 'en' },
   property: { ...place, address: '9 Ridgeback Ct, Sabine Flats', gateCode: '', notes: '' },
   complaint: {
@@ -26,7 +26,7 @@ export const ridgebackCall: NewJob = {
 };
 
 export const sallowBendCall: NewJob = {
-  title: 'Wet terrace and a leaning wall',
+  title: 'Sallow Bend',
   customer: { name: 'Priya Venn', email: 'venn@demo.example', phones: ['555-0177'], language: 'en' },
   property: { ...place, address: '77 Sallow Bend, Sabine Flats', gateCode: '', notes: 'Do not park on the terrace.' },
   complaint: {
