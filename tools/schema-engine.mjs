@@ -85,7 +85,8 @@ function problem(thrown, factory) {
 async function serve() {
   const SchemaEngine = await loadEngine();
   const files = argv.flatMap((word, i) => (word === '--datamodels' || word === '-d' ? [[argv[i + 1], readFileSync(argv[i + 1] ?? '', 'utf8')]] : []));
-  const factory = bindMigrationAwareSqlAdapterFactory(/** @type {any} */ (adapterFactory(datasource.url ?? 'postgresql://localhost/none')));
+  // The command line also starts an engine that only compares files, with an empty address.
+  const factory = bindMigrationAwareSqlAdapterFactory(/** @type {any} */ (adapterFactory(datasource.url || 'postgresql://localhost/none')));
   /** @param {Record<string, unknown>} message */
   const send = (message) => process.stdout.write(`${JSON.stringify({ jsonrpc: '2.0', ...message })}\n`);
   for await (const line of createInterface({ input: process.stdin })) {
