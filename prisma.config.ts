@@ -10,5 +10,5 @@ process.env.CHECKPOINT_DISABLE ??= '1';
 export default defineConfig({
   schema: 'prisma/schema.prisma',
   migrations: { path: 'prisma/migrations' },
-  datasource: { url: process.env.MIGRATE_DATABASE_URL ?? process.env.DATABASE_URL ?? 'postgresql://yardfall_owner@127.0.0.1:5432/yardfall' },
+  datasource: { url: process.env.MIGRATE_DATABASE_URL || process.env.DATABASE_URL || 'postgresql://yardfall_owner@127.0.0.1:5432/yardfall' },
 });
