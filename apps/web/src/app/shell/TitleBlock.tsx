@@ -11,6 +11,8 @@ export function TitleBlock() {
   const { me, may } = useMe();
   const { t } = useText();
   const member = me?.kind === 'member';
+  // A customer's name is sealed: their session carries none.
+  const name = me?.name ?? '';
   return (
     <header className="title-block no-print">
       <div className="title-cell title-name">
@@ -25,8 +27,8 @@ export function TitleBlock() {
         </nav>
       ) : <div className="title-cell title-nav" />}
       <div className="title-cell title-reader">
-        <button type="button" className="title-person" popoverTarget="reader" aria-label={me ? t('ui.readingOf', { name: me.name }) : undefined}>
-          {me?.name ?? t('ui.reading')}
+        <button type="button" className="title-person" popoverTarget="reader" aria-label={name === '' ? undefined : t('ui.readingOf', { name })}>
+          {name === '' ? t('ui.reading') : name}
         </button>
         <div id="reader" popover="auto" className="title-panel">
           <ReaderSwitches />
