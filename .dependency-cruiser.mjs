@@ -34,9 +34,9 @@ export default {
     },
     {
       name: 'contracts-take-types-from-calc', severity: 'error',
-      comment: 'Reading a contract must not load the engine.',
+      comment: 'Reading a contract must not load the engine; the upgrade of older documents is a leaf of its own.',
       from: { path: '^packages/contracts/src/', pathNot: '\\.test(-d)?\\.ts$' },
-      to: { path: '^packages/calc/', dependencyTypesNot: ['type-only'] },
+      to: { path: '^packages/calc/', pathNot: '^packages/calc/(src|dist)/document/upgrade', dependencyTypesNot: ['type-only'] },
     },
     {
       name: 'drawing-and-text-know-only-types-of-calc', severity: 'error',

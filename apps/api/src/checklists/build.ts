@@ -2,6 +2,7 @@ import type { DesignDocument } from '@yardfall/calc';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
+import { storedDocument } from '../common/storedDocument.ts';
 
 export interface BuildRevision {
   readonly id: string;
@@ -12,5 +13,5 @@ export interface BuildRevision {
 export async function buildRevisionOf(tx: Tx, actor: Actor, job: { readonly buildRevisionId: string | null }): Promise<BuildRevision> {
   if (job.buildRevisionId === null) throw new DomainError('checklist.notBuildRevision');
   const row = found(await tx.revision.findUnique({ where: { companyId_id: { companyId: actor.companyId, id: job.buildRevisionId } }, select: { id: true, document: true } }));
-  return { id: row.id, document: JSON.parse(Buffer.from(row.document).toString('utf8')) as DesignDocument };
+  return { id: row.id, document: storedDocument(row.document) };
 }

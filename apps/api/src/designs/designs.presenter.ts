@@ -1,4 +1,5 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
+import { storedDocument } from '../common/storedDocument.ts';
 import type { Design, Revision, RevisionRow } from '@yardfall/contracts';
 import type { Prisma } from '../generated/prisma/client.ts';
 import type { StoredAcknowledgement } from './verdict.rules.ts';
@@ -14,7 +15,7 @@ export type RevisionRecord = Prisma.RevisionGetPayload<typeof revisionParts>;
 export type DesignRecord = Prisma.DesignGetPayload<{ include: { revisions_design: typeof rowParts } }>;
 
 export function documentOf(bytes: Uint8Array): DesignDocument {
-  return JSON.parse(Buffer.from(bytes).toString('utf8')) as DesignDocument;
+  return storedDocument(bytes);
 }
 
 export function evaluationOf(bytes: Uint8Array | null): Evaluation | null {

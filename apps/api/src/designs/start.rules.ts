@@ -21,20 +21,21 @@ const fiveMinutes = 300;
 export function startDocument(title: string, survey: Taken<SurveyContent> | null, rain: Taken<RainTable>): DesignDocument {
   const { table, ...storm } = rainOf(rain.content);
   return {
-    schema: 'yardfall.design', version: 1, title, seed: 1,
+    schema: 'yardfall.design', version: 2, title, seed: 1,
     site: survey === null ? emptySite : siteOf(survey.content),
-    rain: { table, allowance: 0, ...storm },
+    rain: { table, allowance: 0, recorded: null, ...storm },
     system: { parts: [] },
     construction: {
       slabCuts: [], trenches: [], electrical: null, restoration: { sodArea: 0, paverArea: 0 }, treesNear: false, poolWithin3m: false, trenchNearFooting: false, foundationWithin1ft: false,
     },
+    limits: [],
     sources: { survey: survey?.stamp ?? null, rain: rain.stamp },
   };
 }
 
 const noSoil = { texture: 'not tested', infiltrationRate: null, seasonalHighWaterTable: null };
 const emptySite: Site = {
-  datum: { benchMark: 'Finished floor', level: 30.48 }, sills: [], spotLevels: [], lowSpots: [], catchments: [], candidateOutlets: [],
+  datum: { benchMark: 'Finished floor', level: 30.48 }, sills: [], spotLevels: [], breaklines: [], walls: [], lowSpots: [], catchments: [], candidateOutlets: [],
   soil: { ...noSoil, gradeLevel: 30.48 }, existingDrains: [], utilities: [], observations: [],
 };
 
@@ -48,7 +49,7 @@ function siteOf(content: SurveyContent): Site {
     sills: lowSpots.length === 0 ? [] : named(content, 'sill', levels).map(({ name, level }, i) => ({ id: `S${String(i + 1)}`, name, kind: 'door' as const, level, lowSpot: 'L1' })),
     spotLevels: content.points.flatMap((point, i) => {
       const level = levels.get(point.point);
-      return level === undefined ? [] : [{ id: `V${String(i + 1)}`, name: point.point, level, station: point.station }];
+      return level === undefined ? [] : [{ id: `V${String(i + 1)}`, name: point.point, level, station: point.station, position: null }];
     }),
     lowSpots,
     candidateOutlets: outletsOf(content.points, levels),
@@ -63,7 +64,7 @@ function lowSpotsOf(content: SurveyContent, levels: ReadonlyMap<string, number>)
   if (content.stageArea.length < 2 || top === undefined) return [];
   const lowest = named(content, 'lowSpot', levels)[0];
   const rimLevel = lowestOf(content.points, 'rim', levels) ?? top.level;
-  return [{ id: 'L1', name: lowest?.name ?? 'Low spot', stageArea: content.stageArea, rimLevel, spillWidth, existingLoss: 0, station: lowest?.station ?? 0 }];
+  return [{ id: 'L1', name: lowest?.name ?? 'Low spot', stageArea: content.stageArea, rimLevel, spillWidth, spillsTo: null, existingLoss: 0, station: lowest?.station ?? 0 }];
 }
 
 function named(content: SurveyContent, role: SurveyContent['points'][number]['role'], levels: ReadonlyMap<string, number>) {
@@ -74,7 +75,7 @@ function named(content: SurveyContent, role: SurveyContent['points'][number]['ro
 }
 
 /** 25 years for the door and 100 to look beyond (the trade's default), or the nearest that the table holds. */
-function rainOf(table: RainTable): Omit<DesignDocument['rain'], 'allowance'> {
+function rainOf(table: RainTable): Omit<DesignDocument['rain'], 'allowance' | 'recorded'> {
   const block = Math.max(fiveMinutes, table.durations[0] ?? fiveMinutes);
   const longest = Math.min(day, table.durations.at(-1) ?? day);
   return {

@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
-import type { DesignDocument } from '@yardfall/calc';
 import type { jobs as api, ResponseOf, SurveyContent } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
+import { storedDocument } from '../common/storedDocument.ts';
 import { requireJob } from './jobs.access.ts';
 import { letterOf, type Observed } from './referral.rules.ts';
 
@@ -31,7 +31,7 @@ async function observedAt(tx: Tx, where: { companyId: string; jobId: string }): 
   const surveys = await tx.survey.findMany({ where, orderBy: { createdAt: 'asc' } });
   const revisions = await tx.revision.findMany({ where, orderBy: { createdAt: 'desc' }, take: 1 });
   const seen = surveys.flatMap((row) => jsonOf<SurveyContent>(row.content).observations);
-  return [...seen, ...revisions.flatMap((row) => jsonOf<DesignDocument>(row.document).site.observations)];
+  return [...seen, ...revisions.flatMap((row) => storedDocument(row.document).site.observations)];
 }
 
 function jsonOf<T>(bytes: Uint8Array): T {

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { DesignDocument, Evaluation } from '@yardfall/calc';
+import type { Evaluation } from '@yardfall/calc';
 import type { Job } from '@yardfall/contracts';
 import { render } from '@yardfall/text';
 import type { Actor } from '../common/actor.ts';
@@ -7,6 +7,7 @@ import { audit } from '../common/audit.ts';
 import { ChecklistBuilder } from '../common/checklistBuilder.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
+import { storedDocument } from '../common/storedDocument.ts';
 import type { Offer, Revision } from '../generated/prisma/client.ts';
 import { lockJob } from './jobs.access.ts';
 import { JobsService } from './jobs.service.ts';
@@ -47,7 +48,7 @@ export class ReleaseService {
     return heldReasons({
       offerAccepted: offer.status === 'accepted',
       revisionIssued: revision.status !== 'draft',
-      document: jsonOf<DesignDocument>(revision.document),
+      document: storedDocument(revision.document),
       evaluation: revision.evaluation === null ? null : jsonOf<Evaluation>(revision.evaluation),
       openFoundReports: await tx.foundReport.count({ where: { companyId: actor.companyId, jobId, status: 'open' } }),
     });

@@ -25,7 +25,7 @@ const part = (copy: Changeable<DesignDocument>, id: string): Record<string, unkn
   copy.system.parts.find((item) => item.id === id) as unknown as Record<string, unknown>;
 
 const bad: readonly [name: string, change: Change, code: string, path: string][] = [
-  ['a newer version', (copy) => { Object.assign(copy, { version: 2 }); }, 'document.version', '/version'],
+  ['a newer version', (copy) => { Object.assign(copy, { version: 3 }); }, 'document.version', '/version'],
   ['a NaN', (copy) => { copy.site.catchments[0]!.area = NaN; }, 'document.notFinite', '/site/catchments/0/area'],
   ['an infinite level', (copy) => { copy.site.sills[0]!.level = Infinity; }, 'document.notFinite', '/site/sills/0/level'],
   ['a negative area', (copy) => { copy.site.catchments[1]!.area = -1; }, 'document.negative', '/site/catchments/1/area'],

@@ -4,7 +4,8 @@ import { checkSystem } from './checkSystem.ts';
 import type { Construction, DesignDocument } from './document.ts';
 import { DocumentError } from './error.ts';
 import { checkEach, checkFields, checkUniqueIds, isObject } from './fields.ts';
-import { constructionRules, electricalRules, restorationRules, rootRules, siteRules, slabCutRules, trenchRules } from './rules.ts';
+import { constructionRules, electricalRules, limitRules, restorationRules, rootRules, siteRules, slabCutRules, trenchRules } from './rules.ts';
+import { documentVersion } from './upgrade.ts';
 
 function checkConstruction(construction: Construction, partIds: ReadonlySet<string>): void {
   checkFields(construction, constructionRules, '/construction');
@@ -28,8 +29,8 @@ function checkConstruction(construction: Construction, partIds: ReadonlySet<stri
  */
 export function checkDocument(document: DesignDocument): void {
   checkFields(document, rootRules, '');
-  if (document.schema !== 'yardfall.design' || document.version !== 1) {
-    throw new DocumentError('document.version', '/version', { found: Number(document.version), known: 1 });
+  if (document.schema !== 'yardfall.design' || document.version !== documentVersion) {
+    throw new DocumentError('document.version', '/version', { found: Number(document.version), known: documentVersion });
   }
   checkFields(document.site, siteRules, '/site');
   checkFields(document.system, { parts: 'list' }, '/system');
@@ -38,4 +39,6 @@ export function checkDocument(document: DesignDocument): void {
   checkRain(document.rain);
   checkSystem(document.system, document.site);
   checkConstruction(document.construction, ids);
+  if (document.limits.length > 200) throw new DocumentError('document.tooMany', '/limits', { most: 200 });
+  checkEach(document.limits, limitRules, '/limits');
 }

@@ -1,7 +1,7 @@
 import { DocumentError } from './error.ts';
 import { checkFields, checkWord } from './fields.ts';
-import { rainRules, stormRules, tableRules } from './rules.ts';
-import type { Rain, RainTable } from './document.ts';
+import { rainRules, recordedRules, stormRules, tableRules } from './rules.ts';
+import type { Rain, RainTable, RecordedStorm } from './document.ts';
 
 function checkRising(values: readonly number[], path: string, least: number): void {
   if (values.length < least) throw new DocumentError('document.tooFew', path, { least });
@@ -31,10 +31,14 @@ function checkDepths(table: RainTable, name: 'depths' | 'lower' | 'upper'): void
   });
 }
 
+/** The NRCS types are shapes of one day [s]. */
+const day = 86_400;
+
 /** Storms shorter than an hour hold no nested peak worth routing; more than 2,000 blocks are a typing error. */
 function checkStorm(rain: Rain): void {
   const { duration, block, method } = rain.storm;
-  checkWord(method, ['alternatingBlock'], '/rain/storm/method');
+  checkWord(method, ['alternatingBlock', 'nrcsI', 'nrcsIA', 'nrcsII', 'nrcsIII'], '/rain/storm/method');
+  if (method !== 'alternatingBlock' && duration !== day) throw new DocumentError('document.outOfRange', '/rain/storm/duration', { low: day, high: day });
   const longest = rain.table.durations[rain.table.durations.length - 1]!;
   const shortest = rain.table.durations[0]!;
   if (duration > longest) throw new DocumentError('document.outOfRange', '/rain/storm/duration', { low: block, high: longest });
@@ -42,6 +46,13 @@ function checkStorm(rain: Rain): void {
   const blocks = duration / block;
   if (blocks < 1 || Math.floor(blocks) !== blocks) throw new DocumentError('document.outOfRange', '/rain/storm/block', { low: shortest, high: duration });
   if (blocks > 2000) throw new DocumentError('document.tooMany', '/rain/storm/block', { most: 2000 });
+}
+
+/** A recorded storm of more than 20,000 readings is a record, which is another input. */
+function checkRecorded({ depths }: RecordedStorm): void {
+  if (depths.length === 0) throw new DocumentError('document.tooFew', '/rain/recorded/depths', { least: 1 });
+  if (depths.length > 20_000) throw new DocumentError('document.tooMany', '/rain/recorded/depths', { most: 20_000 });
+  depths.forEach((depth, index) => { checkFields({ depth }, { depth: 'nonNegative' }, `/rain/recorded/depths/${index}`); });
 }
 
 export function checkRain(rain: Rain): void {
@@ -55,6 +66,10 @@ export function checkRain(rain: Rain): void {
   checkDepths(rain.table, 'lower');
   checkDepths(rain.table, 'upper');
   checkStorm(rain);
+  if (rain.recorded !== null) {
+    checkFields(rain.recorded, recordedRules, '/rain/recorded');
+    checkRecorded(rain.recorded);
+  }
   for (const key of ['designReturnPeriod', 'checkReturnPeriod'] as const) {
     const periods = rain.table.returnPeriods;
     if (rain[key] < periods[0]! || rain[key] > periods[periods.length - 1]!) {

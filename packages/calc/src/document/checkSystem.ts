@@ -1,7 +1,7 @@
 import { DocumentError } from './error.ts';
 import { checkEach, checkFields, checkUniqueIds, checkWord } from './fields.ts';
-import { curveRules, fittingRules, grateRules, partRules, pitRules } from './rules.ts';
-import type { Basin, Channel, DischargeLine, Outlet, Part, PartKind, Pump, Site, System } from './document.ts';
+import { curveRules, dryWellRules, fittingRules, grateRules, markRules, partRules, pitRules, returnRules, seepageRules, stepRules } from './rules.ts';
+import type { Basin, Channel, DischargeLine, Outlet, Part, PartKind, Pump, Site, System, Underdrain } from './document.ts';
 
 /** Which kinds may stand downstream of which; an empty list means that the part ends a path or belongs to another. */
 const mayDrainTo: Readonly<Record<PartKind, readonly PartKind[]>> = {
@@ -39,6 +39,35 @@ function checkCurve(pump: Pump, path: string): void {
   if (points[0]!.flow !== 0) throw new DocumentError('document.missing', `${path}/${rising ? 0 : points.length - 1}/flow`, { expected: 0 });
 }
 
+function checkMarks({ marks, floorLevel }: Basin, path: string): void {
+  if (marks.length === 0) return;
+  if (marks.length < 2) throw new DocumentError('document.tooFew', path, { least: 2 });
+  if (marks.length > 200) throw new DocumentError('document.tooMany', path, { most: 200 });
+  checkEach(marks, markRules, path);
+  if (marks[0]!.level < floorLevel) throw new DocumentError('document.levelOrder', `${path}/0/level`, { lower: 'document.level.floorLevel', upper: 'document.level.mark' });
+  marks.forEach((mark, index) => {
+    const before = marks[index - 1];
+    if (before !== undefined && mark.level <= before.level) throw new DocumentError('document.notRising', `${path}/${index}/level`);
+    if (before !== undefined && mark.volume <= before.volume) throw new DocumentError('document.notRising', `${path}/${index}/volume`);
+  });
+}
+
+function checkPump(pump: Pump, path: string): void {
+  checkCurve(pump, `${path}/curve`);
+  checkWord(pump.role, ['duty', 'standby'], `${path}/role`);
+  checkWord(pump.power, ['mains', 'battery'], `${path}/power`);
+  if (pump.power === 'battery' && (pump.energy === null || pump.inputPower === null)) {
+    throw new DocumentError('document.missing', `${path}/${pump.energy === null ? 'energy' : 'inputPower'}`);
+  }
+}
+
+function checkSeepage({ seepage }: Underdrain, path: string): void {
+  if (seepage === null) return;
+  checkWord(seepage.method, Object.keys(seepageRules), `${path}/method`);
+  checkFields(seepage, seepageRules[seepage.method], path);
+  if (seepage.method === 'relief' && seepage.sides !== 1 && seepage.sides !== 2) throw new DocumentError('document.outOfRange', `${path}/sides`, { low: 1, high: 2 });
+}
+
 function checkBasin(basin: Basin, path: string): void {
   checkWord(basin.wall, ['solid', 'perforated'], `${path}/wall`);
   const order = [
@@ -48,11 +77,20 @@ function checkBasin(basin: Basin, path: string): void {
   for (const [lower, low, upper, high] of order) {
     if (low >= high) throw new DocumentError('document.levelOrder', `${path}/${upper}`, { lower: `document.level.${lower}`, upper: `document.level.${upper}` });
   }
+  checkMarks(basin, `${path}/marks`);
   if (basin.onLevel - basin.offLevel < 0.01) throw new DocumentError('document.outOfRange', `${path}/onLevel`, { low: basin.offLevel + 0.01, high: basin.rimLevel });
 }
 
 function checkChannel(channel: Channel, path: string): void {
   checkFields(channel.grate, grateRules, `${path}/grate`);
+  checkWord(channel.shape, ['rectangular', 'trapezoidal', 'roundBottomed'], `${path}/shape`);
+  if (channel.bottomWidth > channel.width) throw new DocumentError('document.outOfRange', `${path}/bottomWidth`, { low: 0, high: channel.width });
+  if (channel.steps.length > 100) throw new DocumentError('document.tooMany', `${path}/steps`, { most: 100 });
+  checkEach(channel.steps, stepRules, `${path}/steps`);
+  channel.steps.forEach(({ at }, index) => {
+    if (at > channel.length) throw new DocumentError('document.outOfRange', `${path}/steps/${index}/at`, { low: 0, high: channel.length });
+    if (index > 0 && at <= channel.steps[index - 1]!.at) throw new DocumentError('document.notRising', `${path}/steps/${index}/at`);
+  });
   if (channel.outletSides !== 1 && channel.outletSides !== 2) throw new DocumentError('document.outOfRange', `${path}/outletSides`, { low: 1, high: 2 });
   if (channel.grateLevel <= channel.invertUp) throw new DocumentError('document.levelOrder', `${path}/grateLevel`, { lower: 'document.level.invertUp', upper: 'document.level.grateLevel' });
   if (channel.grateLevel <= channel.invertDown) throw new DocumentError('document.levelOrder', `${path}/grateLevel`, { lower: 'document.level.invertDown', upper: 'document.level.grateLevel' });
@@ -61,6 +99,9 @@ function checkChannel(channel: Channel, path: string): void {
 function checkOutlet(outlet: Outlet, path: string): void {
   checkWord(outlet.outletKind, ['daylight', 'emitter', 'percolationTee', 'dryWell', 'curb', 'stormConnection', 'ditch'], `${path}/outletKind`);
   if (outlet.pit !== null) checkFields(outlet.pit, pitRules, `${path}/pit`);
+  if (outlet.dryWell !== null) checkFields(outlet.dryWell, dryWellRules, `${path}/dryWell`);
+  if (outlet.dryWell !== null && outlet.dryWell.voids <= 0) throw new DocumentError('document.notPositive', `${path}/dryWell/voids`, { value: outlet.dryWell.voids });
+  if (outlet.returns !== null) checkFields(outlet.returns, returnRules, `${path}/returns`);
   for (const [name, answer] of Object.entries(outlet.questions)) {
     checkWord(answer, ['yes', 'no', 'unknown', 'notApplicable'], `${path}/questions/${name}`);
   }
@@ -73,7 +114,8 @@ function checkLine(line: DischargeLine, path: string): void {
 
 function checkOne(part: Part, path: string): void {
   checkFields(part, partRules[part.kind], path);
-  if (part.kind === 'pump') checkCurve(part, `${path}/curve`);
+  if (part.kind === 'pump') checkPump(part, path);
+  if (part.kind === 'underdrain') checkSeepage(part, `${path}/seepage`);
   if (part.kind === 'basin') checkBasin(part, path);
   if (part.kind === 'channel') checkChannel(part, path);
   if (part.kind === 'outlet') checkOutlet(part, path);
@@ -85,6 +127,11 @@ function checkReference(id: string, kind: 'pump' | 'basin', parts: ReadonlyMap<s
   const found = parts.get(id);
   if (found === undefined) throw new DocumentError('document.unknownId', path, { id });
   if (found.kind !== kind) throw new DocumentError('document.wrongKind', path, { id, kind: found.kind });
+}
+
+function checkOutletSpots(outlet: Outlet, spots: ReadonlySet<string>, path: string): void {
+  const named = [['dryWell/overflowsTo', outlet.dryWell?.overflowsTo ?? null], ['returns/lowSpot', outlet.returns?.lowSpot ?? null]] as const;
+  for (const [field, id] of named) if (id !== null && !spots.has(id)) throw new DocumentError('document.unknownId', `${path}/${field}`, { id });
 }
 
 function checkLinks(part: Part, parts: ReadonlyMap<string, Part>, spots: ReadonlySet<string>, path: string): void {
@@ -99,6 +146,7 @@ function checkLinks(part: Part, parts: ReadonlyMap<string, Part>, spots: Readonl
   if (part.kind === 'pump') checkReference(part.basin, 'basin', parts, `${path}/basin`);
   if (part.kind === 'weepHole') checkReference(part.pump, 'pump', parts, `${path}/pump`);
   const spot = part.kind === 'channel' || part.kind === 'catchBasin' ? part.lowSpot : part.kind === 'gutter' ? part.overflowsTo : null;
+  if (part.kind === 'outlet') checkOutletSpots(part, spots, path);
   if (spot !== null && !spots.has(spot)) {
     throw new DocumentError('document.unknownId', `${path}/${part.kind === 'gutter' ? 'overflowsTo' : 'lowSpot'}`, { id: spot });
   }

@@ -6,7 +6,7 @@
  */
 export interface DesignDocument {
   readonly schema: 'yardfall.design';
-  readonly version: 1;
+  readonly version: 2;
   readonly title: string;
   /** Seed of every random draw that an evaluation makes. */
   readonly seed: number;
@@ -14,8 +14,20 @@ export interface DesignDocument {
   readonly rain: Rain;
   readonly system: System;
   readonly construction: Construction;
+  /** Limits that the company has set otherwise than the published or built-in ones. */
+  readonly limits: readonly LimitOverride[];
   /** Where the copies of levels and rain in this document were taken from. */
   readonly sources: { readonly survey: SourceStamp | null; readonly rain: SourceStamp | null };
+}
+
+/** Another value of a limit, with who set it, when, and why. A looser one needs a reason; see findings/limits.ts for the names. */
+export interface LimitOverride {
+  readonly limit: string;
+  readonly pass: number;
+  readonly fail: number;
+  readonly by: string;
+  readonly at: string;
+  readonly why: string;
 }
 
 export interface SourceStamp {
@@ -30,6 +42,9 @@ export interface Site {
   readonly datum: { readonly benchMark: string; readonly level: number };
   readonly sills: readonly Sill[];
   readonly spotLevels: readonly SpotLevel[];
+  /** Lines along which the ground breaks, and lines that no water crosses. Together with the spot levels they make the surface. */
+  readonly breaklines: readonly Breakline[];
+  readonly walls: readonly Wall[];
   readonly lowSpots: readonly LowSpot[];
   readonly catchments: readonly Catchment[];
   readonly candidateOutlets: readonly CandidateOutlet[];
@@ -55,6 +70,26 @@ export interface SpotLevel {
   readonly level: number;
   /** Distance from the sill along the section [m], null when the shot is not on it. */
   readonly station: number | null;
+  /** Place on the plan [m], null when it was not measured. */
+  readonly position: Position | null;
+}
+
+/** A place on the plan: x to the east, y to the north of the plan's own origin [m]. */
+export interface Position {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Breakline {
+  readonly id: string;
+  readonly name: string;
+  readonly points: readonly (Position & { readonly level: number })[];
+}
+
+export interface Wall {
+  readonly id: string;
+  readonly name: string;
+  readonly points: readonly Position[];
 }
 
 export interface StageArea {
@@ -70,6 +105,8 @@ export interface LowSpot {
   /** Level at which water would escape over the rim, and the width it escapes over. */
   readonly rimLevel: number;
   readonly spillWidth: number;
+  /** Low spot that receives what escapes over the rim; null when it leaves the site. */
+  readonly spillsTo: string | null;
   /** Steady loss at any pond level: an old drain by its hose test, soakage [m3/s]. */
   readonly existingLoss: number;
   /** Distance of the lowest point from the sill along the section [m]. */
@@ -97,8 +134,23 @@ export interface Catchment {
   readonly slope: number;
   /** Manning n of the surface as overland flow. */
   readonly roughness: number;
+  readonly loss: Loss;
+  /** How its runoff arrives: over the surface, at once (hard surfaces under one minute), or by the unit hydrograph (above 1 acre only). */
+  readonly response: 'kinematic' | 'instantaneous' | 'unitHydrograph';
   readonly drainsTo: DrainsTo;
 }
+
+/**
+ * What of the rain does not run off.
+ * volumetric: the coefficient and depression storage of the catchment. The others keep the depression storage and do not read the coefficient.
+ */
+export type Loss =
+  | { readonly method: 'volumetric' }
+  | { readonly method: 'curveNumber'; readonly curveNumber: number }
+  /** Conductivity [m/s], suction head at the wetting front [m], moisture deficit [-]. */
+  | { readonly method: 'greenAmpt'; readonly conductivity: number; readonly suctionHead: number; readonly moistureDeficit: number }
+  /** Infiltration capacity at the start and at the end [m/s], decay [1/s]. */
+  | { readonly method: 'horton'; readonly initial: number; readonly final: number; readonly decay: number };
 
 export interface CandidateOutlet {
   readonly id: string;
@@ -160,10 +212,27 @@ export interface Rain {
   readonly table: RainTable;
   /** Climate allowance added to every depth, 0 to 0.2 [-]. */
   readonly allowance: number;
-  readonly storm: { readonly method: 'alternatingBlock'; readonly duration: number; readonly block: number };
+  readonly storm: Storm;
+  /** A storm that was measured, evaluated beside the designed ones; null without one. */
+  readonly recorded: RecordedStorm | null;
   /** Design storm for entry at the sill and the check storm [years]. */
   readonly designReturnPeriod: number;
   readonly checkReturnPeriod: number;
+}
+
+/** Designed storm: nested blocks from the table, or an NRCS 24-hour type for reference. Duration and block length [s]. */
+export interface Storm {
+  readonly method: 'alternatingBlock' | 'nrcsI' | 'nrcsIA' | 'nrcsII' | 'nrcsIII';
+  readonly duration: number;
+  readonly block: number;
+}
+
+export interface RecordedStorm {
+  readonly name: string;
+  readonly source: string;
+  /** Length of one reading [s] and the depth of each [mm]. */
+  readonly step: number;
+  readonly depths: readonly number[];
 }
 
 export interface RainTable {
@@ -239,8 +308,14 @@ export interface Channel extends PartBase {
   readonly kind: 'channel';
   readonly lowSpot: string;
   readonly length: number;
+  /** Width at the top of the water way. */
   readonly width: number;
   readonly depth: number;
+  /** Cross-section; a trapezoid narrows to `bottomWidth`, a round bottom is a half circle of the width below straight sides. */
+  readonly shape: 'rectangular' | 'trapezoidal' | 'roundBottomed';
+  readonly bottomWidth: number;
+  /** Steps down along the floor toward the outlet: distance from the upstream end [m] and drop [m]; the rest of the floor is even. */
+  readonly steps: readonly { readonly at: number; readonly drop: number }[];
   /** Invert at the upstream end and at the outlet end. */
   readonly invertUp: number;
   readonly invertDown: number;
@@ -292,6 +367,8 @@ export interface Basin extends PartBase {
   readonly offLevel: number;
   readonly onLevel: number;
   readonly alarmLevel: number;
+  /** Calibrated marks of a basin that is no cylinder: level and volume below it, both rising; empty for a cylinder. */
+  readonly marks: readonly { readonly level: number; readonly volume: number }[];
   readonly wall: 'solid' | 'perforated';
   readonly floatClearance: number;
   readonly floatKind: 'vertical' | 'electronic' | 'tether';
@@ -316,6 +393,12 @@ export interface Pump extends PartBase {
   readonly solids: number;
   readonly minSubmergence: number;
   readonly role: 'duty' | 'standby';
+  /** Own start level of a standby pump; null: it starts at the basin's alarm level. A duty pump starts at the basin's on level. */
+  readonly startLevel: number | null;
+  readonly power: 'mains' | 'battery';
+  /** Energy that a battery holds for it [J] and the power that it draws [W]; null on the mains. */
+  readonly energy: number | null;
+  readonly inputPower: number | null;
 }
 
 export interface CheckValve extends PartBase {
@@ -346,6 +429,10 @@ export interface DischargeLine extends PartBase {
   readonly fittings: readonly Fitting[];
   /** Highest point of the line when above the outlet's water surface, else null. */
   readonly highPoint: number | null;
+  /** Lowest sag of the line that keeps water when it empties; null when it empties whole. */
+  readonly lowestSag: number | null;
+  /** Absolute roughness of the wall for Darcy-Weisbach outside the range of Hazen-Williams [m]. */
+  readonly wallRoughness: number;
   readonly coverMin: number;
 }
 
@@ -365,7 +452,24 @@ export interface Outlet extends PartBase {
   readonly groundFallsAway: number;
   /** Percolation pit under the tee: plan area, stone depth below the tee, void ratio; null without one. */
   readonly pit: { readonly area: number; readonly depth: number; readonly voids: number; readonly bottomLevel: number } | null;
+  /** A dry well or infiltration trench that stores and soaks away what arrives; null at every other outlet. */
+  readonly dryWell: DryWell | null;
+  /** Share of what leaves here that runs back into a low spot; null when none does. */
+  readonly returns: { readonly lowSpot: string; readonly share: number } | null;
   readonly questions: OutletQuestions;
+}
+
+export interface DryWell {
+  /** Plan area [m2], perimeter [m], depth of the store above its bottom [m]. */
+  readonly area: number;
+  readonly perimeter: number;
+  readonly depth: number;
+  readonly voids: number;
+  readonly bottomLevel: number;
+  /** Design infiltration rate through base and wetted sides [m/s], the measured one over its safety factor. */
+  readonly infiltrationRate: number;
+  /** Low spot that takes the overflow; null when it leaves the site. */
+  readonly overflowsTo: string | null;
 }
 
 export type Answer = 'yes' | 'no' | 'unknown' | 'notApplicable';
@@ -390,9 +494,21 @@ export interface Underdrain extends PartBase {
   readonly length: number;
   readonly invertUp: number;
   readonly invertDown: number;
-  /** Steady ground-water inflow per length [m2/s]. */
+  /** Steady ground-water inflow per length [m2/s], as typed or as the seepage below gives it. */
   readonly inflowPerLength: number;
+  readonly seepage: Seepage | null;
 }
+
+/**
+ * Ground water from which the inflow follows; conductivity [m/s], depths and heights [m].
+ * interceptor: cuts off a flow down a slope. relief: lowers a table on `sides` sides down to a barrier.
+ */
+export type Seepage =
+  | { readonly method: 'interceptor'; readonly conductivity: number; readonly fromTexture: boolean; readonly gradient: number; readonly depth: number }
+  | {
+    readonly method: 'relief'; readonly conductivity: number; readonly fromTexture: boolean; readonly waterAbove: number; readonly barrierBelow: number;
+    readonly reach: number; readonly sides: 1 | 2;
+  };
 
 export interface Swale extends PartBase {
   readonly kind: 'swale';

@@ -1,4 +1,5 @@
 import type { DesignDocument } from '@yardfall/calc';
+import { documentVersion, upgradeDocument } from '@yardfall/calc/upgrade';
 import { canonicalBytes, sha256Hex } from './canonical.ts';
 import { DesignDocumentSchema } from './schema.ts';
 
@@ -34,7 +35,7 @@ export async function parseDesignDocument(json: string): Promise<ParsedDocument>
 
 export async function readDesignDocument(value: unknown): Promise<ParsedDocument> {
   if (isNewer(value)) throw new DocumentParseError('document.newerVersion', 'version', { version: value.version });
-  const parsed = DesignDocumentSchema.safeParse(value);
+  const parsed = DesignDocumentSchema.safeParse(upgradeDocument(value));
   if (!parsed.success) {
     const issue = parsed.error.issues[0];
     throw new DocumentParseError('document.invalid', (issue?.path ?? []).map(String).join('.'), { message: issue?.message ?? 'invalid' });
@@ -43,5 +44,5 @@ export async function readDesignDocument(value: unknown): Promise<ParsedDocument
 }
 
 function isNewer(value: unknown): value is { version: number } {
-  return typeof value === 'object' && value !== null && 'version' in value && typeof value.version === 'number' && value.version > 1;
+  return typeof value === 'object' && value !== null && 'version' in value && typeof value.version === 'number' && value.version > documentVersion;
 }

@@ -29,14 +29,25 @@ const DrainsTo = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('offSite') }),
 ]);
 
+const Position = z.strictObject({ x: finite(-10_000, 10_000), y: finite(-10_000, 10_000) });
+
+const Loss = z.discriminatedUnion('method', [
+  z.strictObject({ method: z.literal('volumetric') }),
+  z.strictObject({ method: z.literal('curveNumber'), curveNumber: finite(1, 100) }),
+  z.strictObject({ method: z.literal('greenAmpt'), conductivity: finite(0, 1), suctionHead: finite(0, 10), moistureDeficit: finite(0, 1) }),
+  z.strictObject({ method: z.literal('horton'), initial: finite(0, 1), final: finite(0, 1), decay: finite(0, 1) }),
+]);
+
 const Site = z.strictObject({
   datum: z.strictObject({ benchMark: Name, level: Level }),
   sills: list(z.strictObject({ id: PartId, name: Name, kind: z.enum(['door', 'garage', 'vent', 'equipment']), level: Level, lowSpot: PartId }), 20),
-  spotLevels: list(z.strictObject({ id: PartId, name: Name, level: Level, station: finite(-1000, 5000).nullable() }), 1000),
+  spotLevels: list(z.strictObject({ id: PartId, name: Name, level: Level, station: finite(-1000, 5000).nullable(), position: Position.nullable() }), 1000),
+  breaklines: list(z.strictObject({ id: PartId, name: Name, points: list(Position.extend({ level: Level }), 500) }), 200),
+  walls: list(z.strictObject({ id: PartId, name: Name, points: list(Position, 500) }), 200),
   lowSpots: list(
     z.strictObject({
       id: PartId, name: Name, stageArea: list(z.strictObject({ level: Level, area: finite(0, 1e6) }), 200),
-      rimLevel: Level, spillWidth: finite(0, 1000), existingLoss: finite(0, 10), station: finite(-1000, 5000),
+      rimLevel: Level, spillWidth: finite(0, 1000), spillsTo: PartId.nullable(), existingLoss: finite(0, 10), station: finite(-1000, 5000),
     }),
     10,
   ),
@@ -45,7 +56,8 @@ const Site = z.strictObject({
       id: PartId, name: Name,
       surface: z.enum(['roof', 'paving', 'lawn', 'bed', 'gravel', 'permeablePaving', 'pool', 'neighbour']),
       area: finite(0, 1e6), coefficient: finite(0, 1), depressionStorage: finite(0, 100), flowLength: finite(0, 2000),
-      slope: finite(0, 2), roughness: finite(0, 2), drainsTo: DrainsTo,
+      slope: finite(0, 2), roughness: finite(0, 2), loss: Loss,
+      response: z.enum(['kinematic', 'instantaneous', 'unitHydrograph']), drainsTo: DrainsTo,
     }),
     100,
   ),
@@ -81,7 +93,8 @@ const Site = z.strictObject({
 const Rain = z.strictObject({
   table: RainTableSchema,
   allowance: finite(0, 0.5),
-  storm: z.strictObject({ method: z.literal('alternatingBlock'), duration: finite(300, 86_400), block: finite(60, 3600) }),
+  storm: z.strictObject({ method: z.enum(['alternatingBlock', 'nrcsI', 'nrcsIA', 'nrcsII', 'nrcsIII']), duration: finite(300, 86_400), block: finite(60, 3600) }),
+  recorded: z.strictObject({ name: Name, source: text(500), step: finite(60, 86_400), depths: list(finite(0, 1000), 20_000) }).nullable(),
   designReturnPeriod: finite(1, 1000),
   checkReturnPeriod: finite(1, 1000),
 });
@@ -115,13 +128,14 @@ const Stamp = z.strictObject({ id: text(64, 1), sha256: Sha256, takenAt: z.iso.d
 export const DesignDocumentSchema = z
   .strictObject({
     schema: z.literal('yardfall.design'),
-    version: z.literal(1),
+    version: z.literal(2),
     title: text(200),
     seed: z.number().int().min(0).max(2 ** 31 - 1),
     site: Site,
     rain: Rain,
     system: z.strictObject({ parts: list(PartSchema, 200) }),
     construction: Construction,
+    limits: list(z.strictObject({ limit: text(40, 1), pass: finite(-1e7, 1e7), fail: finite(-1e7, 1e7), by: Name, at: z.iso.datetime({ offset: true }), why: text(500) }), 200),
     sources: z.strictObject({ survey: Stamp, rain: Stamp }),
   })
   .meta({ id: 'DesignDocument' }) satisfies z.ZodType<DesignDocument>;

@@ -12,7 +12,7 @@ const lid: Outlet = {
   id: 'O1', kind: 'outlet', name: 'Front lawn lid', drainsTo: null, outletKind: 'percolationTee',
   level: ft(99.8), waterLevel: ft(99.9), openingHead: ft(0.3), distanceToFoundation: ft(40), distanceToLotLine: ft(10),
   insideCatchment: false, groundLevel: ft(99.78), groundFallsAway: 0.02,
-  pit: { area: inch(30) * inch(30), depth: inch(8), voids: 0.4, bottomLevel: ft(98.1) }, questions: cleared,
+  pit: { area: inch(30) * inch(30), depth: inch(8), voids: 0.4, bottomLevel: ft(98.1) }, dryWell: null, returns: null, questions: cleared,
 };
 
 export const parts: readonly Part[] = [
@@ -27,6 +27,7 @@ export const parts: readonly Part[] = [
   { ...lid, id: 'O2', name: 'Roof lid', outletKind: 'emitter', pit: null },
   {
     id: 'C1', kind: 'channel', name: 'Channel at the slider', drainsTo: 'P1', lowSpot: 'LS1', length: ft(18), width: inch(4), depth: inch(5),
+    shape: 'rectangular', bottomWidth: inch(4), steps: [],
     invertUp: ft(99.15), invertDown: ft(99.15), roughness: 0.011, grateLevel: ft(99.6),
     grate: { openAreaRatio: 0.3, slotWidth: inch(0.25), locked: true, loadClass: 'foot', clogging: 0.5 },
     outletSides: 1, outletDiameter: inch(4), surround: inch(4), use: 'foot',
@@ -37,11 +38,12 @@ export const parts: readonly Part[] = [
   },
   {
     id: 'B1', kind: 'basin', name: 'Basin', drainsTo: null, diameter: inch(30), floorLevel: ft(96.05), rimLevel: ft(100.02), inletInvert: ft(99.0),
-    offLevel: ft(96.5), onLevel: ft(97.4), alarmLevel: ft(97.75), wall: 'solid', floatClearance: inch(4), floatKind: 'vertical',
+    offLevel: ft(96.5), onLevel: ft(97.4), alarmLevel: ft(97.75), marks: [], wall: 'solid', floatClearance: inch(4), floatKind: 'vertical',
     collarVolume: 0.19, emptyMass: 45, lidFixed: true,
   },
   {
     id: 'PU1', kind: 'pump', name: 'Pump A', drainsTo: 'CV1', basin: 'B1', curveName: 'A', solids: inch(0.5), minSubmergence: ft(0.3), role: 'duty',
+    startLevel: null, power: 'mains', energy: null, inputPower: null,
     curve: [[50, 0.5], [43, 5], [34, 10], [19, 15], [0, 18]].map(([flow = 0, head = 0]) => ({ flow: gpm(flow), head: ft(head) })).reverse(),
   },
   { id: 'CV1', kind: 'checkValve', name: 'Check valve', drainsTo: 'D1', equivalentLength: ft(13.4), present: true },
@@ -49,26 +51,27 @@ export const parts: readonly Part[] = [
   {
     id: 'D1', kind: 'dischargeLine', name: 'Discharge line', drainsTo: 'O1', innerDiameter: inch(1.61), nominal: '1 1/2 in', length: ft(112),
     hazenWilliamsC: 140, fittings: [{ kind: 'bend90', count: 3, equivalentLength: ft(4) }, { kind: 'bend45', count: 2, equivalentLength: ft(2.1) }],
-    highPoint: null, coverMin: inch(10),
+    highPoint: null, lowestSag: null, wallRoughness: 1.5e-6, coverMin: inch(10),
   },
   lid,
 ];
 
-const catchment = { depressionStorage: 1, flowLength: 5, slope: 0.01, roughness: 0.013 } as const;
+const catchment = { depressionStorage: 1, flowLength: 5, slope: 0.01, roughness: 0.013, loss: { method: 'volumetric' }, response: 'kinematic' } as const;
 
 export const ternHollow: DesignDocument = {
-  schema: 'yardfall.design', version: 1, title: 'Tern Hollow', seed: 1,
+  schema: 'yardfall.design', version: 2, title: 'Tern Hollow', seed: 1,
   site: {
     datum: { benchMark: 'Finished floor', level: ft(100) },
     sills: [{ id: 'S1', name: 'Slider track', kind: 'door', level: ft(99.93), lowSpot: 'LS1' }],
     spotLevels: [
-      { id: 'x1', name: 'Patio at door', level: ft(99.85), station: ft(0.3) },
-      { id: 'x2', name: 'Low spot', level: ft(99.62), station: ft(6) },
-      { id: 'x3', name: 'Rim', level: ft(99.98), station: ft(11) },
-      { id: 'x4', name: 'Side yard', level: ft(100.1), station: ft(60) },
+      { id: 'x1', name: 'Patio at door', level: ft(99.85), station: ft(0.3), position: null },
+      { id: 'x2', name: 'Low spot', level: ft(99.62), station: ft(6), position: null },
+      { id: 'x3', name: 'Rim', level: ft(99.98), station: ft(11), position: null },
+      { id: 'x4', name: 'Side yard', level: ft(100.1), station: ft(60), position: null },
     ],
+    breaklines: [], walls: [],
     lowSpots: [{
-      id: 'LS1', name: 'Patio', rimLevel: ft(99.98), spillWidth: ft(6), existingLoss: 0, station: ft(6),
+      id: 'LS1', name: 'Patio', rimLevel: ft(99.98), spillWidth: ft(6), spillsTo: null, existingLoss: 0, station: ft(6),
       stageArea: [[99.62, 20], [99.7, 140], [99.8, 300], [99.93, 640], [99.98, 900]].map(([level = 0, area = 0]) => ({ level: ft(level), area: area * 0.09290304 })),
     }],
     catchments: [
@@ -88,12 +91,13 @@ export const ternHollow: DesignDocument = {
       name: 'Demo Coast', source: 'Invented for the demonstration', illustrative: true, series: 'partialDuration',
       durations: [300, 3600], returnPeriods: [2, 100], depths: [[12.7, 24.1], [44.5, 107.2]], lower: null, upper: null,
     },
-    allowance: 0, storm: { method: 'alternatingBlock', duration: 86400, block: 300 }, designReturnPeriod: 25, checkReturnPeriod: 100,
+    allowance: 0, recorded: null, storm: { method: 'alternatingBlock', duration: 86400, block: 300 }, designReturnPeriod: 25, checkReturnPeriod: 100,
   },
   system: { parts },
   construction: {
     slabCuts: [{ id: 'sc1', name: 'Cut for the channel', length: ft(18), width: inch(14), thickness: inch(4), reinforcement: 'mesh', part: 'C1' }],
     trenches: [], electrical: null, restoration: { sodArea: 0, paverArea: 0 }, treesNear: false, poolWithin3m: false, trenchNearFooting: false, foundationWithin1ft: false,
   },
+  limits: [],
   sources: { survey: null, rain: null },
 };

@@ -28,5 +28,5 @@ export function newCatchment(document: DesignDocument, name: string): Catchment 
   let n = 1;
   while (taken.has(`C${String(n)}`)) n += 1;
   const spot = document.site.lowSpots[0];
-  return { id: `C${String(n)}`, name, surface: 'paving', area: 30, ...defaults.paving, drainsTo: spot ? { kind: 'lowSpot', id: spot.id } : { kind: 'offSite' } };
+  return { id: `C${String(n)}`, name, surface: 'paving', area: 30, ...defaults.paving, loss: { method: 'volumetric' }, response: 'kinematic', drainsTo: spot ? { kind: 'lowSpot', id: spot.id } : { kind: 'offSite' } };
 }

@@ -33,7 +33,7 @@ function plainPart(document: DesignDocument, kind: PartKind): Part | null {
     case 'roofLine': return { ...base, kind, diameter: 0.1016, length: 12.192, roughness: 0.01, bends90: 1, bends45: 2, unsealedJointLevel: ground + 0.3048 };
     case 'catchBasin': return lowSpot ? { ...base, kind, lowSpot: lowSpot.id, grateLevel: ground - 0.1, gratePerimeter: 1.2192, grateOpenArea: 0.03, clogging: 0.5, invertOut: ground - 0.4, sumpDepth: 0.1524 } : null;
     case 'cleanout': return { ...base, kind, diameter: 0.1016 };
-    case 'underdrain': return { ...base, kind, diameter: 0.1016, length: 6.096, invertUp: ground - 0.5, invertDown: ground - 0.56, inflowPerLength: 0 };
+    case 'underdrain': return { ...base, kind, diameter: 0.1016, length: 6.096, invertUp: ground - 0.5, invertDown: ground - 0.56, inflowPerLength: 0, seepage: null };
     case 'swale': return { ...base, kind, length: 9.144, slope: 0.02, sideSlope: 4, depth: 0.1524, roughness: 0.06 };
     default: return null;
   }

@@ -52,8 +52,8 @@ function channelAt({ lowSpot, bottom }: Place, drainsTo: string): Channel {
   const grateLevel = round(bottom - INCH / 8);
   const invert = round(grateLevel - 0.127 - 0.0127);
   return {
-    kind: 'channel', id: 'CH1', name: 'Channel drain', drainsTo, lowSpot: lowSpot.id, length: round(18 * FOOT), width: 0.1016, depth: 0.127, invertUp: invert, invertDown: invert,
-    roughness: 0.011, grateLevel, grate: { openAreaRatio: 0.35, slotWidth: round((5 / 16) * INCH), locked: true, loadClass: 'foot', clogging: 0.5 },
+    kind: 'channel', id: 'CH1', name: 'Channel drain', drainsTo, lowSpot: lowSpot.id, length: round(18 * FOOT), width: 0.1016, depth: 0.127, shape: 'rectangular', bottomWidth: 0.1016,
+    steps: [], invertUp: invert, invertDown: invert, roughness: 0.011, grateLevel, grate: { openAreaRatio: 0.35, slotWidth: round((5 / 16) * INCH), locked: true, loadClass: 'foot', clogging: 0.5 },
     outletSides: 1, outletDiameter: 0.1016, surround: 0.1016, use: 'foot',
   };
 }
@@ -72,7 +72,7 @@ function basinAt(inlet: number, grade: number): Basin {
   const on = round(off + 0.9 * FOOT);
   return {
     kind: 'basin', id: 'B1', name: 'Pump basin', drainsTo: null, diameter: round(30 * INCH), floorLevel: floor, rimLevel: round(grade), inletInvert: inlet, offLevel: off, onLevel: on,
-    alarmLevel: round(on + 4 * INCH), wall: 'solid', floatClearance: round(4 * INCH), floatKind: 'vertical', collarVolume: 0.48, emptyMass: 20, lidFixed: true,
+    alarmLevel: round(on + 4 * INCH), marks: [], wall: 'solid', floatClearance: round(4 * INCH), floatKind: 'vertical', collarVolume: 0.48, emptyMass: 20, lidFixed: true,
   };
 }
 
@@ -81,14 +81,14 @@ function pumpIn(basin: string): Pump {
   const points = [[0, 18], [19, 15], [34, 10], [43, 5], [50, 0.5]] as const;
   return {
     kind: 'pump', id: 'M1', name: 'Sump pump', drainsTo: 'V1', basin, curveName: 'A', curve: points.map(([gpm, feet]) => ({ flow: gpm * GPM, head: feet * FOOT })),
-    solids: 0.0127, minSubmergence: round(4 * INCH), role: 'duty',
+    solids: 0.0127, minSubmergence: round(4 * INCH), role: 'duty', startLevel: null, power: 'mains', energy: null, inputPower: null,
   };
 }
 
 function lineTo(drainsTo: string): DischargeLine {
   return {
     kind: 'dischargeLine', id: 'N1', name: 'Discharge line', drainsTo, innerDiameter: 0.040894, nominal: '1 1/2 in', length: round(112 * FOOT), hazenWilliamsC: 150,
-    fittings: [{ kind: 'bend90', count: 3, equivalentLength: round(4 * FOOT) }, { kind: 'bend45', count: 2, equivalentLength: round(2.1 * FOOT) }], highPoint: null, coverMin: FOOT,
+    fittings: [{ kind: 'bend90', count: 3, equivalentLength: round(4 * FOOT) }, { kind: 'bend45', count: 2, equivalentLength: round(2.1 * FOOT) }], highPoint: null, lowestSag: null, wallRoughness: 1.5e-6, coverMin: FOOT,
   };
 }
 
@@ -96,6 +96,6 @@ function emitterAt({ lowSpot }: Place): Outlet {
   const lid = round(lowSpot.rimLevel - 0.18 * FOOT);
   return {
     kind: 'outlet', id: 'O1', name: 'Emitter on the lawn', drainsTo: null, outletKind: 'emitter', level: lid, waterLevel: round(lid + 0.1 * FOOT), openingHead: round(0.3 * FOOT),
-    distanceToFoundation: round(60 * FOOT), distanceToLotLine: round(12 * FOOT), insideCatchment: false, groundLevel: lid, groundFallsAway: 0.015, pit: null, questions: unanswered,
+    distanceToFoundation: round(60 * FOOT), distanceToLotLine: round(12 * FOOT), insideCatchment: false, groundLevel: lid, groundFallsAway: 0.015, pit: null, dryWell: null, returns: null, questions: unanswered,
   };
 }
