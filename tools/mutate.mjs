@@ -1,0 +1,32 @@
+// @ts-check
+// npm run mutate -- FOLDER... : changes the formulas of packages/calc one at a time and asks whether an example notices.
+import { bundle, mutantsOf, testsOf } from './mutate/bundle.mjs';
+import { run } from './complaint.mjs';
+import { hunt } from './mutate/hunt.mjs';
+import { loadEquivalents, summary, table, write } from './mutate/report.mjs';
+import { createSteps } from './steps.mjs';
+
+/** Folders whose numbers decide what is built. */
+const FOLDERS = ['levels', 'rain', 'record', 'runoff', 'gutter', 'inlet', 'channel', 'pipe', 'outlet', 'basin', 'pump', 'proof', 'surface', 'routing'];
+
+await run(async () => {
+  const steps = createSteps();
+  const words = process.argv.slice(2);
+  const only = words.filter((word) => word.endsWith('.ts'));
+  const asked = words.filter((word) => !word.endsWith('.ts') && !word.startsWith('--'));
+  const equivalents = loadEquivalents();
+  let left = 0;
+  for (const folder of asked.length > 0 ? asked : FOLDERS) {
+    const { texts, mutants } = mutantsOf(folder, only);
+    const scripts = [];
+    for (const test of testsOf(folder)) scripts.push(await bundle(test, texts));
+    steps.say(`${folder}: ${mutants.length} mutants, ${scripts.length} files of examples`);
+    const report = summary(folder, await hunt(mutants, scripts, () => undefined), equivalents);
+    for (const { file, line, code, from, to, met } of report.survivors) steps.say(`  ${file}:${line} ${met ? '' : '(no example comes here) '}${code}\n      ${from}  ->  ${to || '(gone)'}`);
+    steps.say(table(report));
+    if (only.length === 0) write(report);
+    left += report.survivors.length + report.unused.length;
+  }
+  steps.say(`\n${left} survivors without a reason (${steps.total()})`);
+  return left > 0 ? 1 : 0;
+});

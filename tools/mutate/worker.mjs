@@ -1,0 +1,84 @@
+// @ts-check
+// A thread that runs examples: first all of them as they are, then those that meet a mutant, until one of them fails.
+import { parentPort, workerData } from 'node:worker_threads';
+import { carryOut, collect, compiled } from './examples.mjs';
+
+/** @typedef {import('./bundle.mjs').Script} Script */
+/** @typedef {{ script: number, name: string, time: number, hits: number[] }} Seen an example with the mutants that it meets */
+
+const port = parentPort;
+if (port === null) throw new Error('this file runs as a thread');
+const scripts = /** @type {Script[]} */ (workerData).map(compiled);
+
+/** Rounds of loops that no example needs; a mutant that comes so far does not end. */
+let allowed = Infinity;
+let rounds = 0;
+let hung = false;
+const guard = () => {
+  rounds += 1;
+  if (rounds > allowed) {
+    hung = true;
+    throw new Error('it does not end');
+  }
+};
+
+/** @returns {Promise<{ seen: Seen[], failed: string[], most: number }>} */
+async function asTheyAre() {
+  /** @type {Seen[]} */
+  const seen = [];
+  /** @type {string[]} */
+  const failed = [];
+  let most = 0;
+  for (const [index, script] of scripts.entries()) {
+    /** @type {Set<number>} */
+    let hits = new Set();
+    rounds = 0;
+    const examples = collect(script, (id) => { hits.add(id); return false; }, guard);
+    const always = hits;
+    const collecting = rounds;
+    for (const example of examples) {
+      hits = new Set();
+      rounds = 0;
+      const start = performance.now();
+      try {
+        await carryOut(example);
+      } catch (error) {
+        failed.push(`${example.name}: ${error instanceof Error ? error.message : String(error)}`);
+      }
+      most = Math.max(most, rounds + collecting);
+      seen.push({ script: index, name: example.name, time: performance.now() - start, hits: [...new Set([...always, ...hits])] });
+    }
+  }
+  return { seen, failed, most };
+}
+
+/** @param {number} mutant @param {readonly { script: number, name: string }[]} wanted @returns {Promise<string | null>} what noticed it */
+async function noticedBy(mutant, wanted) {
+  const on = (/** @type {number} */ id) => id === mutant;
+  for (const script of new Set(wanted.map((item) => item.script))) {
+    rounds = 0;
+    hung = false;
+    const names = new Set(wanted.filter((item) => item.script === script).map(({ name }) => name));
+    let name = 'collecting the examples';
+    try {
+      const examples = collect(/** @type {import('node:vm').Script} */ (scripts[script]), on, guard);
+      for (const example of examples) {
+        if (!names.has(example.name)) continue;
+        name = example.name;
+        await carryOut(example);
+        if (hung) return `${name} (does not end)`;
+      }
+    } catch {
+      return name; // to fail is what an example is there for
+    }
+  }
+  return null;
+}
+
+port.on('message', (/** @type {{ kind: 'all' } | { kind: 'one', mutant: number, wanted: { script: number, name: string }[], allowed: number }} */ message) => {
+  if (message.kind === 'all') void asTheyAre().then((answer) => { port.postMessage(answer); });
+  else {
+    allowed = message.allowed;
+    void noticedBy(message.mutant, message.wanted).then((answer) => { port.postMessage({ answer }); });
+  }
+});
