@@ -4,7 +4,8 @@ import { orificeFlow } from '../inlet/orifice.ts';
 import { circleSection } from '../pipe/circleSection.ts';
 import { fixtureCsv, fixtureRow, given } from '../testing/fixtures.ts';
 import { criticalDepth, criticalDepthInPipe } from './criticalDepth.ts';
-import { entranceHead, outletDepth } from './outletDepth.ts';
+import { entranceHead } from './entranceControl.ts';
+import { outletDepth } from './outletDepth.ts';
 import { depthAtStation, spatiallyVariedFlow } from './spatiallyVariedFlow.ts';
 
 describe('critical depth', () => {
