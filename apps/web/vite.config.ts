@@ -10,7 +10,10 @@ export default defineConfig({
   plugins: [react()],
   resolve: {
     // The packages are taken from their source, so that the page builds without building them first.
-    alias: Object.fromEntries(['calc', 'contracts', 'drawing', 'text'].map((name) => [`@yardfall/${name}`, source(name)])),
+    alias: [
+      { find: '@yardfall/calc/upgrade', replacement: path.join(packages, 'calc/src/document/upgrade.ts') },
+      ...['calc', 'contracts', 'drawing', 'text'].map((name) => ({ find: `@yardfall/${name}`, replacement: source(name) })),
+    ],
   },
   build: {
     outDir: 'dist',
