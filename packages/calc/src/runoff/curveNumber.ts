@@ -1,5 +1,6 @@
 import { CalcProblem } from '../common/problem.ts';
 import { requireNotNegative } from '../common/require.ts';
+import { afterDryStep, type Recovery } from './storeRecovery.ts';
 
 /** Share of the retention that is lost before runoff begins. Source: TR-55 equation 2-2. */
 export const INITIAL_ABSTRACTION = 0.2;
@@ -18,17 +19,43 @@ export const INITIAL_ABSTRACTION = 0.2;
  */
 export function curveNumberRunoff(rain: number, curveNumber: number): number {
   requireNotNegative({ rain });
-  if (!(curveNumber > 0 && curveNumber <= 100)) throw new CalcProblem('runoff.curveNumber', 'curveNumber', { value: curveNumber });
-  const retention = 25.4 * (1000 / curveNumber - 10);
+  const retention = retentionOf(curveNumber);
   const excess = rain - INITIAL_ABSTRACTION * retention;
   return excess <= 0 ? 0 : (excess * excess) / (rain + (1 - INITIAL_ABSTRACTION) * retention);
 }
 
-/** Runoff of each block of a storm [mm]: the difference of the running total, which the method was made for. */
-export function curveNumberExcess(rain: readonly number[], curveNumber: number): number[] {
+/** Greatest retention S [mm] of a curve number. Source: TR-55 equation 2-4. */
+export function retentionOf(curveNumber: number): number {
+  if (!(curveNumber > 0 && curveNumber <= 100)) throw new CalcProblem('runoff.curveNumber', 'curveNumber', { value: curveNumber });
+  return 25.4 * (1000 / curveNumber - 10);
+}
+
+/** Rain that a curve number keeps before runoff begins, Ia [mm]. Source: TR-55 equation 2-2. */
+export function initialAbstraction(curveNumber: number): number {
+  return INITIAL_ABSTRACTION * retentionOf(curveNumber);
+}
+
+/**
+ * Runoff of each block of a storm: the difference of the running total, which the method was made for.
+ *
+ * @param rain depth of each block [mm]
+ * @param curveNumber CN [-]
+ * @param recovery how the running total fades in dry blocks; null for one storm
+ * @returns runoff of each block [mm]
+ * Source: TR-55 (1986); fading: ours, see storeRecovery
+ */
+export function curveNumberExcess(rain: readonly number[], curveNumber: number, recovery: Recovery | null = null): number[] {
   let total = 0;
   let before = 0;
+  let dry = 0;
   return rain.map((depth) => {
+    if (depth === 0 && recovery !== null) {
+      dry += recovery.step;
+      total = afterDryStep(total, dry, recovery);
+      before = curveNumberRunoff(total, curveNumber);
+      return 0;
+    }
+    dry = 0;
     total += depth;
     const runoff = curveNumberRunoff(total, curveNumber);
     const part = runoff - before;

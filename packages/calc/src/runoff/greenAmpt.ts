@@ -1,5 +1,6 @@
-import { requireNotNegative, requirePositive } from '../common/require.ts';
+import { requireNotNegative, requirePositive, requireShare } from '../common/require.ts';
 import { log } from '../math/log.ts';
+import { afterDryStep, type Recovery } from './storeRecovery.ts';
 
 export interface GreenAmptSoil {
   /** Saturated conductivity K [m/s]. */
@@ -12,7 +13,8 @@ const STEPS = 80;
 
 /** psi * (1 - Se) * theta_e [m]. Source: Rawls, Brakensiek and Miller 1983, J. Hydraulic Engineering 109, 62-70. */
 export function suctionDeficit(suction: number, effectivePorosity: number, effectiveSaturation: number): number {
-  requireNotNegative({ suction, effectivePorosity, effectiveSaturation });
+  requireNotNegative({ suction });
+  requireShare({ effectivePorosity, effectiveSaturation });
   return suction * (1 - effectiveSaturation) * effectivePorosity;
 }
 
@@ -76,16 +78,26 @@ function pondedStep(soil: GreenAmptSoil, start: number, time: number): number {
  * @param soil K [m/s], s [m]
  * @param rain mean intensity of each step [m/s]
  * @param step [s]
+ * @param recovery how the soil dries in steps without rain; null for one storm
  * @returns excess of each step [m/s]
- * Limits: what does not infiltrate in its step runs off; no recovery between storms
+ * Limits: what does not infiltrate in its step runs off; drying is a fading of the depth taken (ours, see storeRecovery)
  * Source: Chow, Maidment and Mays 1988, section 5.4, the step-by-step table
  * Checked against: fixtures/runoff/infiltration.json, row 17.2 (ponding times), and its own volume balance
  */
-export function greenAmptExcess(soil: GreenAmptSoil, rain: readonly number[], step: number): number[] {
+export function greenAmptExcess(soil: GreenAmptSoil, rain: readonly number[], step: number, recovery: Recovery | null = null): number[] {
   requirePositive({ conductivity: soil.conductivity, step });
+  requireNotNegative({ suctionDeficit: soil.suctionDeficit });
   let depth = 0;
+  let dry = 0;
+  const drying = recovery === null ? null : { ...recovery, step };
   return rain.map((intensity) => {
     requireNotNegative({ intensity });
+    if (intensity === 0 && drying !== null) {
+      dry += step;
+      depth = afterDryStep(depth, dry, drying);
+      return 0;
+    }
+    dry = 0;
     const supply = intensity * step;
     const taken = infiltrated(soil, depth, intensity, step);
     depth += taken;
@@ -94,7 +106,7 @@ export function greenAmptExcess(soil: GreenAmptSoil, rain: readonly number[], st
 }
 
 /** Depth taken in a step: all of the rain until water stands on the soil. */
-function infiltrated(soil: GreenAmptSoil, depth: number, intensity: number, step: number): number {
+export function infiltrated(soil: GreenAmptSoil, depth: number, intensity: number, step: number): number {
   const supply = intensity * step;
   if (intensity <= soil.conductivity) return supply;
   const atPonding = (soil.conductivity * soil.suctionDeficit) / (intensity - soil.conductivity);

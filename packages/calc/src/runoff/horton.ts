@@ -1,6 +1,7 @@
 import { requireNotNegative, requirePositive } from '../common/require.ts';
 import { bracketedRoot } from '../math/bracketedRoot.ts';
 import { exp } from '../math/exp.ts';
+import { afterDryStep, type Recovery } from './storeRecovery.ts';
 
 export interface HortonSoil {
   /** Rate at the start f0 and in the end fc [m/s], and decay k [1/s]. */
@@ -44,16 +45,26 @@ export function hortonDepth(soil: HortonSoil, time: number): number {
  *
  * @param rain mean intensity of each step [m/s]
  * @param step [s]
+ * @param recovery how the soil dries in steps without rain; null for one storm
  * @returns excess of each step [m/s]
+ * Limits: drying is a fading of the time under water (ours, see storeRecovery)
  * Source: time-condensation of Horton's equation, Chow, Maidment and Mays 1988 section 5.4 in its idea
  * Checked against: ponded soil gives hortonDepth; volume balance
  */
-export function hortonExcess(soil: HortonSoil, rain: readonly number[], step: number): number[] {
+export function hortonExcess(soil: HortonSoil, rain: readonly number[], step: number, recovery: Recovery | null = null): number[] {
   check(soil);
   requirePositive({ step });
   let time = 0;
+  let dry = 0;
+  const drying = recovery === null ? null : { ...recovery, step };
   return rain.map((intensity) => {
     requireNotNegative({ intensity });
+    if (intensity === 0 && drying !== null) {
+      dry += step;
+      time = afterDryStep(time, dry, drying);
+      return 0;
+    }
+    dry = 0;
     const from = hortonDepth(soil, time);
     const could = hortonDepth(soil, time + step) - from;
     const supply = intensity * step;

@@ -7,7 +7,10 @@ import { compositeCoefficient } from './compositeCoefficient.ts';
 import { curveNumberExcess, curveNumberRunoff } from './curveNumber.ts';
 import { kinematicPlane, planeEquilibriumTime } from './kinematicPlane.ts';
 import { rationalFlow } from './rational.ts';
-import { kirpichTime, sheetFlowTime, shallowFlowVelocity } from './timeOfConcentration.ts';
+import { kirpichTime } from './kirpich.ts';
+import { shallowFlowVelocity } from './shallowFlow.ts';
+import { sheetFlowTime } from './sheetFlow.ts';
+import { travelTime } from './travelTime.ts';
 import { volumetricLoss } from './volumetricLoss.ts';
 
 const ACRE = 43560 * FOOT * FOOT;
@@ -63,11 +66,6 @@ describe('losses', () => {
     expect(missed).toEqual(['7 CN50']);
   });
 
-  it('row 5.2: P 6.0 in, CN 75', () => expect(curveNumberRunoff(6 * 25.4, 75) / 25.4).toBeCloseTo(3.28205, 5));
-  it('rows 5.3 and 5.4: TR-55 examples 2-1 and 2-2 with their rounded curve numbers', () => {
-    expect(curveNumberRunoff(6 * 25.4, 70) / 25.4).toBeCloseTo(2.805, 3);
-    expect(curveNumberRunoff(6 * 25.4, 75) / 25.4).toBeCloseTo(3.28, 2);
-  });
   it('blocks add up to the storm', () => {
     const rain = Array.from({ length: 50 }, seededRandom(9)).map((u) => u * 5);
     expect(sum(curveNumberExcess(rain, 80))).toBeCloseTo(curveNumberRunoff(sum(rain), 80), 9);
@@ -147,8 +145,20 @@ describe('time of concentration', () => {
     const channel = fixtureRow(FILE, '6.3');
     const vc = manningVelocity((given(channel, 'area') / given(channel, 'perimeter')) * FOOT, given(channel, 'slope'), given(channel, 'n'));
     expect(Math.abs(vc / FOOT / (channel.expected['velocity'] ?? NaN) - 1)).toBeLessThan(channel.tolerance);
-    const hours = 0.29588 + 0.24103 + (given(channel, 'length') * FOOT) / vc / HOUR;
-    expect(Math.abs(hours / (channel.expected['sum'] ?? NaN) - 1)).toBeLessThan(channel.tolerance);
+    const sheet = fixtureRow(FILE, '6.1');
+    const time = sheetFlowTime(given(sheet, 'n'), given(sheet, 'length') * FOOT, given(sheet, 'p2') * 25.4, given(sheet, 'slope'))
+      + travelTime([{ length: given(shallow, 'length') * FOOT, velocity: v }, { length: given(channel, 'length') * FOOT, velocity: vc }]);
+    expect(Math.abs(time / HOUR / (channel.expected['sum'] ?? NaN) - 1)).toBeLessThan(channel.tolerance);
+  });
+  it('sheet flow ends at 300 ft, a path has stretches, paved is faster than unpaved', () => {
+    expect(() => sheetFlowTime(0.24, 300 * FOOT, 80, 0.01)).not.toThrow();
+    expect(() => sheetFlowTime(0.24, 300.1 * FOOT, 80, 0.01)).toThrow('runoff.sheetFlowTooLong at length');
+    expect(() => sheetFlowTime(0, 10, 80, 0.01)).toThrow('value.notPositive at roughness');
+    expect(() => travelTime([])).toThrow('runoff.noStretch at stretches');
+    expect(() => travelTime([{ length: 1, velocity: 0 }])).toThrow('value.notPositive at stretches/0/velocity');
+    expect(shallowFlowVelocity('paved', 0.01) / FOOT).toBeCloseTo(2.03282, 9);
+    expect(() => shallowFlowVelocity('paved', 0)).toThrow('value.notPositive at slope');
+    expect(() => kirpichTime(100, 0)).toThrow('value.notPositive at slope');
   });
   it('row 6.6: Kirpich', () => {
     const r = fixtureRow(FILE, '6.6');

@@ -40,12 +40,17 @@ export function given(row: FixtureRow, name: string): number {
   return value;
 }
 
+/** Cells of a line, whose quoted ones may hold commas. */
+function csvCells(line: string): string[] {
+  return (line.match(/("[^"]*"|[^,]*)(,|$)/g) ?? []).slice(0, line.endsWith(',') ? undefined : -1).map((cell) => cell.replace(/,$/, '').replaceAll('"', ''));
+}
+
 /** Rows of a CSV fixture as records of text. */
 export function fixtureCsv(path: string): Record<string, string>[] {
   const [header, ...lines] = fixtureText(path).trim().split(/\r?\n/);
-  const names = (header ?? '').split(',');
+  const names = csvCells(header ?? '');
   return lines.map((line) => {
-    const cells = line.split(',');
+    const cells = csvCells(line);
     return Object.fromEntries(names.map((name, i) => [name, cells[i] ?? '']));
   });
 }
