@@ -1,0 +1,20 @@
+/**
+ * How much is tried: the few cases of every test run, or the many of `npm run soak`, which sets YARDFALL_SOAK to `part/parts`
+ * in each of its processes. This file alone reads it.
+ */
+const asked = /^(\d+)\/(\d+)$/.exec(process.env['YARDFALL_SOAK'] ?? '');
+const part = asked === null ? 1 : Number(asked[1]);
+const parts = asked === null ? 1 : Number(asked[2]);
+
+export const isSoak = asked !== null;
+
+/** Cases of this process: `ci` of them in a plain test run, its share of `full` in a soak. */
+export function soakCount(ci: number, full: number): number {
+  return isSoak ? Math.ceil(full / parts) : ci;
+}
+
+/** Generated sites of a property. */
+export const siteCount = (): number => soakCount(200, 10_000);
+
+/** A seed that is the same in every plain run, and another one in each process of a soak. */
+export const soakSeed = (seed: number): number => seed + (part - 1) * 1_000_003;
