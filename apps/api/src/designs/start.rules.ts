@@ -9,7 +9,7 @@ export interface Taken<T> {
 
 const observationKinds = new Set<string>([
   'retainingWallOver4ft', 'leaningWall', 'slabOffset', 'voidUnderSlab', 'movingFooting', 'postTensionSlab', 'publicPipe', 'sewage', 'waterOnDryDays', 'externalFlood',
-  'neighbourFill', 'septicNear', 'wetland',
+  'neighbourFill', 'lotLineDispute', 'septicNear', 'wetland',
 ] satisfies Observation['kind'][]);
 
 /** A width to begin with where nobody has measured the rim yet: 6 ft (ours). */
@@ -33,20 +33,22 @@ export function startDocument(title: string, survey: Taken<SurveyContent> | null
   };
 }
 
-const noSoil = { texture: 'not tested', infiltrationRate: null, seasonalHighWaterTable: null };
+const noSoil = { texture: 'not tested', infiltrationRate: null, seasonalHighWaterTable: null, frostDepth: null };
 const emptySite: Site = {
-  datum: { benchMark: 'Finished floor', level: 30.48 }, sills: [], spotLevels: [], breaklines: [], walls: [], lowSpots: [], catchments: [], candidateOutlets: [],
+  datum: { benchMark: 'Finished floor', level: 30.48 }, closure: null, lotArea: null, sills: [], spotLevels: [], breaklines: [], walls: [], lowSpots: [], catchments: [], candidateOutlets: [],
   soil: { ...noSoil, gradeLevel: 30.48 }, existingDrains: [], utilities: [], observations: [],
 };
 
 function siteOf(content: SurveyContent): Site {
   const { benchMark } = content.levelBook;
-  const levels = levelsOf(reduceLevelBook({ ...content.levelBook, closingOn: null }));
+  const reduced = reduceLevelBook({ ...content.levelBook, closingOn: null });
+  const levels = levelsOf(reduced);
   const lowSpots = lowSpotsOf(content, levels);
   return {
     ...emptySite,
     datum: { benchMark: benchMark.name, level: benchMark.level },
-    sills: lowSpots.length === 0 ? [] : named(content, 'sill', levels).map(({ name, level }, i) => ({ id: `S${String(i + 1)}`, name, kind: 'door' as const, level, lowSpot: 'L1' })),
+    closure: reduced.misclosure === null ? null : { misclosure: reduced.misclosure, setUps: reduced.setUps },
+    sills: lowSpots.length === 0 ? [] : named(content, 'sill', levels).map(({ name, level }, i) => ({ id: `S${String(i + 1)}`, name, kind: 'door' as const, level, lowSpot: 'L1', soilFall: null, landing: null })),
     spotLevels: content.points.flatMap((point, i) => {
       const level = levels.get(point.point);
       return level === undefined ? [] : [{ id: `V${String(i + 1)}`, name: point.point, level, station: point.station, position: null }];

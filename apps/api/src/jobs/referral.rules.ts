@@ -19,6 +19,7 @@ const advice: Readonly<Record<string, Advice>> = {
   waterOnDryDays: { to: ['jobs.referral.to.leakTest'], cautions: [] },
   externalFlood: { to: ['jobs.referral.to.floodplain'], cautions: ['jobs.referral.caution.noWater'] },
   neighbourFill: { to: ['jobs.referral.to.civil'], cautions: [] },
+  lotLineDispute: { to: ['jobs.referral.to.civil'], cautions: [] },
   septicNear: { to: ['jobs.referral.to.health'], cautions: ['jobs.referral.caution.noDigging'] },
   wetland: { to: ['jobs.referral.to.civil'], cautions: ['jobs.referral.caution.noDigging'] },
 };

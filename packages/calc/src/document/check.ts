@@ -1,16 +1,23 @@
 import { checkRain } from './checkRain.ts';
 import { checkSite } from './checkSite.ts';
 import { checkSystem } from './checkSystem.ts';
-import type { Construction, DesignDocument } from './document.ts';
+import type { Construction, DesignDocument, Electrical } from './document.ts';
 import { DocumentError } from './error.ts';
-import { checkEach, checkFields, checkUniqueIds, isObject } from './fields.ts';
-import { constructionRules, electricalRules, limitRules, restorationRules, rootRules, siteRules, slabCutRules, trenchRules } from './rules.ts';
+import { checkEach, checkFields, checkUniqueIds, checkWord, isObject } from './fields.ts';
+import { burialRules, constructionRules, electricalRules, limitRules, restorationRules, rootRules, siteRules, slabCutRules, trenchRules } from './rules.ts';
 import { documentVersion } from './upgrade.ts';
+
+function checkElectrical(electrical: Electrical, path: string): void {
+  checkFields(electrical, electricalRules, path);
+  if (electrical.burial === null) return;
+  checkFields(electrical.burial, burialRules, `${path}/burial`);
+  checkWord(electrical.burial.method, ['direct', 'conduit', 'gfciCable'], `${path}/burial/method`);
+}
 
 function checkConstruction(construction: Construction, partIds: ReadonlySet<string>): void {
   checkFields(construction, constructionRules, '/construction');
   checkFields(construction.restoration, restorationRules, '/construction/restoration');
-  if (construction.electrical !== null) checkFields(construction.electrical, electricalRules, '/construction/electrical');
+  if (construction.electrical !== null) checkElectrical(construction.electrical, '/construction/electrical');
   const lists = [['slabCuts', construction.slabCuts, slabCutRules], ['trenches', construction.trenches, trenchRules]] as const;
   for (const [name, list, rules] of lists) {
     if (list.length > 500) throw new DocumentError('document.tooMany', `/construction/${name}`, { most: 500 });

@@ -1,7 +1,7 @@
 import { DocumentError } from './error.ts';
 import { checkEach, checkFields, checkUniqueIds, checkWord } from './fields.ts';
 import {
-  breakpointRules, candidateRules, catchmentRules, datumRules, existingDrainRules, lineRules, lossRules, lowSpotRules, observationRules, positionRules, sillRules, siteRules, soilRules, spotLevelRules,
+  breakpointRules, candidateRules, catchmentRules, closureRules, datumRules, existingDrainRules, landingRules, lineRules, lossRules, lowSpotRules, observationRules, positionRules, sillRules, siteRules, soilRules, spotLevelRules,
   stageAreaRules, utilityRules,
 } from './rules.ts';
 import type { Catchment, LowSpot, Site } from './document.ts';
@@ -68,6 +68,15 @@ function checkSpills(site: Site): void {
   });
 }
 
+function checkSurvey(site: Site): void {
+  if (site.closure !== null) checkFields(site.closure, closureRules, '/site/closure');
+  site.sills.forEach(({ landing }, index) => {
+    if (landing === null) return;
+    checkFields(landing, landingRules, `/site/sills/${index}/landing`);
+    checkWord(landing.kind, ['egress', 'other'], `/site/sills/${index}/landing/kind`);
+  });
+}
+
 function checkTargets(site: Site, partIds: ReadonlySet<string>): void {
   const spots = new Set(site.lowSpots.map((spot) => spot.id));
   site.sills.forEach((sill, index) => {
@@ -100,6 +109,7 @@ export function checkSite(site: Site, partIds: ReadonlySet<string>): void {
   }
   site.lowSpots.forEach((spot, index) => { checkLowSpot(spot, `/site/lowSpots/${index}`); });
   site.catchments.forEach((catchment, index) => { checkCatchment(catchment, `/site/catchments/${index}`); });
+  checkSurvey(site);
   checkLines(site);
   checkSpills(site);
   checkTargets(site, partIds);

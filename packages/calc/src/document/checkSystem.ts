@@ -101,6 +101,7 @@ function checkOutlet(outlet: Outlet, path: string): void {
   if (outlet.pit !== null) checkFields(outlet.pit, pitRules, `${path}/pit`);
   if (outlet.dryWell !== null) checkFields(outlet.dryWell, dryWellRules, `${path}/dryWell`);
   if (outlet.dryWell !== null && outlet.dryWell.voids <= 0) throw new DocumentError('document.notPositive', `${path}/dryWell/voids`, { value: outlet.dryWell.voids });
+  if (outlet.exitGround !== null) checkWord(outlet.exitGround, ['grass', 'denseGrass', 'stone'], `${path}/exitGround`);
   if (outlet.returns !== null) checkFields(outlet.returns, returnRules, `${path}/returns`);
   for (const [name, answer] of Object.entries(outlet.questions)) {
     checkWord(answer, ['yes', 'no', 'unknown', 'notApplicable'], `${path}/questions/${name}`);

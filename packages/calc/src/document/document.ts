@@ -40,6 +40,10 @@ export interface SourceStamp {
 
 export interface Site {
   readonly datum: { readonly benchMark: string; readonly level: number };
+  /** How the survey closed on its bench mark [m] and over how many set-ups; null when it was not closed or not surveyed. */
+  readonly closure: { readonly misclosure: number; readonly setUps: number } | null;
+  /** Area of the lot [m2], null when not known. */
+  readonly lotArea: number | null;
   readonly sills: readonly Sill[];
   readonly spotLevels: readonly SpotLevel[];
   /** Lines along which the ground breaks, and lines that no water crosses. Together with the spot levels they make the surface. */
@@ -62,6 +66,10 @@ export interface Sill {
   readonly level: number;
   /** Low spot whose pond reaches this sill first. */
   readonly lowSpot: string;
+  /** Fall of the soil away from the house over the first 10 ft beside this sill [m]; null where it is paved or was not measured. */
+  readonly soilFall: number | null;
+  /** Step down from this sill to its landing before and after the works [m]; null when the works leave the landing alone. */
+  readonly landing: { readonly kind: 'egress' | 'other'; readonly before: number; readonly after: number } | null;
 }
 
 export interface SpotLevel {
@@ -173,6 +181,8 @@ export interface Soil {
   readonly seasonalHighWaterTable: number | null;
   /** Level of the ground at the basin or pit, for flotation with water at grade. */
   readonly gradeLevel: number;
+  /** Depth to which the ground freezes [m], null when not known. */
+  readonly frostDepth: number | null;
 }
 
 export interface ExistingDrain {
@@ -202,7 +212,7 @@ export interface Observation {
   readonly id: string;
   readonly kind:
     | 'retainingWallOver4ft' | 'leaningWall' | 'slabOffset' | 'voidUnderSlab' | 'movingFooting' | 'postTensionSlab' | 'publicPipe'
-    | 'sewage' | 'waterOnDryDays' | 'externalFlood' | 'neighbourFill' | 'septicNear' | 'wetland';
+    | 'sewage' | 'waterOnDryDays' | 'externalFlood' | 'neighbourFill' | 'lotLineDispute' | 'septicNear' | 'wetland';
   readonly note: string;
 }
 
@@ -454,6 +464,12 @@ export interface Outlet extends PartBase {
   readonly pit: { readonly area: number; readonly depth: number; readonly voids: number; readonly bottomLevel: number } | null;
   /** A dry well or infiltration trench that stores and soaks away what arrives; null at every other outlet. */
   readonly dryWell: DryWell | null;
+  /** Width of the throat where water leaves [m]; null when it is that of what leads here. */
+  readonly exitDiameter: number | null;
+  /** What the leaving water runs over; null when not told. */
+  readonly exitGround: 'grass' | 'denseGrass' | 'stone' | null;
+  /** Level at which water usually stands in a ditch or swale that receives the water; null when dry or not known. */
+  readonly ordinaryWater: number | null;
   /** Share of what leaves here that runs back into a low spot; null when none does. */
   readonly returns: { readonly lowSpot: string; readonly share: number } | null;
   readonly questions: OutletQuestions;
@@ -468,6 +484,8 @@ export interface DryWell {
   readonly bottomLevel: number;
   /** Design infiltration rate through base and wetted sides [m/s], the measured one over its safety factor. */
   readonly infiltrationRate: number;
+  /** Whether there is a way over for what the store cannot hold. */
+  readonly overflow: boolean;
   /** Low spot that takes the overflow; null when it leaves the site. */
   readonly overflowsTo: string | null;
 }
@@ -574,4 +592,8 @@ export interface Electrical {
   /** Conductor resistance [ohm/m]. */
   readonly conductorResistance: number;
   readonly voltage: number;
+  /** How the cable is buried and how deep [m]; null when not told. */
+  readonly burial: { readonly method: 'direct' | 'conduit' | 'gfciCable'; readonly depth: number } | null;
+  /** Level of the receptacle or junction that feeds the pump; null when not told. */
+  readonly receptacleLevel: number | null;
 }

@@ -6,11 +6,13 @@ export const rootRules: Rules = {
   schema: 'text', version: 'count', title: 'text', seed: 'count', site: 'object', rain: 'object', system: 'object', construction: 'object', limits: 'list', sources: 'object',
 };
 export const siteRules: Rules = {
-  datum: 'object', sills: 'list', spotLevels: 'list', breaklines: 'list', walls: 'list', lowSpots: 'list', catchments: 'list', candidateOutlets: 'list', soil: 'object',
+  datum: 'object', closure: 'object?', lotArea: 'positive?', sills: 'list', spotLevels: 'list', breaklines: 'list', walls: 'list', lowSpots: 'list', catchments: 'list', candidateOutlets: 'list', soil: 'object',
   existingDrains: 'list', utilities: 'list', observations: 'list',
 };
 export const datumRules: Rules = { benchMark: 'text', level: 'level' };
-export const sillRules: Rules = { id: 'text', name: 'text', kind: 'text', level: 'level', lowSpot: 'text' };
+export const closureRules: Rules = { misclosure: 'any', setUps: 'count' };
+export const sillRules: Rules = { id: 'text', name: 'text', kind: 'text', level: 'level', lowSpot: 'text', soilFall: 'any?', landing: 'object?' };
+export const landingRules: Rules = { kind: 'text', before: 'any', after: 'any' };
 export const spotLevelRules: Rules = { id: 'text', name: 'text', level: 'level', station: 'any?', position: 'object?' };
 export const positionRules: Rules = { x: 'any', y: 'any' };
 export const breakpointRules: Rules = { x: 'any', y: 'any', level: 'level' };
@@ -32,7 +34,7 @@ export const lossRules: Readonly<Record<Loss['method'], Rules>> = {
 export const candidateRules: Rules = {
   id: 'text', name: 'text', kind: 'text', level: 'level', distance: 'nonNegative', tailwater: 'nonNegative', collectorInvert: 'level',
 };
-export const soilRules: Rules = { texture: 'text', infiltrationRate: 'nonNegative?', seasonalHighWaterTable: 'level?', gradeLevel: 'level' };
+export const soilRules: Rules = { texture: 'text', infiltrationRate: 'nonNegative?', seasonalHighWaterTable: 'level?', gradeLevel: 'level', frostDepth: 'nonNegative?' };
 export const existingDrainRules: Rules = {
   id: 'text', name: 'text', diameter: 'positive', hoseFlow: 'nonNegative', backedUpAfter: 'nonNegative?', dyeSeen: 'flag', cameraStop: 'nonNegative?',
 };
@@ -84,8 +86,8 @@ export const partRules: Readonly<Record<PartKind, Rules>> = {
   },
   outlet: {
     ...base, outletKind: 'text', level: 'level', waterLevel: 'level', openingHead: 'nonNegative', distanceToFoundation: 'nonNegative',
-    distanceToLotLine: 'nonNegative', insideCatchment: 'flag', groundLevel: 'level', groundFallsAway: 'any', pit: 'object?', dryWell: 'object?', returns: 'object?',
-    questions: 'object',
+    distanceToLotLine: 'nonNegative', insideCatchment: 'flag', groundLevel: 'level', groundFallsAway: 'any', pit: 'object?', dryWell: 'object?',
+    exitDiameter: 'positive?', exitGround: 'text?', ordinaryWater: 'level?', returns: 'object?', questions: 'object',
   },
 };
 
@@ -96,7 +98,7 @@ export const markRules: Rules = { level: 'level', volume: 'nonNegative' };
 export const stepRules: Rules = { at: 'nonNegative', drop: 'nonNegative' };
 export const returnRules: Rules = { lowSpot: 'text', share: 'share' };
 export const dryWellRules: Rules = {
-  area: 'positive', perimeter: 'positive', depth: 'positive', voids: 'share', bottomLevel: 'level', infiltrationRate: 'nonNegative', overflowsTo: 'text?',
+  area: 'positive', perimeter: 'positive', depth: 'positive', voids: 'share', bottomLevel: 'level', infiltrationRate: 'nonNegative', overflow: 'flag', overflowsTo: 'text?',
 };
 export const seepageRules: Readonly<Record<Seepage['method'], Rules>> = {
   interceptor: { method: 'text', conductivity: 'positive', fromTexture: 'flag', gradient: 'nonNegative', depth: 'positive' },
@@ -114,6 +116,7 @@ export const slabCutRules: Rules = { id: 'text', name: 'text', length: 'positive
 export const trenchRules: Rules = { id: 'text', name: 'text', length: 'positive', width: 'positive', depth: 'positive', soil: 'text', part: 'text' };
 export const electricalRules: Rules = {
   dedicatedCircuit: 'flag', gfci: 'flag', extensionCord: 'flag', alarm: 'text', backup: 'text', runLength: 'nonNegative', current: 'nonNegative',
-  conductorResistance: 'nonNegative', voltage: 'positive',
+  conductorResistance: 'nonNegative', voltage: 'positive', burial: 'object?', receptacleLevel: 'level?',
 };
+export const burialRules: Rules = { method: 'text', depth: 'nonNegative' };
 export const restorationRules: Rules = { sodArea: 'nonNegative', paverArea: 'nonNegative' };

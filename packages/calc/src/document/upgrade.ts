@@ -20,18 +20,24 @@ function partFromOne(part: Json): Json {
     case 'basin': return { ...part, marks: [] };
     case 'pump': return { ...part, startLevel: null, power: 'mains', energy: null, inputPower: null };
     case 'dischargeLine': return { ...part, lowestSag: null, wallRoughness: smoothWall };
-    case 'outlet': return { ...part, dryWell: null, returns: null };
+    case 'outlet': return { ...part, dryWell: null, exitDiameter: null, exitGround: null, ordinaryWater: null, returns: null };
     default: return part;
   }
 }
 
 function siteFromOne(site: Json): Json {
   return {
-    ...site, breaklines: [], walls: [],
+    ...site, closure: null, lotArea: null, breaklines: [], walls: [],
+    sills: each(site['sills'], (sill) => ({ ...sill, soilFall: null, landing: null })),
+    soil: within(site['soil'], (soil) => ({ ...soil, frostDepth: null })),
     spotLevels: each(site['spotLevels'], (spot) => ({ ...spot, position: null })),
     lowSpots: each(site['lowSpots'], (spot) => ({ ...spot, spillsTo: null })),
     catchments: each(site['catchments'], (catchment) => ({ ...catchment, loss: { method: 'volumetric' }, response: 'kinematic' })),
   };
+}
+
+function constructionFromOne(construction: Json): Json {
+  return { ...construction, electrical: within(construction['electrical'], (supply) => ({ ...supply, burial: null, receptacleLevel: null })) };
 }
 
 /** Version 1 had one loss method, rectangular channels, cylindrical basins, mains pumps and no stores at outlets. */
@@ -40,6 +46,7 @@ function fromOne(document: Json): Json {
     ...document, version: 2, limits: [],
     site: within(document['site'], siteFromOne),
     rain: within(document['rain'], (rain) => ({ ...rain, recorded: null })),
+    construction: within(document['construction'], constructionFromOne),
     system: within(document['system'], (system) => ({ ...system, parts: each(system['parts'], partFromOne) })),
   };
 }

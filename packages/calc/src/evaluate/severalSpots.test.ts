@@ -13,7 +13,7 @@ function withSideYard(join: 'P1' | 'B1'): DesignDocument {
     copy.site.lowSpots.push({
       id: 'L2', name: 'Side yard', stageArea: [{ level, area: 2 }, { level: level + 0.1, area: 40 }], rimLevel: level + 0.1, spillWidth: 2, spillsTo: null, existingLoss: 0, station: 4,
     });
-    copy.site.sills.push({ id: 'S2', name: 'Crawl vent', kind: 'vent', level: level + 0.09, lowSpot: 'L2' });
+    copy.site.sills.push({ id: 'S2', name: 'Crawl vent', kind: 'vent', level: level + 0.09, lowSpot: 'L2', soilFall: null, landing: null });
     copy.site.catchments.push({ ...structuredClone(copy.site.catchments[0]!), id: 'C9', name: 'Side walk', area: 12, drainsTo: { kind: 'part', id: 'CB1' } });
     const pipe = structuredClone(copy.system.parts.find((part): part is Pipe => part.kind === 'pipe')!);
     const box: CatchBasin = {

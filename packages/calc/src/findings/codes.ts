@@ -1,7 +1,7 @@
 /** Every finding code that the checks can give: check id and case. The sentence of each stands in the text package. */
 export const findingCodes = [
   'R.retainingWallOver4ft', 'R.leaningWall', 'R.slabOffset', 'R.voidUnderSlab', 'R.movingFooting', 'R.postTensionSlab', 'R.publicPipe', 'R.sewage',
-  'R.waterOnDryDays', 'R.externalFlood', 'R.neighbourFill', 'R.septicNear', 'R.wetland', 'R.bigCatchment', 'R.bigFlow',
+  'R.waterOnDryDays', 'R.externalFlood', 'R.neighbourFill', 'R.lotLineDispute', 'R.septicNear', 'R.wetland', 'R.bigCatchment', 'R.bigFlow',
   'rain.illustrative',
   'L3.ok', 'L3.fallSmall', 'L3.fallMissing',
   'L4.ok', 'L4.gravityPossible', 'L4.gravityShort', 'L4.fallEnough', 'L4.fallSmall', 'L4.fallMissing',

@@ -68,9 +68,10 @@ export const PartSchema = z
       dryWell: z
         .strictObject({
           area: finite(0, 10_000), perimeter: Length, depth: Small, voids: finite(0, 1), bottomLevel: Level, infiltrationRate: finite(0, 0.1),
-          overflowsTo: PartId.nullable(),
+          overflow: z.boolean(), overflowsTo: PartId.nullable(),
         })
         .nullable(),
+      exitDiameter: Small.nullable(), exitGround: z.enum(['grass', 'denseGrass', 'stone']).nullable(), ordinaryWater: Level.nullable(),
       returns: z.strictObject({ lowSpot: PartId, share: finite(0, 1) }).nullable(),
       questions: z.strictObject({
         outletTypeNamed: Answer, ownerKnown: Answer, permissionHeld: Answer, notSanitarySewer: Answer, notOntoNeighbour: Answer,

@@ -40,7 +40,15 @@ const Loss = z.discriminatedUnion('method', [
 
 const Site = z.strictObject({
   datum: z.strictObject({ benchMark: Name, level: Level }),
-  sills: list(z.strictObject({ id: PartId, name: Name, kind: z.enum(['door', 'garage', 'vent', 'equipment']), level: Level, lowSpot: PartId }), 20),
+  closure: z.strictObject({ misclosure: finite(-100, 100), setUps: z.number().int().min(0).max(10_000) }).nullable(),
+  lotArea: finite(0, 1e8).nullable(),
+  sills: list(
+    z.strictObject({
+      id: PartId, name: Name, kind: z.enum(['door', 'garage', 'vent', 'equipment']), level: Level, lowSpot: PartId, soilFall: finite(-10, 10).nullable(),
+      landing: z.strictObject({ kind: z.enum(['egress', 'other']), before: finite(-10, 10), after: finite(-10, 10) }).nullable(),
+    }),
+    20,
+  ),
   spotLevels: list(z.strictObject({ id: PartId, name: Name, level: Level, station: finite(-1000, 5000).nullable(), position: Position.nullable() }), 1000),
   breaklines: list(z.strictObject({ id: PartId, name: Name, points: list(Position.extend({ level: Level }), 500) }), 200),
   walls: list(z.strictObject({ id: PartId, name: Name, points: list(Position, 500) }), 200),
@@ -65,7 +73,7 @@ const Site = z.strictObject({
     z.strictObject({ id: PartId, name: Name, kind: z.enum(outletKinds), level: Level, distance: Length, tailwater: finite(0, 20), collectorInvert: Level }),
     20,
   ),
-  soil: z.strictObject({ texture: text(80), infiltrationRate: finite(0, 0.01).nullable(), seasonalHighWaterTable: Level.nullable(), gradeLevel: Level }),
+  soil: z.strictObject({ texture: text(80), infiltrationRate: finite(0, 0.01).nullable(), seasonalHighWaterTable: Level.nullable(), gradeLevel: Level, frostDepth: finite(0, 10).nullable() }),
   existingDrains: list(
     z.strictObject({ id: PartId, name: Name, diameter: finite(0.01, 2), hoseFlow: finite(0, 0.05), backedUpAfter: finite(0, 86_400).nullable(), dyeSeen: z.boolean(), cameraStop: finite(0, 1000).nullable() }),
     20,
@@ -82,7 +90,7 @@ const Site = z.strictObject({
       id: PartId,
       kind: z.enum([
         'retainingWallOver4ft', 'leaningWall', 'slabOffset', 'voidUnderSlab', 'movingFooting', 'postTensionSlab', 'publicPipe',
-        'sewage', 'waterOnDryDays', 'externalFlood', 'neighbourFill', 'septicNear', 'wetland',
+        'sewage', 'waterOnDryDays', 'externalFlood', 'neighbourFill', 'lotLineDispute', 'septicNear', 'wetland',
       ]),
       note: text(1000),
     }),
@@ -114,6 +122,7 @@ const Construction = z.strictObject({
       alarm: z.enum(['differentCircuit', 'sameCircuitBattery', 'none']),
       backup: z.enum(['none', 'battery', 'secondPump', 'generatorInlet']),
       runLength: Length, current: finite(0, 200), conductorResistance: finite(0, 1), voltage: finite(0, 1000),
+      burial: z.strictObject({ method: z.enum(['direct', 'conduit', 'gfciCable']), depth: finite(0, 10) }).nullable(), receptacleLevel: Level.nullable(),
     })
     .nullable(),
   restoration: z.strictObject({ sodArea: finite(0, 1e5), paverArea: finite(0, 1e5) }),

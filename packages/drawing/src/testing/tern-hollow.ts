@@ -12,7 +12,7 @@ const lid: Outlet = {
   id: 'O1', kind: 'outlet', name: 'Front lawn lid', drainsTo: null, outletKind: 'percolationTee',
   level: ft(99.8), waterLevel: ft(99.9), openingHead: ft(0.3), distanceToFoundation: ft(40), distanceToLotLine: ft(10),
   insideCatchment: false, groundLevel: ft(99.78), groundFallsAway: 0.02,
-  pit: { area: inch(30) * inch(30), depth: inch(8), voids: 0.4, bottomLevel: ft(98.1) }, dryWell: null, returns: null, questions: cleared,
+  pit: { area: inch(30) * inch(30), depth: inch(8), voids: 0.4, bottomLevel: ft(98.1) }, dryWell: null, exitDiameter: inch(4), exitGround: 'grass', ordinaryWater: null, returns: null, questions: cleared,
 };
 
 export const parts: readonly Part[] = [
@@ -61,8 +61,8 @@ const catchment = { depressionStorage: 1, flowLength: 5, slope: 0.01, roughness:
 export const ternHollow: DesignDocument = {
   schema: 'yardfall.design', version: 2, title: 'Tern Hollow', seed: 1,
   site: {
-    datum: { benchMark: 'Finished floor', level: ft(100) },
-    sills: [{ id: 'S1', name: 'Slider track', kind: 'door', level: ft(99.93), lowSpot: 'LS1' }],
+    datum: { benchMark: 'Finished floor', level: ft(100) }, closure: null, lotArea: null,
+    sills: [{ id: 'S1', name: 'Slider track', kind: 'door', level: ft(99.93), lowSpot: 'LS1', soilFall: null, landing: null }],
     spotLevels: [
       { id: 'x1', name: 'Patio at door', level: ft(99.85), station: ft(0.3), position: null },
       { id: 'x2', name: 'Low spot', level: ft(99.62), station: ft(6), position: null },
@@ -83,7 +83,7 @@ export const ternHollow: DesignDocument = {
       { id: 'K1', name: 'Street gutter', kind: 'curb', level: ft(99.35), distance: ft(140), tailwater: 0, collectorInvert: ft(99.15) },
       { id: 'K2', name: 'Easement swale', kind: 'ditch', level: ft(99.4), distance: ft(150), tailwater: 0, collectorInvert: ft(99.15) },
     ],
-    soil: { texture: 'sandyLoam', infiltrationRate: null, seasonalHighWaterTable: ft(97.6), gradeLevel: ft(99.95) },
+    soil: { texture: 'sandyLoam', infiltrationRate: null, seasonalHighWaterTable: ft(97.6), gradeLevel: ft(99.95), frostDepth: null },
     existingDrains: [], utilities: [], observations: [],
   },
   rain: {

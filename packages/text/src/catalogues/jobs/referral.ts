@@ -13,6 +13,7 @@ export const jobReferral = catalogue({
   'jobs.referral.observed.waterOnDryDays': { en: 'Water runs on dry days.', es: 'Corre agua en días secos.' },
   'jobs.referral.observed.externalFlood': { en: 'Flood water from outside the lot stands higher than the sill.', es: 'El agua de inundación de fuera del terreno sube más que el umbral.' },
   'jobs.referral.observed.neighbourFill': { en: 'The neighboring lot was filled and sends its water here.', es: 'El terreno vecino se rellenó y manda su agua aquí.' },
+  'jobs.referral.observed.lotLineDispute': { en: 'The lot line is in dispute.', es: 'El lindero está en disputa.' },
   'jobs.referral.observed.septicNear': { en: 'A septic field or a well is near.', es: 'Hay un campo séptico o un pozo cerca.' },
   'jobs.referral.observed.wetland': { en: 'A wetland is near.', es: 'Hay un humedal cerca.' },
 

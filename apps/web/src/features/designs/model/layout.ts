@@ -96,6 +96,7 @@ function emitterAt({ lowSpot }: Place): Outlet {
   const lid = round(lowSpot.rimLevel - 0.18 * FOOT);
   return {
     kind: 'outlet', id: 'O1', name: 'Emitter on the lawn', drainsTo: null, outletKind: 'emitter', level: lid, waterLevel: round(lid + 0.1 * FOOT), openingHead: round(0.3 * FOOT),
-    distanceToFoundation: round(60 * FOOT), distanceToLotLine: round(12 * FOOT), insideCatchment: false, groundLevel: lid, groundFallsAway: 0.015, pit: null, dryWell: null, returns: null, questions: unanswered,
+    distanceToFoundation: round(60 * FOOT), distanceToLotLine: round(12 * FOOT), insideCatchment: false, groundLevel: lid, groundFallsAway: 0.015, pit: null, dryWell: null,
+    exitDiameter: round(4 * INCH), exitGround: 'grass', ordinaryWater: null, returns: null, questions: unanswered,
   };
 }

@@ -6,6 +6,7 @@ const INCH = 0.0254;
 /** 12 AWG copper, 10 A at 120 V over 60 ft: a start for the electrician's own figures (conductor resistance from memory of the code's table). */
 export const startingElectrical: Electrical = {
   dedicatedCircuit: true, gfci: true, extensionCord: false, alarm: 'differentCircuit', backup: 'none', runLength: 18.288, current: 10, conductorResistance: 0.00521, voltage: 120,
+  burial: null, receptacleLevel: null,
 };
 
 /** Cuts and trenches as the parts need them: channel strip 12 in wider than the channel, trenches to the lower invert with 2 in of bedding (common practice, no source). */
