@@ -1,10 +1,11 @@
 /**
  * How much is tried: the few cases of every test run, or the many of `npm run soak`, which sets YARDFALL_SOAK to `part/parts`
- * in each of its processes. This file alone reads it.
+ * in each of its processes. YARDFALL_SEED runs one single case again. This file alone reads both.
  */
 const asked = /^(\d+)\/(\d+)$/.exec(process.env['YARDFALL_SOAK'] ?? '');
 const part = asked === null ? 1 : Number(asked[1]);
 const parts = asked === null ? 1 : Number(asked[2]);
+const single = process.env['YARDFALL_SEED'];
 
 export const isSoak = asked !== null;
 
@@ -18,3 +19,13 @@ export const siteCount = (): number => soakCount(200, 10_000);
 
 /** A seed that is the same in every plain run, and another one in each process of a soak. */
 export const soakSeed = (seed: number): number => seed + (part - 1) * 1_000_003;
+
+/** Seeds of generated cases in this process; one after YARDFALL_SEED=n. */
+export function seedsOf(first: number, ci: number, full: number): number[] {
+  if (single !== undefined) return [Number(single)];
+  const start = soakSeed(first);
+  return Array.from({ length: soakCount(ci, full) }, (_, i) => start + i);
+}
+
+/** Whether all cases run, so that their shares mean something. */
+export const isWhole = single === undefined;
