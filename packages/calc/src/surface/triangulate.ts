@@ -33,19 +33,19 @@ function collect(input: SurfaceInput): { readonly places: Places; readonly segme
 
 /**
  * Levels of the vertices of walls and boundary that have none: the mean of the known vertices next to them on their
- * own side, by the inverse of the distance, working outwards from the known ones. A mean makes no new low spot, and
- * no level is carried across a wall.
+ * own side, by the inverse square of the distance, working outwards from the known ones. A mean makes no new low spot,
+ * and no level is carried across a wall.
  */
 function fillLevels(surface: { readonly x: number[]; readonly y: number[]; readonly triangles: number[]; readonly level: (number | null)[] }): number[] {
   const { x, y, triangles, level } = surface;
-  const lengthOf = (a: number, b: number): number => Math.sqrt((x[a]! - x[b]!) * (x[a]! - x[b]!) + (y[a]! - y[b]!) * (y[a]! - y[b]!));
+  const squareOf = (a: number, b: number): number => (x[a]! - x[b]!) * (x[a]! - x[b]!) + (y[a]! - y[b]!) * (y[a]! - y[b]!);
   for (;;) {
     const sums = new Map<number, { weight: number; total: number }>();
     const add = (to: number, from: number): void => {
       const known = level[from] ?? null;
       if (known === null || level[to] !== null) return;
       const sum = sums.get(to) ?? { weight: 0, total: 0 };
-      const weight = 1 / lengthOf(to, from);
+      const weight = 1 / squareOf(to, from);
       sums.set(to, { weight: sum.weight + weight, total: sum.total + weight * known });
     };
     triangles.forEach((a, e) => {
