@@ -11,5 +11,5 @@ await run(async () => {
   const steps = createSteps();
   await ensureInstalled(steps);
   await ensureBuilt(steps, { only: SERVICE });
-  return passThrough(process.execPath, ['--conditions=development', '--import', '@oxc-node/core/register', inRoot('tests/support/screens.ts')], { cwd: root });
+  return passThrough(process.execPath, ['--conditions=development', '--import', '@oxc-node/core/register', inRoot('tests/support/screens.ts'), ...process.argv.slice(2)], { cwd: root });
 });

@@ -44,7 +44,20 @@ function addressOf({ path: template }: ScreenPage, ids: ReadonlyMap<string, stri
 
 /** Pages load their parts as they need them; a picture before that shows a placeholder. */
 async function settle(page: Page): Promise<void> {
-  await page.waitForLoadState('networkidle');
+  const rest = async () => {
+    await page.waitForLoadState('networkidle');
+    await page.waitForFunction(() => document.querySelector('main') !== null && document.querySelector('[data-waiting]') === null, undefined, { timeout: 60_000 });
+  };
+  await rest();
+  // Pictures below the fold are fetched as they come into view.
+  await page.evaluate(async () => {
+    for (let y = 0; y < document.documentElement.scrollHeight; y += 600) {
+      scrollTo(0, y);
+      await new Promise((done) => { setTimeout(done, 40); });
+    }
+    scrollTo(0, 0);
+  });
+  await rest();
   await page.evaluate(() => document.fonts.ready);
   await page.waitForTimeout(250);
 }
@@ -85,7 +98,7 @@ async function takeRole(browser: Browser, origin: string, role: ScreenPage['role
     const ids = await jobIds(context);
     for (const [language, theme] of languages.flatMap((l) => themes.map((t) => [l, t] as const))) {
       await prefer(context, role, { language, theme });
-      for (const wanted of pages.filter((page) => page.role === role)) {
+      for (const wanted of wantedPages.filter((page) => page.role === role)) {
         problems.push(...(await take(context, wanted, addressOf(wanted, ids), { width: size.width, theme, language })));
       }
     }
@@ -93,6 +106,10 @@ async function takeRole(browser: Browser, origin: string, role: ScreenPage['role
   }
   return problems;
 }
+
+/** Only pages whose role and name hold one of the words given at the command line, when there are any. */
+const words = process.argv.slice(2);
+const wantedPages = pages.filter(({ role, name }) => words.length === 0 || words.some((word) => `${role}-${name}`.includes(word)));
 
 await run(async () => {
   const executablePath = findChromium();
@@ -104,7 +121,7 @@ await run(async () => {
   const browser = await chromium.launch({ executablePath, args: CHROMIUM_ARGS });
   const problems: string[] = [];
   try {
-    for (const role of new Set(pages.map((page) => page.role))) {
+    for (const role of new Set(wantedPages.map((page) => page.role))) {
       problems.push(...(await steps.step(`Taking the screens of the ${role}`, () => takeRole(browser, service.url, role, signInOf(service.dataDir, role)))));
     }
   } finally {
@@ -112,6 +129,6 @@ await run(async () => {
     await service.remove();
   }
   for (const problem of problems) steps.say(problem);
-  steps.say(`${pages.length * sizes.length * languages.length * themes.length} screens in ${folder}, ${problems.length} problems (${steps.total()})`);
+  steps.say(`${wantedPages.length * sizes.length * languages.length * themes.length} screens in ${folder}, ${problems.length} problems (${steps.total()})`);
   return problems.length > 0 ? 1 : 0;
 });

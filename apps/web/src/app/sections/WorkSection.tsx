@@ -8,7 +8,7 @@ export function WorkSection({ job }: JobSectionProps) {
   return (
     <div className="stack-wide">
       <FoundSection job={job} />
-      <Checklist jobId={job.id} />
+      <Checklist jobId={job.id} released={job.buildRevisionId !== null} />
       <PhotosSection job={job} />
     </div>
   );

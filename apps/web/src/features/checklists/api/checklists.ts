@@ -3,8 +3,9 @@ import { useQuery } from '@tanstack/react-query';
 import { useWrite } from '../../../hooks/useWrite.ts';
 import { read } from '../../../lib/query.ts';
 
-export function useChecklist(jobId: string) {
-  return useQuery(read(checklists.read, { params: { jobId } }));
+/** There is no list before a job is released. */
+export function useChecklist(jobId: string, released: boolean) {
+  return useQuery({ ...read(checklists.read, { params: { jobId } }), enabled: released });
 }
 
 export function useBegin(onDone: () => void) {

@@ -10,8 +10,8 @@ export interface ChecklistNow {
   readonly again: () => void;
 }
 
-export function useChecklistView(jobId: string): ChecklistNow {
-  const { data, error, isPending, refetch, dataUpdatedAt } = useChecklist(jobId);
+export function useChecklistView(jobId: string, released = true): ChecklistNow {
+  const { data, error, isPending, refetch, dataUpdatedAt } = useChecklist(jobId, released);
   const outbox = useOutbox();
   const view = useMemo(() => {
     if (!data) return null;

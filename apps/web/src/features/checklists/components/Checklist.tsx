@@ -5,7 +5,6 @@ import { Empty } from '../../../components/Empty.tsx';
 import { Heading } from '../../../components/Heading.tsx';
 import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
-import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
 import { doneCount, isSettled, type ChecklistView } from '../model/view.ts';
@@ -16,12 +15,12 @@ import { NextControl } from './NextControl.tsx';
 import './checklists.css';
 
 /** The list of the work, built from what will be built; an item opens as one screen. */
-export function Checklist({ jobId }: { readonly jobId: string }) {
+export function Checklist({ jobId, released }: { readonly jobId: string; readonly released: boolean }) {
   const { t } = useText();
-  const { view, pending, problem, again } = useChecklistView(jobId);
+  const { view, pending, problem, again } = useChecklistView(jobId, released);
   const [open, setOpen] = useState<string | null>(null);
+  if (!released) return <Empty what={t('checklists.none')} why={t('checklists.noneWhy')} />;
   if (pending) return <Loading what={t('checklists.loading')} />;
-  if (problem instanceof ApiProblem && problem.code === 'checklist.notBuildRevision') return <Empty what={t('checklists.none')} why={t('checklists.noneWhy')} />;
   if (!view) return <ProblemNotice problem={problem} action={<Button onClick={again}>{t('ui.tryAgain')}</Button>} />;
   return (
     <div className="stack">

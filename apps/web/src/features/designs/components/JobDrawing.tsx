@@ -11,7 +11,7 @@ export function JobDrawing({ job: { id: jobId } }: { readonly job: Job }) {
   const { t } = useText();
   const list = useDesigns(jobId);
   const revision = useRevision(jobId, latestRevision(list.data?.data.items ?? [])?.id ?? null);
-  if (list.isPending) return <Loading what={t('designs.loading')} />;
+  if (list.isPending || revision.isLoading) return <Loading what={t('designs.loading')} />;
   if (!revision.data) return <p className="faint">{t('designs.noDrawing')}</p>;
   const { document, evaluation } = revision.data.data;
   return <SectionDrawing document={document as DesignDocument} evaluation={evaluation as Evaluation | null} moment={null} />;

@@ -1,4 +1,4 @@
-import { checklists, handover, jobs } from '@yardfall/contracts';
+import { checklists, handover, jobs, type Job } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useWrite } from '../../../hooks/useWrite.ts';
 import { read } from '../../../lib/query.ts';
@@ -8,8 +8,8 @@ export function useHandover(jobId: string) {
 }
 
 /** What the phones measured is where the as-built levels come from. */
-export function useChecklistForLevels(jobId: string) {
-  return useQuery({ ...read(checklists.read, { params: { jobId } }), retry: false }).data?.data ?? null;
+export function useChecklistForLevels({ id: jobId, buildRevisionId }: Pick<Job, 'id' | 'buildRevisionId'>) {
+  return useQuery({ ...read(checklists.read, { params: { jobId } }), enabled: buildRevisionId !== null }).data?.data ?? null;
 }
 
 export function useHandOver() {

@@ -16,7 +16,7 @@ export function HandoverSection({ job }: { readonly job: Job }) {
   const { may } = useMe();
   const { data, error, isPending, refetch } = useHandover(job.id);
   const { document, pending } = useBuildRevision(job);
-  const checklist = useChecklistForLevels(job.id);
+  const checklist = useChecklistForLevels(job);
   if (isPending || pending) return <Loading what={t('handover.loading')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   const { handover, open } = data.data;
