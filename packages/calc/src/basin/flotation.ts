@@ -50,3 +50,28 @@ export function collarFor(basin: Omit<BuriedBasin, 'collarVolume'>, waterLevel: 
   const { uplift } = flotation({ ...basin, collarVolume: 0 }, waterLevel);
   return Math.max(0, (factor * uplift) / GRAVITY - basin.emptyMass) / (CONCRETE_DENSITY - WATER_DENSITY);
 }
+
+/** Least factors: at the seasonal high water table, and with water at grade. Source: ours, after common practice for buried tanks. */
+export const FLOTATION_AT_TABLE = 1.2;
+export const FLOTATION_AT_GRADE = 1.1;
+
+export interface FlotationCheck {
+  readonly atTable: Flotation;
+  readonly atGrade: Flotation;
+  readonly holds: boolean;
+}
+
+/**
+ * Both cases in which a basin must not float: ground water at its seasonal high, and water up to the rim. The pump is not counted.
+ *
+ * @param basin size, collar, empty mass
+ * @param waterTable seasonal high level [m]; null when not known, which leaves the case at grade
+ * @returns both answers, and whether both factors suffice
+ * Source: as flotation
+ */
+export function flotationCheck(basin: BuriedBasin, waterTable: number | null): FlotationCheck {
+  const atTable = flotation(basin, waterTable ?? basin.floorLevel);
+  const atGrade = flotation(basin, basin.rimLevel);
+  const enough = ({ factor }: Flotation, least: number): boolean => factor === null || factor >= least;
+  return { atTable, atGrade, holds: enough(atTable, FLOTATION_AT_TABLE) && enough(atGrade, FLOTATION_AT_GRADE) };
+}

@@ -22,3 +22,16 @@ export function leaderCapacity(diameter: number, fullness: number = LEADER_FULLN
   requireShare({ fullness });
   return 27.8 * pow(fullness, 5 / 3) * pow(diameter / INCH, 8 / 3) * GALLON_PER_MINUTE;
 }
+
+/** Diameter of a leader that just carries a flow [m]: the same formula turned round. */
+export function leaderDiameterFor(flow: number, fullness: number = LEADER_FULLNESS): number {
+  requirePositive({ flow, fullness });
+  requireShare({ fullness });
+  return INCH * pow(flow / GALLON_PER_MINUTE / (27.8 * pow(fullness, 5 / 3)), 3 / 8);
+}
+
+/** Roof area that a leader serves in a rain [m2]: its flow over the intensity [m/s]. */
+export function leaderArea(diameter: number, intensity: number): number {
+  requirePositive({ intensity });
+  return leaderCapacity(diameter) / intensity;
+}

@@ -1,3 +1,4 @@
+import { GRAVITY, WATER_DENSITY } from '../common/constants.ts';
 import { requirePositive } from '../common/require.ts';
 import { pow } from '../math/pow.ts';
 
@@ -17,4 +18,20 @@ export function selfCleansingSlope(diameter: number, velocity: number, roughness
   requirePositive({ diameter, velocity, roughness });
   const root = (velocity * roughness) / pow(diameter / 4, 2 / 3);
   return root * root;
+}
+
+/**
+ * Slope at which uniform flow drags on the wall with a stress.
+ *
+ *   S = tau / (rho*g*R)
+ *
+ * @param hydraulicRadius R of the flow [m], > 0
+ * @param stress tau [Pa], > 0
+ * @returns S [-]
+ * Source: tractive stress of uniform flow, as in ASCE gravity sewer practice
+ * Checked against: partFullPipe, whose stress it gives back, 1e-12
+ */
+export function tractiveSlope(hydraulicRadius: number, stress: number): number {
+  requirePositive({ hydraulicRadius, stress });
+  return stress / (WATER_DENSITY * GRAVITY * hydraulicRadius);
 }

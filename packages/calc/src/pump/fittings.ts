@@ -9,6 +9,9 @@ export const SCREWED_FITTINGS = {
   tee: { k: 1.8, lengthOverDiameter: 60 },
 } as const;
 
+/** K where water enters a pipe from still water with a sharp edge, and where it comes to rest. Source: handbooks; 0.57 (Rennels) and 0.51 (Miller) are measured on sharp edges. */
+export const END_LOSSES = { sharpEntrance: 0.5, exit: 1 } as const;
+
 /**
  * Head lost in a fitting.
  *
