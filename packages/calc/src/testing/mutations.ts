@@ -17,24 +17,24 @@ function holderOf(copy: Json, path: Path): Record<string | number, Json> {
   return holder;
 }
 
-const factors = [0, 0.1, 0.5, 0.9, 0.99, 0.9999, 1.0001, 1.01, 1.1, 2, 10];
+const factors = [0, 0.1, 0.5, 0.8, 0.9, 0.99, 0.999, 0.9999, 1.0001, 1.001, 1.01, 1.1, 1.25, 2, 10];
 
 /** A number as another hand would have typed it, a flag turned over; words, names and tables of rain stay. */
 function retyped(draw: Draw, old: Json): Json {
   if (typeof old === 'boolean') return !old;
   if (typeof old !== 'number') return old;
   if (draw.chance(0.6)) return old * draw.pick(factors);
-  return old + draw.pick([-0.3, -0.03, -0.003, 0.003, 0.03, 0.3]);
+  return old + draw.pick([-0.3, -0.03, -0.003, -0.0003, 0.0003, 0.003, 0.03, 0.3]);
 }
 
 /** Parts of a document whose every number hangs on the others stay as they are in a gentle change. */
 const fixed = (path: Path): boolean => path[0] === 'rain' && path[1] === 'table';
 
-/** A valid document with one to four numbers typed otherwise. It mostly stays one that can be computed. */
+/** A valid document with one to three numbers typed otherwise. It mostly stays one that can be computed. */
 export function gentlyChanged(document: DesignDocument, draw: Draw): DesignDocument {
   const copy = structuredClone(document) as unknown as Json;
   const paths = leaves(copy).filter((path) => !fixed(path) && ['number', 'boolean'].includes(typeof holderOf(copy, path)[path[path.length - 1]!]));
-  for (let i = draw.whole(1, 4); i > 0; i -= 1) {
+  for (let i = draw.whole(1, 3); i > 0; i -= 1) {
     const path = draw.pick(paths);
     const key = path[path.length - 1]!;
     const holder = holderOf(copy, path);
@@ -54,12 +54,18 @@ function branches(value: Json, path: Path = []): Path[] {
   return [...(path.length === 0 ? [] : [path]), ...entries.flatMap(([key, item]) => branches(item, [...path, key]))];
 }
 
+/** Takes a value out of where it is; files know no list with a hole. */
+function takeOut(holder: Record<string | number, Json>, key: string | number): void {
+  if (Array.isArray(holder)) (holder as Json[]).splice(Number(key), 1);
+  else Reflect.deleteProperty(holder, key);
+}
+
 function breakBranch(copy: Json, draw: Draw): void {
   const path = draw.pick(branches(copy));
   const holder = holderOf(copy, path);
   const key = path[path.length - 1]!;
   const old = holder[key]!;
-  if (draw.chance(0.3)) Reflect.deleteProperty(holder, key);
+  if (draw.chance(0.3)) takeOut(holder, key);
   else if (Array.isArray(old) && old.length > 0) holder[key] = draw.pick<Json>([[], old[0]!, [...old, old[0]!], [...old].reverse(), old.slice(1)]);
   else holder[key] = draw.pick<Json>([[], {}, null, [old], 'text', 1]);
 }
@@ -74,7 +80,7 @@ export function broken(document: DesignDocument, draw: Draw): DesignDocument {
     const value = draw.pick(strange);
     const holder = holderOf(copy, path);
     const key = path[path.length - 1]!;
-    if (value === undefined) Reflect.deleteProperty(holder, key);
+    if (value === undefined) takeOut(holder, key);
     else Object.defineProperty(holder, key, { value, enumerable: true, writable: true, configurable: true });
   }
   return copy as unknown as DesignDocument;

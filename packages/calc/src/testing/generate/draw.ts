@@ -26,9 +26,8 @@ export class Draw {
   }
 
   pick<T>(list: readonly T[]): T {
-    const item = list[Math.floor(this.random() * list.length)];
-    if (item === undefined) throw new Error('nothing to pick from');
-    return item;
+    if (list.length === 0) throw new Error('nothing to pick from');
+    return list[Math.floor(this.random() * list.length)] as T;
   }
 }
 
