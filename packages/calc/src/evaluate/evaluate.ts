@@ -8,6 +8,7 @@ import type { Evaluation, Results } from '../results/results.ts';
 import { allWorkings } from '../workings/allWorkings.ts';
 import { handDifferences } from '../routing/handDifference.ts';
 import { freeboardBand } from './band.ts';
+import { dryWellResults, grateResults, roofLineResults, swaleResults, underdrainResults } from './collectParts.ts';
 import { EvaluationContext } from './context.ts';
 import { channelResults, gutterResults, peakFlows, pipeResults } from './gravityParts.ts';
 import { outage } from './outage.ts';
@@ -37,7 +38,8 @@ function resultsOf(context: EvaluationContext, options: EvaluateOptions): Result
     peaks: peakFlows(document, context.periods), gutters: gutterResults(document), channels: channelResults(document, context.periods),
     pipes: pipeResults(document), basins: basinResults(context), pumps, outlets: outletResults(document, pumps), lowSpots: lowSpotResults(document),
     freeboards: freeboards(context, band), storm: stormRun(context), family: family(context), outage: outage(context),
-    existingDrains: existingDrainResults(document), quantities: quantities(document), referrals: [],
+    existingDrains: existingDrainResults(document), grates: grateResults(document), roofLines: roofLineResults(document), swales: swaleResults(document),
+    underdrains: underdrainResults(document), dryWells: dryWellResults(document), quantities: quantities(document), referrals: [],
     handDifferences: options.band === false ? [] : handDifferences(document, context.periods),
   };
 }
@@ -55,7 +57,7 @@ export function evaluate(document: DesignDocument, options: EvaluateOptions = {}
     const findings = allFindings(document, numbers);
     const referrals = findings.filter(({ severity }) => severity === 'refer').map(({ code }) => code);
     const results: Results = { ...numbers, referrals };
-    return settled({ calcVersion, results, findings, workings: allWorkings(document, results), massError: context.massError });
+    return settled({ calcVersion, results, findings, workings: allWorkings(context, results), massError: context.massError });
   } catch (error) {
     if (error instanceof CalcProblem && !(error instanceof DocumentError)) {
       throw new DocumentError('document.notComputable', error.path.startsWith('/') ? error.path : '', { reason: error.code, ...error.params });

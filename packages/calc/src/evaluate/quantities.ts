@@ -6,13 +6,13 @@ import { partsOf } from '../routing/pathParts.ts';
 import { quantityCodes, sizeNames } from './quantityCodes.ts';
 
 /** Waste on top of the drawing: pipe 5 %, concrete, stone and sod 10 %. Source: common practice, the trade's ranges. */
-const waste = { pipe: 1.05, concrete: 1.1, stone: 1.1, sod: 1.1 } as const;
+export const waste = { pipe: 1.05, concrete: 1.1, stone: 1.1, sod: 1.1 } as const;
 /** Loose volume over bank volume by soil, and of broken concrete. Source: common practice. */
-const swell = { sand: 1.12, loam: 1.25, clay: 1.35, rubble: 1.6 } as const;
+export const swell = { sand: 1.12, loam: 1.25, clay: 1.35, rubble: 1.6 } as const;
 /** Yield of an 80-lb bag: 0.60 ft3 [m3]. Source: bag label, common practice. */
-const bagVolume = 0.6 * 0.3048 * 0.3048 * 0.3048;
+export const bagVolume = 0.6 * 0.3048 * 0.3048 * 0.3048;
 /** Stone under and beside a pipe: 4 in over the width of the trench. Source: common practice. */
-const beddingDepth = 4 * INCH;
+export const beddingDepth = 4 * INCH;
 
 type Origin = Quantity['origin'];
 
@@ -42,7 +42,7 @@ function slab(cut: SlabCut, channel: Channel | undefined): Quantity[] {
 }
 
 /** What stands in a trench and does not go back as soil [m3]. */
-function filledVolume(document: DesignDocument, trench: Trench): number {
+export function filledVolume(document: DesignDocument, trench: Trench): number {
   const part = document.system.parts.find((one) => one.id === trench.part);
   const bank = trench.length * trench.width * trench.depth;
   if (part?.kind === 'basin') return Math.min(bank, (PI / 4) * part.diameter * part.diameter * (part.rimLevel - part.floorLevel) + part.collarVolume);

@@ -57,7 +57,8 @@ export function stormRun(context: EvaluationContext): StormRun | null {
   };
 }
 
-function familyRun(context: EvaluationContext, familyCase: FamilyCase, returnPeriod: number): RunResult {
+/** The run behind one picture of the slider. */
+export function familyRun(context: EvaluationContext, familyCase: FamilyCase, returnPeriod: number): RunResult {
   const { peakTime } = context;
   switch (familyCase) {
     case 'noSystem': return context.run(returnPeriod, 'bare', { mode: 'onTwin', record: true });

@@ -40,7 +40,8 @@ function columnShare(ratio: number, column: number): number {
   return at(at(LENGTH_SHARES, LENGTH_SHARES.length - 1)[1], column);
 }
 
-function lengthFactor(ratio: number, slope: number): number {
+/** Share by length over depth and fall, read between the entries of the table. */
+export function lengthFactor(ratio: number, slope: number): number {
   if (ratio <= 50) return 1;
   if (slope <= FALLS[0]) return columnShare(ratio, 0);
   for (let i = 1; i < FALLS.length; i += 1) {

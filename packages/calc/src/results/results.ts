@@ -28,6 +28,11 @@ export interface Results {
   readonly family: readonly FamilyMember[];
   readonly outage: OutageResult | null;
   readonly existingDrains: readonly ExistingDrainResult[];
+  readonly grates: readonly GrateResult[];
+  readonly roofLines: readonly RoofLineResult[];
+  readonly swales: readonly SwaleResult[];
+  readonly underdrains: readonly UnderdrainResult[];
+  readonly dryWells: readonly DryWellResult[];
   readonly quantities: readonly Quantity[];
   readonly referrals: readonly string[];
   /** The hand calculation beside the coupled model, per return period; empty in an evaluation without the band. */
@@ -128,6 +133,9 @@ export interface OutletResult {
   readonly part: string;
   readonly pitVolume: number | null;
   readonly lineVolume: number;
+  /** Flow and velocity with which the design storm leaves; null where nothing that is computed leads there. */
+  readonly exitFlow: number | null;
+  readonly exitVelocity: number | null;
 }
 
 export interface LowSpotResult {
@@ -191,6 +199,46 @@ export interface ExistingDrainResult {
   readonly blindLength: number | null;
 }
 
+/** Capacity of an inlet's grate at the allowed head, and the flow that it gets in the design storm [m3/s]. */
+export interface GrateResult {
+  readonly part: string;
+  readonly capacity: number;
+  readonly flow: number;
+}
+
+export interface RoofLineResult {
+  readonly part: string;
+  readonly flow: number;
+  /** Level to which water stands at the house while the line carries its design flow [m]. */
+  readonly standingLevel: number;
+  /** Water that stays in the line between storms [m3]. */
+  readonly volume: number;
+}
+
+export interface SwaleResult {
+  readonly part: string;
+  readonly flow: number;
+  readonly depth: number;
+  readonly velocity: number;
+  readonly topWidth: number;
+  /** Depth over the depth that is built. */
+  readonly share: number;
+}
+
+export interface UnderdrainResult {
+  readonly part: string;
+  /** Steady ground water that it takes [m3/s]. */
+  readonly inflow: number;
+}
+
+export interface DryWellResult {
+  readonly part: string;
+  /** Water that its voids hold [m3], soakage when full [m3/s], time in which it empties [s], null where nothing soaks away. */
+  readonly store: number;
+  readonly soakage: number;
+  readonly emptyTime: number | null;
+}
+
 export interface Quantity {
   readonly code: string;
   readonly part: string | null;
@@ -218,19 +266,48 @@ export interface Finding {
   /** Id of the part, sill, low spot or outlet that it stands at; null for the whole job. */
   readonly at: string | null;
   readonly params: Params;
+  /** The limit in force: pass, fail; and by, at, why where the company has set it. */
   readonly limit: Params;
   readonly source: string;
   readonly remedy: Remedy | null;
 }
 
 export interface Working {
-  /** Path of the result it explains, for example "pumps.P1.dutyAtOff". */
+  /** JSON pointer of the result in the evaluation, for example "/results/pumps/0/dutyAtOff/flow". */
   readonly result: string;
+  /** The result's name without its place: "pumps.dutyAtOff.flow". Its words stand in the text package. */
+  readonly code: string;
+  /** Id of the part, sill, low spot or outlet that it is about; null for the whole job. */
+  readonly at: string | null;
+  /** An equation in the symbols below; its left side is the value, or what `solves` says. */
   readonly formula: string;
-  readonly symbols: readonly { readonly symbol: string; readonly meaning: string; readonly value: number; readonly unit: string; readonly from: string | null }[];
+  readonly symbols: readonly WorkingSymbol[];
+  /** Intermediate values in order, each from the symbols and the values before it. */
+  readonly steps: readonly WorkingStep[];
+  /** Symbol that was found by trial: put in, it gives the left side, which then is a symbol too. Null when the formula gives the value outright. */
+  readonly solves: string | null;
   readonly value: number;
   readonly unit: string;
   readonly source: string;
+  /** How far the formula by hand may stand off, as a share of the value: tables that the engine reads between. */
+  readonly tolerance: number;
+}
+
+/** `meaning` is a text code; `from` a JSON pointer into the document or the evaluation, null for a constant of the method or an outcome of the routing. */
+export interface WorkingSymbol {
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly from: string | null;
+}
+
+export interface WorkingStep {
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly formula: string;
+  readonly value: number;
+  readonly unit: string;
 }
 
 /** Thrown for a document that cannot be evaluated: a code, the path in the document, and parameters for the sentence. */

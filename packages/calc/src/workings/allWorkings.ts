@@ -1,10 +1,25 @@
-import type { DesignDocument } from '../document/document.ts';
+import type { EvaluationContext } from '../evaluate/context.ts';
 import type { Results, Working } from '../results/results.ts';
-import { channelWorkings, gravityWorkings, peakWorkings, pipeWorkings } from './gravityWorkings.ts';
-import { basinWorkings, freeboardWorkings, pumpWorkings } from './pumpedWorkings.ts';
+import { basinWorkings } from './basinWorkings.ts';
+import { channelWorkings, grateWorkings } from './channelWorkings.ts';
+import { gutterWorkings, peakWorkings } from './flowWorkings.ts';
+import { dryWellWorkings, outletWorkings } from './outletWorkings.ts';
+import { pipeWorkings, roofLineWorkings, swaleWorkings, underdrainWorkings } from './pipeWorkings.ts';
+import { pumpWorkings } from './pumpWorkings.ts';
+import { quantityWorkings } from './quantityWorkings.ts';
+import { existingDrainWorkings, gravityWorkings, lowSpotWorkings } from './siteWorkings.ts';
+import { familyWorkings, freeboardWorkings, handWorkings, outageWorkings, stormWorkings } from './stormWorkings.ts';
+import type { WorkingInput } from './working.ts';
 
-/** Workings of the main results, in the order in which a reader follows the water. */
-export function allWorkings(document: DesignDocument, results: Results): Working[] {
-  const input = { document, results };
-  return [gravityWorkings, peakWorkings, channelWorkings, pipeWorkings, basinWorkings, pumpWorkings, freeboardWorkings].flatMap((make) => make(input));
+type Make = (input: WorkingInput) => Working[];
+
+const topics: readonly Make[] = [
+  gravityWorkings, lowSpotWorkings, existingDrainWorkings, peakWorkings, gutterWorkings, roofLineWorkings, grateWorkings, channelWorkings, underdrainWorkings, pipeWorkings, swaleWorkings,
+  basinWorkings, pumpWorkings, outletWorkings, dryWellWorkings, familyWorkings, freeboardWorkings, stormWorkings, outageWorkings, handWorkings, quantityWorkings,
+];
+
+/** A working for every number of the results, in the order in which a reader follows the water. */
+export function allWorkings(context: EvaluationContext, results: Results): Working[] {
+  const input: WorkingInput = { context, document: context.document, results };
+  return topics.flatMap((make) => make(input));
 }

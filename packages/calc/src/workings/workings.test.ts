@@ -1,0 +1,71 @@
+import { describe, expect, test, vi } from 'vitest';
+import { evaluate } from '../evaluate/evaluate.ts';
+import type { Evaluation, Working } from '../results/results.ts';
+import { numbersOf, pointed } from '../testing/pointers.ts';
+import { namesIn, recompute } from '../testing/recompute.ts';
+import { everySite, siteDocument } from '../testing/sites.ts';
+
+// A busy machine is slow; what is asserted here is never a time.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
+
+const off = (own: number, told: number): number => Math.abs(own - told) / Math.max(Math.abs(told), 1e-9);
+
+/** Numbers of the results that say what was asked, and runs of samples behind the drawings. */
+const withoutWorking: readonly (readonly [RegExp, string])[] = [
+  [/\/returnPeriod$/, 'the return period that was asked for'],
+  [/^\/results\/pumps\/\d+\/dutyAt(Off|On)\/basinLevel$/, 'a level of the document'],
+  [/^\/results\/pumps\/\d+\/(systemCurve|pumpCurve)\//, 'samples for the pump graph'],
+  [/^\/results\/channels\/\d+\/profile\//, 'samples for the section'],
+  [/^\/results\/storm\/(start|step|intensity|inflow|pumpFlow|pondLevel|basinLevel|events)\b/, 'the storm graph'],
+  [/^\/results\/family\/\d+\/(start|step|levels)\b/, 'the slider\'s picture'],
+  [/^\/results\/outage\/cases\/\d+\/duration$/, 'the length that was asked for'],
+];
+
+describe.each(everySite)('workings of %s', (name) => {
+  const document = siteDocument(name);
+  const evaluation: Evaluation = evaluate(document);
+
+  test('each gives its value again from its own symbols', () => {
+    const wrong = evaluation.workings.flatMap((item) => {
+      const { value, wrongSteps } = recompute(item);
+      const right = off(value, item.value) <= item.tolerance || Math.abs(value - item.value) < 1e-12;
+      return right && wrongSteps.length === 0 ? [] : [`${item.result}: ${item.formula} gives ${value}, told ${item.value}; ${wrongSteps.join('; ')}`];
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  test('each names every symbol of its formula and uses every symbol that it names', () => {
+    const wrong = evaluation.workings.flatMap((item: Working) => {
+      const known = new Set([...item.symbols, ...item.steps].map(({ symbol }) => symbol));
+      const used = new Set([...namesIn(item.formula.split(' = ')[1] ?? ''), ...item.steps.flatMap(({ formula }) => namesIn(formula))]);
+      if (item.solves !== null) used.add(item.formula.split(' = ')[0] ?? '');
+      const missing = [...used].filter((symbol) => !known.has(symbol));
+      const idle = item.symbols.map(({ symbol }) => symbol).filter((symbol) => !used.has(symbol));
+      return missing.length + idle.length === 0 ? [] : [`${item.result}: ${item.formula} lacks ${missing.join(' ')}, does not use ${idle.join(' ')}`];
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  test('each value stands in the results, and each symbol where it says that it came from', () => {
+    const wrong = evaluation.workings.flatMap(({ result, value, symbols }) => [
+      ...(pointed(evaluation, result) === value ? [] : [`${result} is not ${value}`]),
+      ...symbols.flatMap(({ symbol, from }) => {
+        if (from === null) return [];
+        const origin: unknown = from.startsWith('/results/') ? pointed(evaluation, from) : pointed(document, from);
+        return origin === undefined ? [`${result}: ${symbol} points to ${from}, where nothing is`] : [];
+      }),
+    ]);
+    expect(wrong).toEqual([]);
+  });
+
+  test('a number of the results has a working, or says what was asked, or is a sample', () => {
+    const explained = new Set(evaluation.workings.map(({ result }) => result));
+    const bare = numbersOf(evaluation.results, '/results').map(({ path }) => path)
+      .filter((path) => !explained.has(path) && !withoutWorking.some(([pattern]) => pattern.test(path)));
+    expect(bare).toEqual([]);
+  });
+
+  test('no result is worked twice', () => {
+    expect(new Set(evaluation.workings.map(({ result }) => result)).size).toBe(evaluation.workings.length);
+  });
+});
