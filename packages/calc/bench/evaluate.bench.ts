@@ -1,24 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { evaluate } from '@yardfall/calc';
 import type { DesignDocument } from '@yardfall/calc';
+import { report, timed } from './measure.ts';
 
-/** Prints how long one evaluation takes, best and median of some rounds. Nothing is asserted: times belong to a machine. */
-const rounds = 15;
-const sites = ['tern-hollow', 'ridgeback', 'sallow-bend'] as const;
+const siteOf = (name: string): DesignDocument => JSON.parse(readFileSync(new URL(`../../../prisma/seed/sites/${name}.json`, import.meta.url), 'utf8')) as DesignDocument;
 
-function timeOf(run: () => void): { readonly best: number; readonly median: number } {
-  const times = Array.from({ length: rounds }, () => {
-    const start = performance.now();
-    run();
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return { best: times[0] ?? 0, median: times[Math.floor(rounds / 2)] ?? 0 };
-}
-
-for (const name of sites) {
-  const document = JSON.parse(readFileSync(new URL(`../../../prisma/seed/sites/${name}.json`, import.meta.url), 'utf8')) as DesignDocument;
-  for (const band of [false, true]) {
-    const { best, median } = timeOf(() => { evaluate(document, { band }); });
-    process.stdout.write(`${name.padEnd(12)} band ${band ? 'yes' : 'no '}  best ${best.toFixed(1)} ms  median ${median.toFixed(1)} ms\n`);
-  }
+/** The demo design is the one that a drag must follow; the others stand beside it. */
+for (const name of ['tern-hollow', 'ridgeback', 'sallow-bend']) {
+  const document = siteOf(name);
+  const demo = name === 'tern-hollow';
+  const plain = timed(() => { evaluate(document, { band: false }); }, 25);
+  report(`${name}: numbers, findings, all what-ifs`, plain.median, 'ms', demo ? 10 : null);
+  const band = timed(() => { evaluate(document); }, 9);
+  report(`${name}: with the band`, band.median, 'ms', demo ? 100 : null);
 }
