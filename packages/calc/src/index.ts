@@ -128,6 +128,27 @@ export { percolationVerdict, PERCOLATION_LIMITS } from './outlet/percolationProc
 export { surfaceReturn, sheetAtLine } from './outlet/surfaceReturn.ts';
 export { looseVolume, swellOf, loadFactor, shrinkageOf, truckLoads } from './quantity/earthwork.ts';
 export { bagYield, bagsFor, concreteMass } from './quantity/concrete.ts';
+export { triangulateSurface, planArea } from './surface/triangulate.ts';
+export { triangulateSurvey } from './surface/survey.ts';
+export type { SurveyedSite } from './surface/survey.ts';
+export { SURFACE_LIMITS, OPEN_EDGE, WALL_EDGE } from './surface/surface.ts';
+export type { Ground, Spot, SurfaceInput, SurveyBreakline, SurveyPoint, SurveyWall } from './surface/surface.ts';
+export { findLowSpots, LEAST_LOW_SPOT_DEPTH } from './surface/lowSpots.ts';
+export type { Drainage, GroundLowSpot } from './surface/lowSpots.ts';
+export { stageAt, stagesAt } from './surface/stage.ts';
+export type { Stage } from './surface/stage.ts';
+export { stageAreaOf } from './surface/stageTable.ts';
+export { waterExtent } from './surface/extent.ts';
+export type { WaterPolygon } from './surface/extent.ts';
+export { contourLines } from './surface/contours.ts';
+export type { Contour } from './surface/contours.ts';
+export { flowPath } from './surface/flowPath.ts';
+export type { FlowPath } from './surface/flowPath.ts';
+export { groundCatchments } from './surface/catchments.ts';
+export type { GroundCatchment } from './surface/catchments.ts';
+export { groundProfile } from './surface/groundProfile.ts';
+export type { ProfilePoint } from './surface/groundProfile.ts';
+export { levelAt } from './surface/locate.ts';
 
 // ------------------------------------------------------------ the engine
 export { evaluate, calcVersion } from './evaluate/evaluate.ts';
@@ -141,6 +162,8 @@ export type { DocumentErrorCode } from './document/error.ts';
 export { limits, judge } from './findings/limits.ts';
 export { findingCodes, remedyCodes } from './findings/codes.ts';
 export type { FindingCode, RemedyCode } from './findings/codes.ts';
+export { workingCodes, workingMeanings } from './workings/codes.ts';
+export type { WorkingCode, WorkingMeaning } from './workings/codes.ts';
 export type { Limit, LimitId, Verdict } from './findings/limits.ts';
 export { handModel, handOutage, handStore } from './routing/handModel.ts';
 export type { HandModel, HandResult } from './routing/handModel.ts';

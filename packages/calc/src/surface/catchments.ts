@@ -1,7 +1,7 @@
 import { descend } from './flowPath.ts';
 import type { Drainage } from './lowSpots.ts';
 import type { Drop } from './descent.ts';
-import type { Surface } from './surface.ts';
+import type { Ground } from './surface.ts';
 import { planArea } from './triangulate.ts';
 
 /** Ground that drains to one simple low spot, or off the ground (null): its triangles and their area in plan [m2]. */
@@ -15,7 +15,7 @@ export interface GroundCatchment { readonly lowSpot: number | null; readonly fac
  * Accuracy: the divide runs along edges of triangles, so it is as good as the spots are dense
  * Source: steepest descent as in flowPath
  */
-export function groundCatchments(surface: Surface, drainage: Drainage): GroundCatchment[] {
+export function groundCatchments(surface: Ground, drainage: Drainage): GroundCatchment[] {
   const { x, y, triangles } = surface;
   const faces = new Map<number | null, number[]>();
   for (const spot of drainage.lowSpots) if (spot.children.length === 0) faces.set(spot.index, []);

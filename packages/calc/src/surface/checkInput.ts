@@ -1,19 +1,19 @@
 import { CalcProblem } from '../common/problem.ts';
 import { SURFACE_LIMITS } from './surface.ts';
-import type { Place, SurfaceInput } from './surface.ts';
+import type { Position, SurfaceInput } from './surface.ts';
 
 function checkNumber(value: unknown, path: string): void {
   if (typeof value !== 'number' || !Number.isFinite(value)) throw new CalcProblem('surface.notFinite', path, { value: String(value) });
   if (Math.abs(value) > SURFACE_LIMITS.farthest) throw new CalcProblem('surface.tooFar', path, { value, most: SURFACE_LIMITS.farthest });
 }
 
-function checkPlace(place: Place & { readonly level?: number | undefined }, path: string, needsLevel: boolean): void {
+function checkPlace(place: Position & { readonly level?: number | undefined }, path: string, needsLevel: boolean): void {
   checkNumber(place.x, `${path}/x`);
   checkNumber(place.y, `${path}/y`);
   if (needsLevel || place.level !== undefined) checkNumber(place.level, `${path}/level`);
 }
 
-function checkLine(points: readonly (Place & { readonly level?: number | undefined })[], path: string, least: number, needsLevel: boolean): void {
+function checkLine(points: readonly (Position & { readonly level?: number | undefined })[], path: string, least: number, needsLevel: boolean): void {
   if (points.length < least) throw new CalcProblem('surface.lineTooShort', path, { count: points.length, least });
   points.forEach((point, i) => { checkPlace(point, `${path}/${i}`, needsLevel); });
 }

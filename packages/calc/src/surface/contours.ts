@@ -2,10 +2,10 @@ import { CalcProblem } from '../common/problem.ts';
 import { chainFrom, placesOf, shoreAcross } from './shore.ts';
 import type { ShoreKey } from './shore.ts';
 import { facetOf } from './stage.ts';
-import type { Place, Surface } from './surface.ts';
+import type { Position, Ground } from './surface.ts';
 
 /** A line of one level, lower ground on its left; a closed one does not repeat its first place. */
-export interface Contour { readonly level: number; readonly closed: boolean; readonly points: readonly Place[] }
+export interface Contour { readonly level: number; readonly closed: boolean; readonly points: readonly Position[] }
 
 /** More lines than this cannot be read on any drawing; ours. */
 export const MOST_CONTOUR_LEVELS = 1000;
@@ -19,7 +19,7 @@ export const MOST_CONTOUR_LEVELS = 1000;
  * Errors: surface.badInterval, surface.tooManyContours
  * Source: geometry
  */
-export function contourLines(surface: Surface, interval: number): Contour[] {
+export function contourLines(surface: Ground, interval: number): Contour[] {
   if (!(interval > 0) || !Number.isFinite(interval)) throw new CalcProblem('surface.badInterval', 'interval', { interval: String(interval) });
   const range = surface.level.reduce((most, level) => Math.max(most, level), -Infinity) - surface.level.reduce((least, level) => Math.min(least, level), Infinity);
   if (range / interval > MOST_CONTOUR_LEVELS) throw new CalcProblem('surface.tooManyContours', 'interval', { interval, most: MOST_CONTOUR_LEVELS });
@@ -37,7 +37,7 @@ export function contourLines(surface: Surface, interval: number): Contour[] {
   return [...byStep].sort(([p], [q]) => p - q).flatMap(([step, links]) => linesOf(surface, links, step * interval));
 }
 
-function linesOf(surface: Surface, links: Map<ShoreKey, ShoreKey>, level: number): Contour[] {
+function linesOf(surface: Ground, links: Map<ShoreKey, ShoreKey>, level: number): Contour[] {
   const reached = new Set(links.values());
   const starts = [...links.keys()];
   const found: Contour[] = [];

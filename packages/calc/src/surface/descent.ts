@@ -2,18 +2,18 @@ import type { Drainage } from './lowSpots.ts';
 import { gradientOf } from './locate.ts';
 import { distanceBetween } from './neighbors.ts';
 import { OPEN_EDGE, nextOf, previousOf } from './surface.ts';
-import type { Place, Surface } from './surface.ts';
+import type { Position, Ground } from './surface.ts';
 
 /** Where flowing water is: within a triangle, at a vertex, or off the ground. */
 export type Drop =
-  | { readonly at: 'face'; readonly face: number; readonly place: Place }
-  | { readonly at: 'vertex'; readonly vertex: number; readonly place: Place }
-  | { readonly at: 'off'; readonly place: Place };
+  | { readonly at: 'face'; readonly face: number; readonly place: Position }
+  | { readonly at: 'vertex'; readonly vertex: number; readonly place: Position }
+  | { readonly at: 'off'; readonly place: Position };
 
-const placeOf = (surface: Surface, vertex: number): Place => ({ x: surface.x[vertex]!, y: surface.y[vertex]! });
-export const atVertex = (surface: Surface, vertex: number): Drop => ({ at: 'vertex', vertex, place: placeOf(surface, vertex) });
+const placeOf = (surface: Ground, vertex: number): Position => ({ x: surface.x[vertex]!, y: surface.y[vertex]! });
+export const atVertex = (surface: Ground, vertex: number): Drop => ({ at: 'vertex', vertex, place: placeOf(surface, vertex) });
 
-function lowerEnd(surface: Surface, drainage: Drainage, e: number): number {
+function lowerEnd(surface: Ground, drainage: Drainage, e: number): number {
   const { rank } = drainage.flood;
   const a = surface.triangles[e]!;
   const b = surface.triangles[nextOf(e)]!;
@@ -21,25 +21,25 @@ function lowerEnd(surface: Surface, drainage: Drainage, e: number): number {
 }
 
 /** The corner of a triangle that was flooded first. */
-export function lowestCorner(surface: Surface, drainage: Drainage, face: number): number {
+export function lowestCorner(surface: Ground, drainage: Drainage, face: number): number {
   const corners = [0, 1, 2].map((k) => surface.triangles[3 * face + k]!);
   return corners.reduce((best, v) => (drainage.flood.rank[v]! < drainage.flood.rank[best]! ? v : best));
 }
 
 /** How far a direction leads out of a triangle over one of its edges. */
-function outward(surface: Surface, e: number, direction: Place): number {
+function outward(surface: Ground, e: number, direction: Position): number {
   const a = surface.triangles[e]!;
   const b = surface.triangles[nextOf(e)]!;
   return direction.x * (surface.y[b]! - surface.y[a]!) - direction.y * (surface.x[b]! - surface.x[a]!);
 }
 
-const downhill = (surface: Surface, face: number): Place => {
+const downhill = (surface: Ground, face: number): Position => {
   const gradient = gradientOf(surface, face);
   return { x: -gradient.x, y: -gradient.y };
 };
 
 /** The edge over which straight flow leaves a triangle, and the place on it; null on level ground. */
-function exitOf(surface: Surface, face: number, place: Place): { readonly e: number; readonly place: Place; readonly end: number } | null {
+function exitOf(surface: Ground, face: number, place: Position): { readonly e: number; readonly place: Position; readonly end: number } | null {
   const direction = downhill(surface, face);
   let best: { readonly e: number; readonly time: number } | null = null;
   for (let e = 3 * face; e < 3 * face + 3; e += 1) {
@@ -66,7 +66,7 @@ function exitOf(surface: Surface, face: number, place: Place): { readonly e: num
  *
  * @returns the way; the last drop is where it goes on
  */
-export function stepFromFace(surface: Surface, drainage: Drainage, drop: Drop & { readonly at: 'face' }): Drop[] {
+export function stepFromFace(surface: Ground, drainage: Drainage, drop: Drop & { readonly at: 'face' }): Drop[] {
   const exit = exitOf(surface, drop.face, drop.place);
   if (exit === null) return [atVertex(surface, lowestCorner(surface, drainage, drop.face))];
   if (exit.end >= 0) return [atVertex(surface, exit.end)];
@@ -78,7 +78,7 @@ export function stepFromFace(surface: Surface, drainage: Drainage, drop: Drop & 
 }
 
 /** The steepest way down from a vertex: along an edge, or straight into a triangle. */
-export function stepFromVertex(surface: Surface, drainage: Drainage, vertex: number): Drop | null {
+export function stepFromVertex(surface: Ground, drainage: Drainage, vertex: number): Drop | null {
   const along = drainage.flood.down[vertex]!;
   if (along < 0) return null;
   let steepest = (surface.level[vertex]! - surface.level[along]!) / distanceBetween(surface, vertex, along);
@@ -95,7 +95,7 @@ export function stepFromVertex(surface: Surface, drainage: Drainage, vertex: num
 }
 
 /** Half-edges that leave a vertex, one for each triangle around it. */
-function facesAround(surface: Surface, drainage: Drainage, vertex: number): number[] {
+function facesAround(surface: Ground, drainage: Drainage, vertex: number): number[] {
   const first = drainage.neighbors.leaving[vertex]!;
   const found: number[] = [];
   let e = first;

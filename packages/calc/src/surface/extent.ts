@@ -3,13 +3,13 @@ import type { GroundLowSpot } from './lowSpots.ts';
 import { chainFrom, crossingKey, isBelow, placesOf, shoreAcross } from './shore.ts';
 import type { ShoreKey } from './shore.ts';
 import { nextOf } from './surface.ts';
-import type { Place, Surface } from './surface.ts';
+import type { Position, Ground } from './surface.ts';
 
 /** Water in plan: a ring counter-clockwise (y upwards) and its islands clockwise; rings do not repeat their first place. */
-export interface WaterPolygon { readonly outer: readonly Place[]; readonly holes: readonly (readonly Place[])[] }
+export interface WaterPolygon { readonly outer: readonly Position[]; readonly holes: readonly (readonly Position[])[] }
 
 /** Signed area of a ring [m2], above zero counter-clockwise. */
-export function ringArea(ring: readonly Place[]): number {
+export function ringArea(ring: readonly Position[]): number {
   const origin = ring[0];
   if (origin === undefined) return 0;
   let twice = 0;
@@ -21,10 +21,13 @@ export function ringArea(ring: readonly Place[]): number {
   return twice / 2;
 }
 
-const lowestOf = (surface: Surface, face: number): number => Math.min(surface.level[surface.triangles[3 * face]!]!, surface.level[surface.triangles[3 * face + 1]!]!, surface.level[surface.triangles[3 * face + 2]!]!);
+/** Rings of less area are points [m2]. */
+const LEAST_RING = 1e-9;
+
+const lowestOf = (surface: Ground, face: number): number => Math.min(surface.level[surface.triangles[3 * face]!]!, surface.level[surface.triangles[3 * face + 1]!]!, surface.level[surface.triangles[3 * face + 2]!]!);
 
 /** Wet triangles by the sheets of water that hang together over wet edges. */
-function sheets(surface: Surface, faces: readonly number[], level: number): number[][] {
+function sheets(surface: Ground, faces: readonly number[], level: number): number[][] {
   const wet = new Set(faces.filter((face) => lowestOf(surface, face) < level));
   const found: number[][] = [];
   for (const start of wet) {
@@ -46,7 +49,7 @@ function sheets(surface: Surface, faces: readonly number[], level: number): numb
 }
 
 /** The edge of a sheet of water as links from place to place, water on the left: shores, walls and open edges. */
-function edgeOf(surface: Surface, sheet: readonly number[], level: number): Map<ShoreKey, ShoreKey> {
+function edgeOf(surface: Ground, sheet: readonly number[], level: number): Map<ShoreKey, ShoreKey> {
   const links = new Map<ShoreKey, ShoreKey>();
   for (const face of sheet) {
     const across = shoreAcross(surface, face, level);
@@ -62,15 +65,17 @@ function edgeOf(surface: Surface, sheet: readonly number[], level: number): Map<
   return links;
 }
 
-function polygonOf(surface: Surface, sheet: readonly number[], level: number): WaterPolygon | null {
+function polygonOf(surface: Ground, sheet: readonly number[], level: number): WaterPolygon | null {
   const links = edgeOf(surface, sheet, level);
-  let outer: Place[] = [];
-  const holes: Place[][] = [];
+  let outer: Position[] = [];
+  let largest = 0;
+  const holes: Position[][] = [];
   for (const start of links.keys()) {
     const ring = placesOf(surface, chainFrom(links, start).keys, level, true);
     const area = ringArea(ring);
-    if (area > 0) outer = ring;
-    else if (area < 0) holes.push(ring);
+    // where the shore runs through a vertex, a ring can shrink to a point
+    if (area > largest) [outer, largest] = [ring, area];
+    else if (area < -LEAST_RING) holes.push(ring);
   }
   return outer.length === 0 ? null : { outer, holes };
 }
@@ -84,7 +89,7 @@ function polygonOf(surface: Surface, sheet: readonly number[], level: number): W
  * Errors: surface.outsideLowSpot
  * Source: geometry
  */
-export function waterExtent(surface: Surface, lowSpot: GroundLowSpot, level: number): WaterPolygon[] {
+export function waterExtent(surface: Ground, lowSpot: GroundLowSpot, level: number): WaterPolygon[] {
   if (!(level >= lowSpot.bottom.level && level <= lowSpot.topLevel)) {
     throw new CalcProblem('surface.outsideLowSpot', 'level', { level, bottom: lowSpot.bottom.level, top: lowSpot.topLevel });
   }

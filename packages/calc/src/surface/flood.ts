@@ -1,6 +1,6 @@
 import { steepestOf } from './neighbors.ts';
 import type { Neighbors } from './neighbors.ts';
-import type { Surface } from './surface.ts';
+import type { Ground } from './surface.ts';
 
 /** A hollow while the water rises, and how it ended. */
 export interface Hollow {
@@ -32,14 +32,14 @@ class Rising {
   readonly rank: Int32Array;
   readonly hollows: Hollow[] = [];
   readonly hollowOf: Int32Array;
-  private readonly surface: Surface;
+  private readonly surface: Ground;
   private readonly neighbors: Neighbors;
   private readonly least: number;
   private readonly above: Int32Array;
   /** Hollow of each root of the joined water, OUTSIDE for water that has found a way out. */
   private readonly waterOf: Int32Array;
 
-  constructor(surface: Surface, neighbors: Neighbors, least: number) {
+  constructor(surface: Ground, neighbors: Neighbors, least: number) {
     const count = surface.x.length;
     this.surface = surface;
     this.neighbors = neighbors;
@@ -122,7 +122,7 @@ class Rising {
  * Source: order of flooding by Barnes, Lehman and Mulla 2014, Priority-flood, Computers and Geosciences 62;
  * nesting by Barnes, Callaghan and Wickert 2020, Earth Surface Dynamics 8 (from memory)
  */
-export function flood(surface: Surface, neighbors: Neighbors, least: number): Flood {
+export function flood(surface: Ground, neighbors: Neighbors, least: number): Flood {
   const rising = new Rising(surface, neighbors, least);
   rising.rise();
   const down = Int32Array.from(surface.x, (_, v) => steepestOf(surface, rising.rank, v, neighbors.of[v]!));

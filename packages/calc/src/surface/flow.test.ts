@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { anySurvey, grid, spots } from '../testing/surveys.ts';
 import { groundCatchments } from './catchments.ts';
 import { flowPath } from './flowPath.ts';
@@ -7,6 +7,9 @@ import { groundProfile } from './groundProfile.ts';
 import { levelAt } from './locate.ts';
 import { findLowSpots } from './lowSpots.ts';
 import { triangulateSurface } from './triangulate.ts';
+
+// A busy machine is slow; what is asserted here is never a time.
+vi.setConfig({ testTimeout: 240_000 });
 
 describe('ways of water', () => {
   test('on an even slope: straight down and off the ground', () => {
@@ -33,10 +36,13 @@ describe('ways of water', () => {
     const points = grid(6, 4, 1, (x, y) => 10 + Math.abs(y - 2) / 4 + Math.abs(x - 5) / 20 + (x === 6 ? 1 : 0));
     const surface = triangulateSurface({ points, breaklines: [{ id: 'valley', points: [{ x: 0, y: 2, level: 10.25 }, { x: 5, y: 2, level: 10 }] }] });
     const drainage = findLowSpots(surface);
-    const path = flowPath(surface, drainage, { x: 1.3, y: 3.6 });
-    expect(path.points.at(-1)).toEqual({ x: 5, y: 2 });
-    expect(drainage.lowSpots).toHaveLength(0); // the valley is open at x = 0 only above: it leaves nowhere lower than 10.25
-    expect(path.lowSpot).toBeNull();
+    expect(drainage.lowSpots).toMatchObject([{ bottom: { x: 5, y: 2, level: 10 }, spillLevel: 10.25, spillPoint: { x: 0, y: 2 } }]);
+    const { points: way, lowSpot } = flowPath(surface, drainage, { x: 1.3, y: 3.6 });
+    expect(lowSpot).toBe(0);
+    expect(way.at(-1)).toEqual({ x: 5, y: 2 });
+    const inValley = way.findIndex(({ y }) => y === 2);
+    expect(way[inValley]!.x).toBeLessThan(4);
+    expect(way.slice(inValley).every(({ y }) => y === 2)).toBe(true);
   });
 
   test('level ground ends too, and water crosses a hollow too shallow to count', () => {
@@ -74,7 +80,7 @@ describe('ways of water', () => {
       levels.slice(1).forEach((level, i) => {
         if (level !== null && levels[i] !== null) expect(level).toBeLessThanOrEqual(levels[i]! + 1e-6);
       });
-    }), { numRuns: 400 });
+    }), { numRuns: 200 });
     expect(inside).toBeGreaterThan(20);
   });
 });

@@ -3,13 +3,13 @@ import { atVertex, lowestCorner, stepFromFace, stepFromVertex } from './descent.
 import type { Drop } from './descent.ts';
 import { faceAt } from './locate.ts';
 import type { Drainage } from './lowSpots.ts';
-import type { Place, Surface } from './surface.ts';
+import type { Position, Ground } from './surface.ts';
 
 /** The way of water over the ground, and the simple low spot where it ends; null when it leaves the ground. */
-export interface FlowPath { readonly points: readonly Place[]; readonly lowSpot: number | null }
+export interface FlowPath { readonly points: readonly Position[]; readonly lowSpot: number | null }
 
 /** The shortest way over the edges (fewest of them) through shallow water from its lowest vertex to where it spills. */
-function throughWater(surface: Surface, drainage: Drainage, pit: number, saddle: number): number[] {
+function throughWater(surface: Ground, drainage: Drainage, pit: number, saddle: number): number[] {
   const { rank } = drainage.flood;
   const cameFrom = new Map<number, number>([[pit, pit]]);
   const waiting = [pit];
@@ -26,7 +26,7 @@ function throughWater(surface: Surface, drainage: Drainage, pit: number, saddle:
 }
 
 /** From a lowest vertex: the end of the way, or across shallow water and over its rim. */
-function fromPit(surface: Surface, drainage: Drainage, pit: number): { readonly end: number | null } | { readonly way: readonly Drop[] } {
+function fromPit(surface: Ground, drainage: Drainage, pit: number): { readonly end: number | null } | { readonly way: readonly Drop[] } {
   const lowSpot = drainage.lowSpotAt.get(pit);
   if (lowSpot !== undefined) return { end: lowSpot };
   const hollow = drainage.shallowAt.get(pit);
@@ -44,8 +44,8 @@ function fromPit(surface: Surface, drainage: Drainage, pit: number): { readonly 
  * After as many steps as there are triangles, or at a shallow hollow that it has crossed before, it goes on along the
  * edges only: those ways always end, whatever the rounding.
  */
-export function descend(surface: Surface, drainage: Drainage, start: Drop, known: Map<number, number | null>): FlowPath {
-  const points: Place[] = [start.place];
+export function descend(surface: Ground, drainage: Drainage, start: Drop, known: Map<number, number | null>): FlowPath {
+  const points: Position[] = [start.place];
   const passed: number[] = [];
   const crossed = new Set<number>();
   let drop = start;
@@ -93,7 +93,7 @@ export function descend(surface: Surface, drainage: Drainage, start: Drop, known
  * Source: geometry; steepest descent of a surface of plane triangles
  * Checked against: hand-made slopes, a valley, a wall; the ends agree with the catchments
  */
-export function flowPath(surface: Surface, drainage: Drainage, place: Place): FlowPath {
+export function flowPath(surface: Ground, drainage: Drainage, place: Position): FlowPath {
   const face = faceAt(surface, place);
   if (face < 0) throw new CalcProblem('surface.offGround', 'place', { x: place.x, y: place.y });
   return descend(surface, drainage, { at: 'face', face, place }, new Map());

@@ -1,6 +1,6 @@
 import { CalcProblem } from '../common/problem.ts';
 import { planeLevel } from './locate.ts';
-import type { Place, Spot, Surface } from './surface.ts';
+import type { Position, Spot, Ground } from './surface.ts';
 
 /** A place on a section: distance along its line, and level of the ground [m]. */
 export interface ProfilePoint extends Spot { readonly station: number }
@@ -11,14 +11,14 @@ interface Piece { readonly start: number; readonly end: number; readonly face: n
 const LEAST_PIECE = 1e-9;
 
 /** Shares of the way from a to b that lie over a triangle; null when it does not cross it. */
-function overFace(surface: Surface, face: number, a: Place, b: Place, length: number): Piece | null {
+function overFace(surface: Ground, face: number, a: Position, b: Position, length: number): Piece | null {
   const { x, y, triangles } = surface;
   let start = 0;
   let end = 1;
   for (let k = 0; k < 3; k += 1) {
     const p = triangles[3 * face + k]!;
     const q = triangles[3 * face + ((k + 1) % 3)]!;
-    const inside = (place: Place): number => (x[q]! - x[p]!) * (place.y - y[p]!) - (y[q]! - y[p]!) * (place.x - x[p]!);
+    const inside = (place: Position): number => (x[q]! - x[p]!) * (place.y - y[p]!) - (y[q]! - y[p]!) * (place.x - x[p]!);
     const [from, to] = [inside(a), inside(b)];
     if (from < 0 && to < 0) return null;
     if (from < 0) start = Math.max(start, from / (from - to));
@@ -28,7 +28,7 @@ function overFace(surface: Surface, face: number, a: Place, b: Place, length: nu
 }
 
 /** The ground under one straight piece of the line; a new stretch begins wherever there is a gap. */
-function along(surface: Surface, a: Place, b: Place, station: number, stretches: ProfilePoint[][]): number {
+function along(surface: Ground, a: Position, b: Position, station: number, stretches: ProfilePoint[][]): number {
   const length = Math.sqrt((b.x - a.x) * (b.x - a.x) + (b.y - a.y) * (b.y - a.y));
   const pieces: Piece[] = [];
   for (let face = 0; length > 0 && 3 * face < surface.triangles.length; face += 1) {
@@ -63,7 +63,7 @@ function along(surface: Surface, a: Place, b: Place, station: number, stretches:
  * Errors: surface.lineTooShort, surface.notFinite
  * Source: geometry
  */
-export function groundProfile(surface: Surface, line: readonly Place[]): ProfilePoint[][] {
+export function groundProfile(surface: Ground, line: readonly Position[]): ProfilePoint[][] {
   if (line.length < 2) throw new CalcProblem('surface.lineTooShort', 'line', { count: line.length, least: 2 });
   line.forEach((place, i) => {
     if (!Number.isFinite(place.x) || !Number.isFinite(place.y)) throw new CalcProblem('surface.notFinite', `line/${i}`, { value: `${place.x} ${place.y}` });

@@ -1,11 +1,11 @@
-import type { Place, Surface } from './surface.ts';
+import type { Position, Ground } from './surface.ts';
 import { turn } from './turn.ts';
 
 /**
  * The triangle over a place, edges counted in; -1 off the ground. On a shared edge the first triangle.
  * Signs are exact.
  */
-export function faceAt(surface: Surface, place: Place): number {
+export function faceAt(surface: Ground, place: Position): number {
   const { triangles } = surface;
   const probe = { x: [place.x, 0, 0], y: [place.y, 0, 0] };
   const leftOf = (a: number, b: number): boolean => {
@@ -25,7 +25,7 @@ export function faceAt(surface: Surface, place: Place): number {
 }
 
 /** Rise of a triangle in x and y [-]. */
-export function gradientOf(surface: Surface, face: number): Place {
+export function gradientOf(surface: Ground, face: number): Position {
   const { x, y, level, triangles } = surface;
   const a = triangles[3 * face]!;
   const b = triangles[3 * face + 1]!;
@@ -37,7 +37,7 @@ export function gradientOf(surface: Surface, face: number): Place {
 }
 
 /** Level of a triangle's plane at a place [m], held between its lowest and highest corner. */
-export function planeLevel(surface: Surface, face: number, place: Place): number {
+export function planeLevel(surface: Ground, face: number, place: Position): number {
   const { x, y, level, triangles } = surface;
   const corners = [triangles[3 * face]!, triangles[3 * face + 1]!, triangles[3 * face + 2]!];
   const at = corners[0]!;
@@ -48,7 +48,7 @@ export function planeLevel(surface: Surface, face: number, place: Place): number
 }
 
 /** Level of the ground at a place [m]; null off the ground. */
-export function levelAt(surface: Surface, place: Place): number | null {
+export function levelAt(surface: Ground, place: Position): number | null {
   const face = faceAt(surface, place);
   return face < 0 ? null : planeLevel(surface, face, place);
 }

@@ -4,7 +4,7 @@ import type { Flood, Hollow } from './flood.ts';
 import { neighborsOf } from './neighbors.ts';
 import type { Neighbors } from './neighbors.ts';
 import { stageAt } from './stage.ts';
-import type { Place, Spot, Surface } from './surface.ts';
+import type { Position, Spot, Ground } from './surface.ts';
 
 /** A hollow of the ground in which water stands before it goes on. */
 export interface GroundLowSpot {
@@ -14,7 +14,7 @@ export interface GroundLowSpot {
   readonly bottomVertex: number;
   /** Level at which it spills [m]; null when walls hold the water and nothing leaves. */
   readonly spillLevel: number | null;
-  readonly spillPoint: Place | null;
+  readonly spillPoint: Position | null;
   /** Highest level for which its water is known [m]: the spill level, or the highest ground in it. */
   readonly topLevel: number;
   /** Low spot that the spilled water reaches first; null when it leaves the ground or nothing leaves. */
@@ -76,7 +76,7 @@ function drains(made: Flood): Int32Array {
 }
 
 /** Triangles by the hollow that their lowest vertex was flooded with. */
-function facesByHollow(surface: Surface, made: Flood): Map<number, number[]> {
+function facesByHollow(surface: Ground, made: Flood): Map<number, number[]> {
   const found = new Map<number, number[]>();
   const { triangles } = surface;
   for (let face = 0; 3 * face < triangles.length; face += 1) {
@@ -90,7 +90,7 @@ function facesByHollow(surface: Surface, made: Flood): Map<number, number[]> {
   return found;
 }
 
-function describe(surface: Surface, hollow: Hollow, faces: readonly number[]): Pick<GroundLowSpot, 'bottom' | 'bottomVertex' | 'spillLevel' | 'spillPoint' | 'topLevel' | 'area' | 'volume'> {
+function describe(surface: Ground, hollow: Hollow, faces: readonly number[]): Pick<GroundLowSpot, 'bottom' | 'bottomVertex' | 'spillLevel' | 'spillPoint' | 'topLevel' | 'area' | 'volume'> {
   const { x, y, level, triangles } = surface;
   const { pit, saddle } = hollow;
   const spillLevel = saddle === null ? null : level[saddle]!;
@@ -112,7 +112,7 @@ function describe(surface: Surface, hollow: Hollow, faces: readonly number[]): P
  * Source: see flood; the water of a triangulated surface spills at a vertex
  * Checked against: a priority flood with a queue on random surveys; hand-made bowls
  */
-export function findLowSpots(surface: Surface, least: number = LEAST_LOW_SPOT_DEPTH): Drainage {
+export function findLowSpots(surface: Ground, least: number = LEAST_LOW_SPOT_DEPTH): Drainage {
   if (!(least >= 0) || !Number.isFinite(least)) throw new CalcProblem('surface.badDepth', 'least', { value: String(least) });
   const neighbors = neighborsOf(surface);
   const made = flood(surface, neighbors, least);

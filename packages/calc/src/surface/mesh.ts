@@ -1,6 +1,4 @@
 import { incircle } from 'robust-predicates';
-import { CalcProblem } from '../common/problem.ts';
-import { sweep } from './sweep.ts';
 import { nextOf, previousOf } from './surface.ts';
 
 /** A triangulation that is still being changed. */
@@ -11,7 +9,7 @@ export interface Mesh {
   readonly twins: Int32Array;
   /** Lines along a half-edge, bits; an edge with one is never flipped. */
   readonly lines: Uint8Array;
-  /** One half-edge that leaves each vertex. */
+  /** One half-edge that leaves each vertex; for a vertex on the hull the one along the hull. */
   readonly leaving: Int32Array;
 }
 
@@ -37,7 +35,11 @@ export function flip(mesh: Mesh, a: number): void {
   lines[b] = lines[ar]!;
   lines[ar] = 0;
   lines[bl] = 0;
-  for (const e of [a, nextOf(a), ar, b, nextOf(b), bl]) leaving[triangles[e]!] = e;
+  const [top, bottom] = [triangles[nextOf(a)]!, triangles[nextOf(b)]!];
+  if (leaving[bottom] === a) leaving[bottom] = nextOf(b);
+  if (leaving[top] === b) leaving[top] = nextOf(a);
+  if (leaving[right] === bl) leaving[right] = a;
+  if (leaving[left] === ar) leaving[left] = b;
 }
 
 /** Half-edges that leave a vertex. */
@@ -49,9 +51,6 @@ export function star(mesh: Mesh, vertex: number): number[] {
     found.push(e);
     e = mesh.twins[previousOf(e)]!;
   } while (e >= 0 && e !== first);
-  if (e < 0) {
-    for (let back = mesh.twins[first]!; back >= 0; back = mesh.twins[nextOf(back)]!) found.push(nextOf(back));
-  }
   return found;
 }
 
@@ -77,22 +76,4 @@ export function makeDelaunay(mesh: Mesh, start: Iterable<number>): void {
     flip(mesh, e);
     waiting.push(e, nextOf(e), twin, nextOf(twin));
   }
-}
-
-/**
- * Delaunay triangulation of places that are all different and not all in one line.
- *
- * @param x, y places [m]
- * Errors: surface.inLine
- * Source: any triangulation and flips to the empty circle (Lawson 1977, from memory); the signs of all tests are
- * exact by the library robust-predicates (Shewchuk 1997)
- */
-export function delaunayMesh(x: readonly number[], y: readonly number[]): Mesh {
-  const { triangles, twins } = sweep(x, y);
-  if (triangles.length === 0) throw new CalcProblem('surface.inLine', 'points', { count: x.length });
-  const leaving = new Int32Array(x.length).fill(-1);
-  triangles.forEach((vertex, e) => { leaving[vertex] = e; });
-  const mesh: Mesh = { x, y, triangles: Int32Array.from(triangles), twins: Int32Array.from(twins), lines: new Uint8Array(triangles.length), leaving };
-  makeDelaunay(mesh, mesh.twins.keys());
-  return mesh;
 }

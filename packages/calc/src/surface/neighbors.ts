@@ -1,5 +1,5 @@
 import { OPEN_EDGE, nextOf } from './surface.ts';
-import type { Surface } from './surface.ts';
+import type { Ground } from './surface.ts';
 
 /** How the vertices of a surface hang together. */
 export interface Neighbors {
@@ -11,7 +11,7 @@ export interface Neighbors {
   readonly leaving: Int32Array;
 }
 
-export function neighborsOf(surface: Surface): Neighbors {
+export function neighborsOf(surface: Ground): Neighbors {
   const { triangles, twins } = surface;
   const of: number[][] = surface.x.map(() => []);
   const open = new Uint8Array(of.length);
@@ -29,14 +29,14 @@ export function neighborsOf(surface: Surface): Neighbors {
   return { of, open, leaving };
 }
 
-export function distanceBetween(surface: Surface, a: number, b: number): number {
+export function distanceBetween(surface: Ground, a: number, b: number): number {
   const dx = surface.x[a]! - surface.x[b]!;
   const dy = surface.y[a]! - surface.y[b]!;
   return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** Of some neighbors the one with the steepest way down; on level ground the earliest in the order of flooding; -1 for none. */
-export function steepestOf(surface: Surface, rank: Int32Array, from: number, candidates: readonly number[]): number {
+export function steepestOf(surface: Ground, rank: Int32Array, from: number, candidates: readonly number[]): number {
   let best = -1;
   let steepest = -1;
   for (const to of candidates) {

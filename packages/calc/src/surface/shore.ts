@@ -1,5 +1,5 @@
 import { nextOf } from './surface.ts';
-import type { Place, Surface } from './surface.ts';
+import type { Position, Ground } from './surface.ts';
 
 /**
  * Places on the shore of a level: a vertex below it has its own number, a crossing of an edge the number of vertices
@@ -7,15 +7,15 @@ import type { Place, Surface } from './surface.ts';
  */
 export type ShoreKey = number;
 
-export const isBelow = (surface: Surface, vertex: number, level: number): boolean => surface.level[vertex]! < level;
+export const isBelow = (surface: Ground, vertex: number, level: number): boolean => surface.level[vertex]! < level;
 
-export function crossingKey(surface: Surface, e: number): ShoreKey {
+export function crossingKey(surface: Ground, e: number): ShoreKey {
   const twin = surface.twins[e]!;
   return surface.x.length + (twin >= 0 && twin < e ? twin : e);
 }
 
 /** Where a level crosses an edge, or the vertex itself. */
-export function shorePlace(surface: Surface, key: ShoreKey, level: number): Place {
+export function shorePlace(surface: Ground, key: ShoreKey, level: number): Position {
   const { x, y, triangles } = surface;
   const count = x.length;
   if (key < count) return { x: x[key]!, y: y[key]! };
@@ -27,7 +27,7 @@ export function shorePlace(surface: Surface, key: ShoreKey, level: number): Plac
 }
 
 /** The shore across a triangle, with the water on its left: where it comes in over the ground and where it goes out; null for none. */
-export function shoreAcross(surface: Surface, face: number, level: number): { readonly from: ShoreKey; readonly to: ShoreKey } | null {
+export function shoreAcross(surface: Ground, face: number, level: number): { readonly from: ShoreKey; readonly to: ShoreKey } | null {
   let from = -1;
   let to = -1;
   for (let e = 3 * face; e < 3 * face + 3; e += 1) {
@@ -40,8 +40,8 @@ export function shoreAcross(surface: Surface, face: number, level: number): { re
 }
 
 /** The places of a chain of keys, without those that fall on the one before. */
-export function placesOf(surface: Surface, keys: readonly ShoreKey[], level: number, closed: boolean): Place[] {
-  const places: Place[] = [];
+export function placesOf(surface: Ground, keys: readonly ShoreKey[], level: number, closed: boolean): Position[] {
+  const places: Position[] = [];
   for (const key of keys) {
     const place = shorePlace(surface, key, level);
     const last = places[places.length - 1];

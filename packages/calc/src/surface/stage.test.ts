@@ -1,17 +1,20 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { stageCurve, volumeAtLevel } from '../levels/stageVolume.ts';
 import { anyPoints, anySurvey, grid, spots } from '../testing/surveys.ts';
 import { findLowSpots } from './lowSpots.ts';
 import { stageAreaOf } from './stageTable.ts';
 import { stageAt, stagesAt } from './stage.ts';
-import type { Surface } from './surface.ts';
+import type { Ground } from './surface.ts';
 import { triangulateSurface } from './triangulate.ts';
 
-const allFaces = (surface: Surface): number[] => Array.from({ length: surface.triangles.length / 3 }, (_, i) => i);
+// A busy machine is slow; what is asserted here is never a time.
+vi.setConfig({ testTimeout: 240_000 });
+
+const allFaces = (surface: Ground): number[] => Array.from({ length: surface.triangles.length / 3 }, (_, i) => i);
 
 /** Water over one triangle, another way: clip the triangle at the level corner by corner, then prisms over a fan of the rest. */
-function clipped(surface: Surface, face: number, h: number): { area: number; volume: number } {
+function clipped(surface: Ground, face: number, h: number): { area: number; volume: number } {
   const corners = [0, 1, 2].map((k) => surface.triangles[3 * face + k]!).map((v) => ({ x: surface.x[v]!, y: surface.y[v]!, z: surface.level[v]! }));
   const wet: { x: number; y: number; z: number }[] = [];
   corners.forEach((a, k) => {
@@ -85,8 +88,8 @@ describe('stage, area and volume of any ground', () => {
       for (const { level, area, volume } of stagesAt(surface, faces, levels)) {
         const other = faces.map((face) => clipped(surface, face, level)).reduce((sum, part) => ({ area: sum.area + part.area, volume: sum.volume + part.volume }), { area: 0, volume: 0 });
         const flat = faces.filter((face) => [0, 1, 2].every((k) => surface.level[surface.triangles[3 * face + k]!] === level)).reduce((sum, face) => sum + clipped(surface, face, level).area, 0);
-        expect(Math.abs(area - (other.area - flat))).toBeLessThanOrEqual(1e-9 * Math.max(1e-6, other.area));
-        expect(Math.abs(volume - other.volume)).toBeLessThanOrEqual(1e-9 * Math.max(1e-6, other.volume));
+        expect(Math.abs(area - (other.area - flat))).toBeLessThanOrEqual(1e-9 * Math.max(1e-3, other.area));
+        expect(Math.abs(volume - other.volume)).toBeLessThanOrEqual(1e-9 * Math.max(1e-3, other.volume));
       }
     }), { numRuns: 150 });
   });

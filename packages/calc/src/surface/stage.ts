@@ -1,5 +1,5 @@
 import { CalcProblem } from '../common/problem.ts';
-import type { Surface } from './surface.ts';
+import type { Ground } from './surface.ts';
 import { planArea } from './triangulate.ts';
 
 /** Water that stands to a level [m]: its surface [m2] and what lies below it [m3]. */
@@ -8,7 +8,7 @@ export interface Stage { readonly level: number; readonly area: number; readonly
 /** A triangle by its corner levels in rising order [m] and its area in plan [m2]. */
 export interface Facet { readonly low: number; readonly middle: number; readonly high: number; readonly area: number }
 
-export function facetOf(surface: Surface, face: number): Facet {
+export function facetOf(surface: Ground, face: number): Facet {
   const { level, triangles } = surface;
   const a = level[triangles[3 * face]!]!;
   const b = level[triangles[3 * face + 1]!]!;
@@ -63,7 +63,7 @@ export function facetVolume(facet: Facet, h: number): number {
  * Errors: surface.notRising
  * Checked against: volumes of pyramid, wedge, cone-like dish and frustum; polygon clipping and the divergence formula
  */
-export function stagesAt(surface: Surface, faces: readonly number[], levels: readonly number[]): Stage[] {
+export function stagesAt(surface: Ground, faces: readonly number[], levels: readonly number[]): Stage[] {
   const facets = faces.map((face) => facetOf(surface, face)).sort((p, q) => p.low - q.low);
   const base = facets[0]?.low ?? 0;
   let next = 0;
@@ -95,6 +95,6 @@ export function stagesAt(surface: Surface, faces: readonly number[], levels: rea
 }
 
 /** Water surface [m2] and volume [m3] over some triangles at one level [m]; see stagesAt. */
-export function stageAt(surface: Surface, faces: readonly number[], level: number): Stage {
+export function stageAt(surface: Ground, faces: readonly number[], level: number): Stage {
   return stagesAt(surface, faces, [level])[0]!;
 }

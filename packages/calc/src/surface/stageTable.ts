@@ -3,14 +3,15 @@ import type { StageArea } from '../document/document.ts';
 import type { GroundLowSpot } from './lowSpots.ts';
 import { facetOf, stagesAt } from './stage.ts';
 import type { Stage } from './stage.ts';
-import type { Surface } from './surface.ts';
+import type { Ground } from './surface.ts';
 
 /** Rules of the table; ours. */
 const TABLE = {
-  /** Height of the step that stands for level ground, whose area comes all at once [m]. */
-  step: 1e-5,
-  /** A point has no area; a document wants one [m2]. */
-  leastArea: 1e-6,
+  /** Height of the step that stands for level ground, whose area comes all at once: share of the depth, at most [m]. */
+  stepShare: 1e-5,
+  mostStep: 1e-6,
+  /** A point has no area and a document wants one: this share of the area at the top. */
+  pointArea: 1e-9,
   /** Allowed difference of the frustum rule in one interval, as a share of its own volume, */
   ofInterval: 5e-4,
   /** or of the whole volume. */
@@ -18,34 +19,37 @@ const TABLE = {
   rounds: 14,
 } as const;
 
+const stepOf = (lowSpot: GroundLowSpot): number => Math.min(TABLE.mostStep, TABLE.stepShare * (lowSpot.topLevel - lowSpot.bottom.level));
+
 const frustum = (from: Stage, to: Stage): number => ((to.level - from.level) / 3) * (from.area + to.area + Math.sqrt(from.area * to.area));
 
 /** Levels at which the area changes its course: those of the vertices, and just above every piece of level ground. */
-function knots(surface: Surface, lowSpot: GroundLowSpot): number[] {
+function knots(surface: Ground, lowSpot: GroundLowSpot): number[] {
   const { bottom, topLevel, faces } = lowSpot;
-  const levels = [bottom.level, topLevel];
+  const step = stepOf(lowSpot);
+  const levels = [bottom.level, topLevel - step, topLevel];
   for (const face of faces) {
     const { low, middle, high } = facetOf(surface, face);
     levels.push(low, middle, high);
-    if (low === high) levels.push(low + TABLE.step);
+    if (high - low < step) levels.push(high + step);
   }
   const sorted = levels.filter((level) => level >= bottom.level && level <= topLevel).sort((p, q) => p - q);
   const apart: number[] = [];
   for (const level of sorted) {
-    if (apart.length === 0 || level - apart[apart.length - 1]! >= TABLE.step / 2) apart.push(level);
+    if (apart.length === 0 || level - apart[apart.length - 1]! >= step / 2) apart.push(level);
   }
   if (apart.length > 1) apart[apart.length - 1] = topLevel;
   return apart;
 }
 
 /** Halves the intervals in which the frustum rule is too far from the exact volume, round by round. */
-function refined(surface: Surface, lowSpot: GroundLowSpot): Stage[] {
+function refined(surface: Ground, lowSpot: GroundLowSpot): Stage[] {
   let levels = knots(surface, lowSpot);
   for (let round = 0; ; round += 1) {
     const stages = stagesAt(surface, lowSpot.faces, levels);
     const middles = stages.flatMap((to, i) => {
       const from = stages[i - 1];
-      if (from === undefined || to.level - from.level < TABLE.step) return [];
+      if (from === undefined || to.level - from.level < 2 * stepOf(lowSpot)) return [];
       const exact = to.volume - from.volume;
       const allowed = Math.max(TABLE.ofInterval * exact, TABLE.ofWhole * lowSpot.volume);
       return Math.abs(frustum(from, to) - exact) > allowed ? [(from.level + to.level) / 2] : [];
@@ -79,20 +83,20 @@ function shortened(stages: Stage[], most: number, whole: number): Stage[] {
  *
  * @param most rows at most, 2 or more; a longer table is thinned where it matters least
  * @returns rising levels [m] and areas [m2]; by the frustum rule between them the volume is within 0.1 % of the exact one
- * Level ground is a step of 0.01 mm; the lowest point has 1 mm2.
+ * Level ground is a step of 0.001 mm or less; a lowest point has a billionth of the area at the top.
  * Errors: surface.noDepth for a low spot without depth, surface.tooFewRows
  * Source: geometry; the frustum rule as in stageCurve
  */
-export function stageAreaOf(surface: Surface, lowSpot: GroundLowSpot, most = 200): StageArea[] {
+export function stageAreaOf(surface: Ground, lowSpot: GroundLowSpot, most = 200): StageArea[] {
   if (!(most >= 2)) throw new CalcProblem('surface.tooFewRows', 'most', { most });
-  if (!(lowSpot.topLevel - lowSpot.bottom.level > TABLE.step) || !(lowSpot.area > 0)) throw new CalcProblem('surface.noDepth', 'lowSpot', { level: lowSpot.bottom.level });
+  if (!(lowSpot.topLevel - lowSpot.bottom.level > TABLE.mostStep) || !(lowSpot.area > 0)) throw new CalcProblem('surface.noDepth', 'lowSpot', { level: lowSpot.bottom.level });
   const stages = refined(surface, lowSpot);
   const floor = lowSpot.faces.reduce((sum, face) => {
     const facet = facetOf(surface, face);
     return facet.high === lowSpot.bottom.level ? sum + facet.area : sum;
   }, 0);
   stages[0] = { level: lowSpot.bottom.level, area: floor, volume: 0 };
-  let area: number = TABLE.leastArea;
+  let area = TABLE.pointArea * lowSpot.area;
   return shortened(stages, most, lowSpot.volume).map((stage) => {
     area = Math.max(area, stage.area);
     return { level: stage.level, area };

@@ -1,3 +1,7 @@
+import type { Position } from '../document/document.ts';
+
+export type { Position };
+
 /** A surveyed spot of the ground [m]. */
 export interface SurveyPoint { readonly id: string; readonly x: number; readonly y: number; readonly level: number }
 
@@ -15,11 +19,8 @@ export interface SurfaceInput {
   readonly boundary?: readonly { readonly x: number; readonly y: number }[] | undefined;
 }
 
-/** A place in plan [m]. */
-export interface Place { readonly x: number; readonly y: number }
-
 /** A place with its level [m]. */
-export interface Spot extends Place { readonly level: number }
+export interface Spot extends Position { readonly level: number }
 
 /** Twin of a half-edge at the edge of the surveyed ground: water leaves over it. */
 export const OPEN_EDGE = -1;
@@ -36,7 +37,7 @@ export const BOUNDARY = 4;
  * walks over the mesh can cross it. Half-edge e runs from vertex triangles[e] to the next corner of triangle floor(e/3),
  * counter-clockwise with y upwards.
  */
-export interface Surface {
+export interface Ground {
   readonly x: readonly number[];
   readonly y: readonly number[];
   readonly level: readonly number[];

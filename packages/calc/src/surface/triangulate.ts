@@ -1,15 +1,16 @@
 import { CalcProblem } from '../common/problem.ts';
 import { checkSpread, checkSurfaceInput } from './checkInput.ts';
 import { constrain } from './constrain.ts';
+import { delaunayMesh } from './delaunay.ts';
 import { cutVertices, groundFaces, isOpen } from './faces.ts';
-import { delaunayMesh } from './mesh.ts';
+import { fillLevels } from './fillLevels.ts';
 import type { Mesh } from './mesh.ts';
 import { addPlace, noPlaces } from './places.ts';
 import type { Places } from './places.ts';
 import { cutSegments } from './segments.ts';
 import type { Segment } from './segments.ts';
-import { BOUNDARY, BREAKLINE, OPEN_EDGE, WALL, WALL_EDGE, nextOf } from './surface.ts';
-import type { Surface, SurfaceInput } from './surface.ts';
+import { BOUNDARY, BREAKLINE, OPEN_EDGE, WALL, WALL_EDGE } from './surface.ts';
+import type { Ground, SurfaceInput } from './surface.ts';
 
 function collect(input: SurfaceInput): { readonly places: Places; readonly segments: Segment[] } {
   const places = noPlaces();
@@ -31,35 +32,7 @@ function collect(input: SurfaceInput): { readonly places: Places; readonly segme
   return { places, segments };
 }
 
-/**
- * Levels of the vertices of walls and boundary that have none: the mean of the known vertices next to them on their
- * own side, by the inverse square of the distance, working outwards from the known ones. A mean makes no new low spot,
- * and no level is carried across a wall.
- */
-function fillLevels(surface: { readonly x: number[]; readonly y: number[]; readonly triangles: number[]; readonly level: (number | null)[] }): number[] {
-  const { x, y, triangles, level } = surface;
-  const squareOf = (a: number, b: number): number => (x[a]! - x[b]!) * (x[a]! - x[b]!) + (y[a]! - y[b]!) * (y[a]! - y[b]!);
-  for (;;) {
-    const sums = new Map<number, { weight: number; total: number }>();
-    const add = (to: number, from: number): void => {
-      const known = level[from] ?? null;
-      if (known === null || level[to] !== null) return;
-      const sum = sums.get(to) ?? { weight: 0, total: 0 };
-      const weight = 1 / squareOf(to, from);
-      sums.set(to, { weight: sum.weight + weight, total: sum.total + weight * known });
-    };
-    triangles.forEach((a, e) => {
-      const b = triangles[nextOf(e)]!;
-      add(a, b);
-      add(b, a);
-    });
-    if (sums.size === 0) break;
-    for (const [vertex, { weight, total }] of sums) level[vertex] = total / weight;
-  }
-  return level.map((value) => value ?? 0);
-}
-
-function cutSurface(mesh: Mesh, kept: Uint8Array, places: Places): Surface {
+function cutSurface(mesh: Mesh, kept: Uint8Array, places: Places): Ground {
   const { corner, old } = cutVertices(mesh, kept);
   const number = new Int32Array(corner.length).fill(-1);
   let count = 0;
@@ -92,7 +65,7 @@ function cutSurface(mesh: Mesh, kept: Uint8Array, places: Places): Surface {
  * Source: Delaunay triangulation with constraints (Chew 1989, Sloan 1993; from memory); exact predicates (Shewchuk 1997)
  * Checked against: Euler's formula and the empty circle of every triangle on random surveys
  */
-export function triangulateSurface(input: SurfaceInput): Surface {
+export function triangulateSurface(input: SurfaceInput): Ground {
   checkSurfaceInput(input);
   const { places, segments } = collect(input);
   checkSpread(places.x, places.y, places.level.flatMap((level, i) => (level === null ? [] : [i])));
@@ -105,7 +78,7 @@ export function triangulateSurface(input: SurfaceInput): Surface {
 }
 
 /** Signed area in plan of a triangle [m2]. */
-export function planArea(surface: Surface, face: number): number {
+export function planArea(surface: Ground, face: number): number {
   const { x, y, triangles } = surface;
   const a = triangles[3 * face]!;
   const b = triangles[3 * face + 1]!;
