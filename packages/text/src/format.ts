@@ -55,6 +55,12 @@ const numeric = {
   intensity: usOr(scaled(unit.inchPerHour, 2, 'in/h'), scaled(unit.millimetrePerHour, 1, 'mm/h')),
   /** Pa */
   stress: usOr(scaled(unit.poundForcePerSquareFoot, 3, 'lb/sq ft'), scaled(1, 2, 'Pa')),
+  /** N */
+  force: usOr((v, l) => withUnit(graded(l, v / unit.poundForce, 10, 100), 'lb'), (v, l) => withUnit(graded(l, v, 10, 100), 'N')),
+  /** kg */
+  mass: usOr((v, l) => withUnit(graded(l, v / unit.pound, 10, 100), 'lb'), (v, l) => withUnit(graded(l, v, 10, 100), 'kg')),
+  /** m/s2 */
+  acceleration: usOr(scaled(unit.foot, 2, 'ft/s²'), scaled(1, 3, 'm/s²')),
   /** ratio */
   percent: (v, l) => numberFormat(l, { style: 'percent', maximumFractionDigits: Math.abs(v) < 0.1 ? 1 : 0 }).format(v),
   /** m of fall per m of run; with inches a foot beside it in US units */

@@ -5,6 +5,7 @@ import { PI } from '../math/constants.ts';
 import { dryWellEmptying, dryWellSeepage, dryWellVolume } from '../outlet/dryWell.ts';
 import type { DryWellResult, GrateResult, RoofLineResult, SwaleResult, UnderdrainResult } from '../results/results.ts';
 import { inletsOf } from '../routing/buildModel.ts';
+import { underdrainFlow } from '../routing/groundWater.ts';
 import { partsOf } from '../routing/pathParts.ts';
 import { vSwale } from '../swale/vSwale.ts';
 import { flowThrough, inletPeak } from './flows.ts';
@@ -40,7 +41,7 @@ export function swaleResults(document: DesignDocument): SwaleResult[] {
 }
 
 export function underdrainResults(document: DesignDocument): UnderdrainResult[] {
-  return partsOf(document, 'underdrain').map((drain) => ({ part: drain.id, inflow: drain.inflowPerLength * drain.length }));
+  return partsOf(document, 'underdrain').map((drain) => ({ part: drain.id, inflow: underdrainFlow(drain) }));
 }
 
 /** A dry well soaks through base and wetted sides at the rate that the design names. */

@@ -4,11 +4,12 @@ import { basinWorkings } from './basinWorkings.ts';
 import { channelWorkings, grateWorkings } from './channelWorkings.ts';
 import { gutterWorkings, peakWorkings } from './flowWorkings.ts';
 import { dryWellWorkings, outletWorkings } from './outletWorkings.ts';
-import { pipeWorkings, roofLineWorkings, swaleWorkings, underdrainWorkings } from './pipeWorkings.ts';
+import { pipeWorkings, roofLineWorkings, swaleWorkings } from './pipeWorkings.ts';
 import { pumpWorkings } from './pumpWorkings.ts';
 import { quantityWorkings } from './quantityWorkings.ts';
 import { existingDrainWorkings, gravityWorkings, lowSpotWorkings } from './siteWorkings.ts';
 import { familyWorkings, freeboardWorkings, handWorkings, outageWorkings, stormWorkings } from './stormWorkings.ts';
+import { underdrainWorkings } from './underdrainWorkings.ts';
 import type { WorkingInput } from './working.ts';
 
 type Make = (input: WorkingInput) => Working[];

@@ -3,6 +3,7 @@ import { routesOf } from '../routing/inflow.ts';
 import { pathFrom } from '../routing/pathParts.ts';
 import type { WorkingStep, WorkingSymbol } from '../results/results.ts';
 import { areaSymbols, gutterLimit, peakRain, runoffSum } from './flowWorkings.ts';
+import type { WorkingMeaning } from './codes.ts';
 import { symbol, type WorkingInput } from './working.ts';
 
 export interface FlowTerms {
@@ -17,7 +18,7 @@ export function flowTerms(input: WorkingInput, part: Part): FlowTerms {
   const passes = (id: string): boolean => pathFrom(document, id).some((item) => item.id === part.id);
   const terms: string[] = [];
   const symbols: WorkingSymbol[] = [];
-  const add = (name: string, meaning: string, value: number, from: string): void => {
+  const add = (name: string, meaning: WorkingMeaning, value: number, from: string): void => {
     terms.push(name);
     symbols.push(symbol(name, meaning, value, 'flow', from));
   };

@@ -1,9 +1,68 @@
-import type { Working } from '../results/results.ts';
+import type { Outlet } from '../document/document.ts';
+import { PI } from '../math/constants.ts';
+import type { Working, WorkingSymbol } from '../results/results.ts';
 import { partById } from '../routing/pathParts.ts';
 import { fieldOf, symbol, working, type WorkingInput } from './working.ts';
 
-/** Percolation pit against the content of the line. */
-export function outletWorkings({ document, results }: WorkingInput): Working[] {
+/** Flow and velocity at the throat: of the fastest of the ways that lead there. */
+function exitSheets({ document, results }: WorkingInput, outlet: Outlet, index: number): Working[] {
+  const item = results.outlets[index]!;
+  if (typeof item.exitFlow !== 'number' || typeof item.exitVelocity !== 'number') return [];
+  const ways = waysInto({ document, results }, outlet);
+  const { exitFlow } = item;
+  const way = ways.find(({ flow }) => near(flow, exitFlow));
+  if (way === undefined) return [];
+  const base = { at: outlet.id, tolerance: 1e-6 };
+  const flow = working({ ...base, result: `/results/outlets/${index}/exitFlow`, formula: `Q = ${way.symbols.map((one) => one.symbol).join(' + ')}`, value: item.exitFlow, unit: 'flow', source: 'Design flow of what leads here', symbols: way.symbols });
+  const throat = outlet.exitDiameter ?? way.diameter;
+  const own = symbol('Q', 'designFlow', item.exitFlow, 'flow', `/results/outlets/${index}/exitFlow`);
+  const pi = symbol('pi', 'pi', PI, 'number');
+  if (throat !== null && near((way.flow * 4) / (PI * throat * throat), item.exitVelocity)) {
+    const from = outlet.exitDiameter === null ? way.diameterFrom : fieldOf(document, outlet.id, 'exitDiameter');
+    return [flow, working({
+      ...base, result: `/results/outlets/${index}/exitVelocity`, formula: 'v = Q/(pi/4*D^2)', value: item.exitVelocity, unit: 'velocity', source: 'Flow over the throat',
+      symbols: [own, pi, symbol('D', 'exitDiameter', throat, 'diameter', from)],
+    })];
+  }
+  return [flow, working({
+    ...base, result: `/results/outlets/${index}/exitVelocity`, formula: 'v = v_p', value: item.exitVelocity, unit: 'velocity', source: 'Velocity of what leads here, running part full',
+    symbols: [symbol('v_p', 'velocity', item.exitVelocity, 'velocity', way.velocityFrom)],
+  })];
+}
+
+interface Way {
+  readonly flow: number;
+  readonly symbols: readonly WorkingSymbol[];
+  readonly diameter: number | null;
+  readonly diameterFrom: string | null;
+  readonly velocityFrom: string | null;
+}
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b), 1e-9);
+
+function waysInto({ document, results }: Pick<WorkingInput, 'document' | 'results'>, outlet: Outlet): Way[] {
+  return document.system.parts.filter(({ drainsTo }) => drainsTo === outlet.id).flatMap((part): Way[] => {
+    if (part.kind === 'dischargeLine') {
+      const symbols = results.pumps.flatMap((pump, at) => (pump.line === part.id ? [symbol(`Q_${at + 1}`, 'pumpFlow', pump.dutyAtOff.flow, 'flow', `/results/pumps/${at}/dutyAtOff/flow`)] : []));
+      return [{ flow: symbols.reduce((sum, { value }) => sum + value, 0), symbols, diameter: part.innerDiameter, diameterFrom: fieldOf(document, part.id, 'innerDiameter'), velocityFrom: null }];
+    }
+    if (part.kind !== 'pipe' && part.kind !== 'roofLine' && part.kind !== 'swale') return [];
+    const [topic, list] = part.kind === 'pipe' ? ['pipes', results.pipes] as const : part.kind === 'roofLine' ? ['roofLines', results.roofLines] as const : ['swales', results.swales] as const;
+    const at = list.findIndex((item) => item.part === part.id);
+    const item = list[at];
+    if (item === undefined) return [];
+    const flow = 'designFlow' in item ? item.designFlow : item.flow;
+    const pointer = `/results/${topic}/${at}`;
+    return [{
+      flow, symbols: [symbol('Q_1', 'designFlow', flow, 'flow', `${pointer}/${'designFlow' in item ? 'designFlow' : 'flow'}`)], diameter: part.kind === 'swale' ? null : part.diameter,
+      diameterFrom: part.kind === 'swale' ? null : fieldOf(document, part.id, 'diameter'), velocityFrom: part.kind === 'roofLine' ? null : `${pointer}/velocity`,
+    }];
+  });
+}
+
+/** Percolation pit against the content of the line, and what leaves. */
+export function outletWorkings(input: WorkingInput): Working[] {
+  const { document, results } = input;
   return results.outlets.flatMap((item, index) => {
     const outlet = partById(document, item.part);
     if (outlet?.kind !== 'outlet') return [];
@@ -13,14 +72,15 @@ export function outletWorkings({ document, results }: WorkingInput): Working[] {
       result: `/results/outlets/${index}/lineVolume`, at: outlet.id, formula: lines.length === 0 ? 'V = 0' : `V = ${lines.map((one) => one.symbol).join(' + ')}`, value: item.lineVolume,
       unit: 'volume', source: 'Content of the pumped lines that end here', symbols: lines,
     });
-    if (outlet.pit === null || item.pitVolume === null) return [content];
+    const exits = exitSheets(input, outlet, index);
+    if (outlet.pit === null || item.pitVolume === null) return [content, ...exits];
     const pit = working({
       result: `/results/outlets/${index}/pitVolume`, at: outlet.id, formula: 'V = A*h*n', value: item.pitVolume, unit: 'volume', source: 'Voids of the stone below the tee', symbols: [
         symbol('A', 'pitArea', outlet.pit.area, 'area', `${path}/area`), symbol('h', 'stoneDepth', outlet.pit.depth, 'height', `${path}/depth`),
         symbol('n', 'voids', outlet.pit.voids, 'percent', `${path}/voids`),
       ],
     });
-    return [pit, content];
+    return [pit, content, ...exits];
   });
 }
 

@@ -152,16 +152,3 @@ export function swaleWorkings(input: WorkingInput): Working[] {
     ];
   });
 }
-
-export function underdrainWorkings({ document, results }: WorkingInput): Working[] {
-  return results.underdrains.flatMap((item, index) => {
-    const drain = partById(document, item.part);
-    if (drain?.kind !== 'underdrain') return [];
-    return [working({
-      result: `/results/underdrains/${index}/inflow`, at: drain.id, formula: 'Q = q*L', value: item.inflow, unit: 'flow', source: 'Steady ground water, inflow per length times length', symbols: [
-        symbol('q', 'inflowPerLength', drain.inflowPerLength, 'number', fieldOf(document, drain.id, 'inflowPerLength')), symbol('L', 'length', drain.length, 'length', fieldOf(document, drain.id, 'length')),
-      ],
-    })];
-  });
-}
-

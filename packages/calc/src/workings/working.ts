@@ -1,6 +1,7 @@
 import type { DesignDocument } from '../document/document.ts';
 import type { EvaluationContext } from '../evaluate/context.ts';
 import type { Results, Working, WorkingStep, WorkingSymbol } from '../results/results.ts';
+import type { WorkingMeaning } from './codes.ts';
 
 export interface WorkingInput {
   readonly context: EvaluationContext;
@@ -9,11 +10,11 @@ export interface WorkingInput {
 }
 
 /** A symbol of a formula. `meaning` is a text code; `from` the JSON pointer of the input or result it was read from. */
-export function symbol(name: string, meaning: string, value: number, unit: string, from: string | null = null): WorkingSymbol {
+export function symbol(name: string, meaning: WorkingMeaning, value: number, unit: string, from: string | null = null): WorkingSymbol {
   return { symbol: name, meaning, value, unit, from };
 }
 
-export function step(name: string, meaning: string, formula: string, value: number, unit: string): WorkingStep {
+export function step(name: string, meaning: WorkingMeaning, formula: string, value: number, unit: string): WorkingStep {
   return { symbol: name, meaning, formula, value, unit };
 }
 
@@ -47,5 +48,4 @@ export function working(sheet: Sheet): Working {
 export const fieldOf = (document: DesignDocument, partId: string, field: string): string =>
   `/system/parts/${document.system.parts.findIndex((part) => part.id === partId)}/${field}`;
 
-/** The same value under another name: an outcome read off another result. */
 export const indexBy = <T>(list: readonly T[], matches: (item: T) => boolean): number => list.findIndex(matches);

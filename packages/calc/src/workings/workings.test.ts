@@ -3,7 +3,8 @@ import { evaluate } from '../evaluate/evaluate.ts';
 import type { Evaluation, Working } from '../results/results.ts';
 import { numbersOf, pointed } from '../testing/pointers.ts';
 import { namesIn, recompute } from '../testing/recompute.ts';
-import { everySite, siteDocument } from '../testing/sites.ts';
+import { changed, everySite, siteDocument } from '../testing/sites.ts';
+import { workingCodes, workingMeanings } from './codes.ts';
 
 // A busy machine is slow; what is asserted here is never a time.
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
@@ -65,7 +66,38 @@ describe.each(everySite)('workings of %s', (name) => {
     expect(bare).toEqual([]);
   });
 
+  test('every name has its words', () => {
+    const codes = new Set<string>(workingCodes);
+    const meanings = new Set<string>(workingMeanings);
+    expect(evaluation.workings.map(({ code }) => code).filter((code) => !codes.has(code))).toEqual([]);
+    expect(evaluation.workings.flatMap(({ symbols, steps }) => [...symbols, ...steps].map(({ meaning }) => meaning)).filter((meaning) => !meanings.has(meaning))).toEqual([]);
+  });
+
   test('no result is worked twice', () => {
     expect(new Set(evaluation.workings.map(({ result }) => result)).size).toBe(evaluation.workings.length);
+  });
+});
+
+describe('the calculator of these tests', () => {
+  test('notices a value that does not follow from its symbols', () => {
+    const [first] = evaluate(siteDocument('ridgeback'), { band: false }).workings;
+    const told = { ...first!, symbols: first!.symbols.map((one, index) => (index === 0 ? { ...one, value: one.value + 1 } : one)) };
+    expect(off(recompute(first!).value, first!.value)).toBeLessThanOrEqual(first!.tolerance);
+    expect(off(recompute(told).value, told.value)).toBeGreaterThan(told.tolerance);
+  });
+
+  const drains = [
+    { method: 'interceptor', conductivity: 2e-5, fromTexture: false, gradient: 0.05, depth: 0.9 },
+    { method: 'relief', conductivity: 2e-5, fromTexture: false, waterAbove: 0.6, barrierBelow: 1.2, reach: 6, sides: 2 },
+    null,
+  ] as const;
+
+  test.each(drains)('follows the ground water of an underdrain: %o', (seepage) => {
+    const document = changed(siteDocument('ridgeback'), (copy) => {
+      copy.system.parts.push({ kind: 'underdrain', id: 'U9', name: 'Drain along the wall', drainsTo: 'P1', diameter: 0.1, length: 12, invertUp: 30.3, invertDown: 30.26, inflowPerLength: 2e-6, seepage });
+    });
+    const sheet = evaluate(document, { band: false }).workings.find(({ code }) => code === 'underdrains.inflow');
+    expect(sheet!.value).toBeGreaterThan(0);
+    expect(recompute(sheet!)).toEqual({ value: expect.closeTo(sheet!.value, 12) as number, wrongSteps: [] });
   });
 });

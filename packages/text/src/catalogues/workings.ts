@@ -1,58 +1,6 @@
 import { catalogue } from '../catalogue.ts';
+import { workingMeanings } from './workings/meanings.ts';
+import { workingTitles } from './workings/titles.ts';
 
-/**
- * Titles of workings: `workings.` + topic and result, without the id in the middle ("pumps.M1.dutyAtOff" is
- * `workings.pumps.dutyAtOff`), and meanings of symbols: `workings.meaning.` + meaning.
- */
-export const workings = catalogue({
-  'workings.gravity.shortfall': { en: 'How far gravity is short of the outlet', es: 'Cuánto le falta a la gravedad para llegar a la salida' },
-  'workings.peaks': { en: 'Peak flow onto the low spot in the design storm', es: 'Caudal máximo al punto bajo en la tormenta de diseño' },
-  'workings.channels.criticalDepth': { en: 'Critical depth at the channel\'s end', es: 'Tirante crítico al final del canal' },
-  'workings.channels.depthFreeFrictionless': { en: 'Depth at the closed end, free end and no friction', es: 'Tirante en el extremo cerrado, salida libre y sin fricción' },
-  'workings.channels.depth': { en: 'Greatest depth with the real end', es: 'Tirante máximo con la salida real' },
-  'workings.pipes.fullFlow': { en: 'Flow of the pipe running full', es: 'Caudal de la tubería llena' },
-  'workings.basins.workingVolume': { en: 'Volume between start and stop', es: 'Volumen entre arranque y paro' },
-  'workings.basins.worstStartsPerHour': { en: 'Most starts in an hour', es: 'Máximo de arranques por hora' },
-  'workings.basins.aloneRunTime': { en: 'Time of one pump-down', es: 'Tiempo de un vaciado' },
-  'workings.pumps.equivalentLength': { en: 'Line with its fittings as straight pipe', es: 'Línea con accesorios como tubo recto' },
-  'workings.pumps.dutyAtOff': { en: 'Flow of the pump on its line at the stop level', es: 'Caudal de la bomba en su línea al nivel de paro' },
-  'workings.pumps.lineVolume': { en: 'Water that stands in the line', es: 'Agua que queda en la línea' },
-  'workings.pumps.weepFlow': { en: 'Flow that the weep hole returns', es: 'Caudal que devuelve la purga' },
-  'workings.freeboards': { en: 'Freeboard at the sill in the design storm', es: 'Bordo libre en el umbral en la tormenta de diseño' },
-  'workings.meaning.outletLevel': { en: 'level of the outlet', es: 'nivel de la salida' },
-  'workings.meaning.tailwater': { en: 'water standing at the outlet', es: 'agua en la salida' },
-  'workings.meaning.collectorInvert': { en: 'invert of the collector', es: 'fondo del colector' },
-  'workings.meaning.minimumFall': { en: 'least fall', es: 'caída mínima' },
-  'workings.meaning.length': { en: 'length', es: 'longitud' },
-  'workings.meaning.peakIntensity': { en: 'rain of the wettest five minutes', es: 'lluvia de los cinco minutos más intensos' },
-  'workings.meaning.runoffArea': { en: 'sum of coefficient times area', es: 'suma de coeficiente por área' },
-  'workings.meaning.flowFromOneSide': { en: 'flow that reaches the outlet from one side', es: 'caudal que llega a la salida por un lado' },
-  'workings.meaning.channelWidth': { en: 'inside width of the channel', es: 'ancho interior del canal' },
-  'workings.meaning.freeFall': { en: 'acceleration of free fall', es: 'aceleración de caída libre' },
-  'workings.meaning.criticalDepth': { en: 'critical depth', es: 'tirante crítico' },
-  'workings.meaning.roughness': { en: 'Manning n', es: 'n de Manning' },
-  'workings.meaning.outletDiameter': { en: 'diameter of the outlet', es: 'diámetro de la salida' },
-  'workings.meaning.area': { en: 'area of the full section', es: 'área de la sección llena' },
-  'workings.meaning.hydraulicRadius': { en: 'hydraulic radius', es: 'radio hidráulico' },
-  'workings.meaning.slope': { en: 'fall per length', es: 'caída por longitud' },
-  'workings.meaning.fittings': { en: 'fittings as straight pipe', es: 'accesorios como tubo recto' },
-  'workings.meaning.staticHead': { en: 'lift from the stop level to the outlet\'s water', es: 'altura del nivel de paro al agua de la salida' },
-  'workings.meaning.openingHead': { en: 'head to lift the lid', es: 'carga para levantar la tapa' },
-  'workings.meaning.equivalentLength': { en: 'equivalent length', es: 'longitud equivalente' },
-  'workings.meaning.frictionSlope': { en: 'friction per length', es: 'fricción por longitud' },
-  'workings.meaning.hazenWilliamsC': { en: 'Hazen-Williams C', es: 'C de Hazen-Williams' },
-  'workings.meaning.innerDiameter': { en: 'inside diameter', es: 'diámetro interior' },
-  'workings.meaning.pumpHead': { en: 'head of the pump', es: 'carga de la bomba' },
-  'workings.meaning.coefficient': { en: 'coefficient of the opening', es: 'coeficiente del orificio' },
-  'workings.meaning.weepDiameter': { en: 'diameter of the weep hole', es: 'diámetro de la purga' },
-  'workings.meaning.workingVolume': { en: 'working volume', es: 'volumen útil' },
-  'workings.meaning.pumpFlow': { en: 'flow of the pump', es: 'caudal de la bomba' },
-  'workings.meaning.basinDiameter': { en: 'diameter of the basin', es: 'diámetro del cárcamo' },
-  'workings.meaning.onLevel': { en: 'start level', es: 'nivel de arranque' },
-  'workings.meaning.offLevel': { en: 'stop level', es: 'nivel de paro' },
-  'workings.meaning.sillLevel': { en: 'level of the sill', es: 'nivel del umbral' },
-  'workings.meaning.highestLevel': { en: 'highest water of the storm', es: 'nivel más alto de la tormenta' },
-  'workings.meaning.bandLower': { en: 'lower end of the band', es: 'extremo inferior de la banda' },
-  'workings.meaning.bandUpper': { en: 'upper end of the band', es: 'extremo superior de la banda' },
-  'workings.meaning.withoutSystem': { en: 'freeboard without the system', es: 'bordo libre sin el sistema' },
-});
+/** Titles of workings and meanings of their symbols. */
+export const workings = catalogue({ ...workingTitles, ...workingMeanings });
