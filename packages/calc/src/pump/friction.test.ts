@@ -49,7 +49,7 @@ describe('Hazen-Williams', () => {
 
 describe('Darcy-Weisbach', () => {
   it('friction factors of the library', () => {
-    for (const row of fixtureRows('pump/darcyWeisbach.json').filter((r) => !r.id.startsWith('line'))) {
+    for (const row of fixtureRows('pump/darcyWeisbach.json').filter((r) => !/^(line|haaland|blasius)/.test(r.id))) {
       const f = (row.id === 'swameeJain' ? swameeJain : colebrook)(given(row, 're'), given(row, 'e'));
       expect(Math.abs(f - (row.expected['f'] ?? NaN))).toBeLessThan(row.tolerance);
     }

@@ -88,7 +88,7 @@ describe('alternating block', () => {
 
 describe('NRCS 24-hour types', () => {
   it('rows 3a: printed fractions and the depth of the wettest hour', () => {
-    for (const row of fixtureRows(FILE).filter((r) => r.id.startsWith('3a.'))) {
+    for (const row of fixtureRows(FILE).filter((r) => /^3a\.(I|IA|II|III)$/.test(r.id))) {
       const type = SCS_TYPES.find((name) => row.id.endsWith(`.${name}`));
       if (type === undefined) throw new Error(row.id);
       for (const [hour, value] of Object.entries(row.expected)) expect(scsFraction(type, Number(hour) * 3600)).toBeCloseTo(value, 9);
