@@ -63,7 +63,7 @@ test.describe.serial('a new site', () => {
     await hands.prove((item) => ['I1', 'I2'].includes(item.template));
 
     await crew.page.reload();
-    const work = part(crew.page, 'Work');
+    const work = await part(crew.page, 'Work');
     await work.getByRole('button', { name: /I3/ }).first().click();
     const dialog = crew.page.getByRole('dialog');
     await expect(dialog.getByRole('button', { name: 'Start the pour' })).toBeDisabled();
@@ -102,7 +102,7 @@ test.describe.serial('a new site', () => {
     expect(basin?.kind === 'basin' && predicted > 0).toBe(true);
     if (basin?.kind !== 'basin') return;
 
-    const proof = part(crew.page, 'Proof');
+    const proof = await part(crew.page, 'Proof');
     await proof.getByRole('button', { name: /pump-down/i }).first().click();
     for (const run of [1, 2, 3]) {
       const fields = proof.getByRole('group', { name: `Run ${String(run)}` });
@@ -124,7 +124,7 @@ test.describe.serial('a new site', () => {
     expect(await hands.prove(() => true)).toEqual([]);
 
     await owner.page.goto(`/jobs/${jobId}`);
-    const handover = part(owner.page, 'Handover');
+    const handover = await part(owner.page, 'Handover');
     await handover.getByLabel('Breaker').fill('14');
     await handover.getByRole('button', { name: 'Hand over' }).click();
     await expect(handover.getByText(/Warranty from/)).toBeVisible();

@@ -28,7 +28,7 @@ const saved = (design: Locator) => expect(design.getByText(/Saved in the office/
 
 /** 4. The estimator lays out the system and moves the roof water to its own line. */
 export async function drawDesign(page: Page): Promise<void> {
-  const design = part(page, 'Design');
+  const design = await part(page, 'Design');
   await design.getByRole('button', { name: 'Start from the levels and the rain' }).click();
   await design.getByRole('button', { name: 'Lay out channel, basin and pump' }).click();
   await saved(design);
@@ -53,7 +53,7 @@ export async function drawDesign(page: Page): Promise<void> {
 
 /** 4. Each caution is accepted by name, then the office freezes the revision with its numbers. */
 export async function issueDesign(page: Page): Promise<void> {
-  const design = part(page, 'Design');
+  const design = await part(page, 'Design');
   await expect(design.getByRole('heading', { name: 'The 25-year storm' })).toBeVisible({ timeout: 60_000 });
   await expect(design.locator('.findings .mark-stop')).toHaveCount(0, { timeout: 60_000 });
   const open = design.locator('.findings').getByRole('button', { name: 'Accept this caution by name' });

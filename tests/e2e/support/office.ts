@@ -2,9 +2,13 @@ import path from 'node:path';
 import { expect, type Locator, type Page } from '@playwright/test';
 import { inRoot } from '../../../tools/paths.mjs';
 
-/** The section of the job page under one of its headings. */
-export function part(page: Page, heading: string): Locator {
-  return page.getByRole('region', { name: heading, exact: true });
+/** The part of the record under one heading of the job page, opened when it is closed. */
+export async function part(page: Page, heading: string): Promise<Locator> {
+  const region = page.getByRole('region', { name: heading, exact: true });
+  const fold = region.getByRole('button', { name: heading, exact: true, expanded: false });
+  await expect(region).toBeVisible();
+  if (await fold.isVisible()) await fold.click();
+  return region;
 }
 
 /** 1. The owner takes the call. */
@@ -27,7 +31,7 @@ export async function takeCall(page: Page, title: string): Promise<string> {
 
 /** 1. The owner says who estimates and who digs. */
 export async function assign(page: Page): Promise<void> {
-  const site = part(page, 'Site');
+  const site = await part(page, 'Site');
   for (const role of ['estimator', 'crew']) await site.getByLabel(new RegExp(` as ${role}$`)).first().check();
   await site.getByRole('button', { name: 'Store the people' }).click();
   await expect(site.getByRole('button', { name: 'Store the people' })).toBeDisabled();
@@ -56,7 +60,7 @@ const pond = [['99.62', '20'], ['99.70', '140'], ['99.80', '300'], ['99.93', '64
 
 /** 2. The estimator keeps the level book and tests the old drain. */
 export async function takeLevels(page: Page): Promise<void> {
-  const levels = part(page, 'Levels');
+  const levels = await part(page, 'Levels');
   await levels.getByRole('button', { name: 'Open a level book' }).click();
   const book = levels.locator('.level-book > li');
   for (const [at, shot] of shots.entries()) {
@@ -88,7 +92,7 @@ export async function takeLevels(page: Page): Promise<void> {
 
 /** 3. The estimator uploads the file of the NOAA Atlas 14 server for Pulaski, Virginia. */
 export async function takeRain(page: Page): Promise<void> {
-  const rain = part(page, 'Rain');
+  const rain = await part(page, 'Rain');
   await rain.locator('input[type=file]').setInputFiles(path.join(inRoot('packages', 'calc', 'fixtures', 'rain'), 'pulaskiDepthInches.csv'));
   await expect(rain.getByRole('table')).toContainText('0.45');
   await expect(rain.getByText(/Alternating block over 24 h, 25-year/)).toBeVisible();

@@ -3,7 +3,7 @@ import { part } from './office.ts';
 
 /** 5. The estimator prices the issued design; a part without a price is named and gets a line. */
 export async function priceIt(page: Page): Promise<void> {
-  const price = part(page, 'Price');
+  const price = await part(page, 'Price');
   await price.getByRole('button', { name: 'Price this design' }).click();
   await expect(price.getByText('Price to the customer')).toBeVisible();
   const missing = price.getByRole('button', { name: /^Add a line for/ });
@@ -23,7 +23,7 @@ export async function priceIt(page: Page): Promise<void> {
 
 /** 6. The estimator makes and sends the offer; the link is shown once. */
 export async function sendOffer(page: Page): Promise<string> {
-  const offer = part(page, 'Offer');
+  const offer = await part(page, 'Offer');
   await offer.getByRole('button', { name: 'Make an offer' }).click();
   await offer.getByRole('button', { name: 'Send the offer' }).click();
   return offer.getByLabel('Link for the customer').inputValue();
@@ -43,14 +43,14 @@ export async function acceptOffer(page: Page, link: string): Promise<void> {
 
 /** 6. The owner's release sets the build revision. */
 export async function release(page: Page): Promise<void> {
-  const offer = part(page, 'Offer');
+  const offer = await part(page, 'Offer');
   await offer.getByRole('button', { name: /^Release/ }).click();
   await expect(offer.getByText(/^Released/)).toBeVisible();
 }
 
 /** 7. A ticket of last week, and what each utility answered. Before the last answer nothing may be dug. */
 export async function locate(page: Page): Promise<void> {
-  const locates = part(page, 'Locates');
+  const locates = await part(page, 'Locates');
   await locates.getByRole('button', { name: 'Record a ticket' }).click();
   await locates.getByLabel('Ticket number').fill(`VA-${String(Date.now())}`);
   const lastWeek = new Date(Date.now() - 7 * 86_400_000).toISOString().slice(0, 10);

@@ -11,7 +11,7 @@ const frame = catalogue({
   'jobs.smallSection': { en: 'How far it is: {stage:text}', es: 'Hasta dónde va: {stage:text}' },
   'jobs.smallSection.held': { en: 'How far it is: {stage:text}, and held', es: 'Hasta dónde va: {stage:text}, y detenido' },
 
-  'jobs.heldBy': { en: 'Held by', es: 'Detenido por' },
+  'jobs.heldBy': { en: 'What holds each job', es: 'Qué detiene cada trabajo' },
   'jobs.heldBy.empty': { en: 'Every open job stands here under what it waits for.', es: 'Cada trabajo abierto aparece aquí bajo lo que espera.' },
   'jobs.heldBy.why': { en: 'The longest wait comes first, so that nothing lies forgotten.', es: 'La espera más larga va primero, para que nada quede olvidado.' },
   'jobs.waitsFor.us': { en: 'Waiting for us', es: 'Nos espera a nosotros' },
@@ -88,6 +88,8 @@ const frame = catalogue({
   'jobs.heading.proof': { en: 'Proof', es: 'Prueba' },
   'jobs.heading.handover': { en: 'Handover', es: 'Entrega' },
   'jobs.heading.trail': { en: 'Trail', es: 'Registro' },
+  'jobs.openAll': { en: 'Open all parts', es: 'Abrir todas las partes' },
+  'jobs.closeAll': { en: 'Close all parts', es: 'Cerrar todas las partes' },
   'jobs.index': { en: 'On this page', es: 'En esta página' },
   'jobs.section': { en: 'Section', es: 'Sección' },
 

@@ -1,10 +1,8 @@
 import { jobs } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
-import { Suspense } from 'react';
+import { useState } from 'react';
 import { Button } from '../../components/Button.tsx';
-import { ErrorBoundary } from '../../components/ErrorBoundary.tsx';
-import { Heading } from '../../components/Heading.tsx';
 import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
 import { Page } from '../../components/Page.tsx';
@@ -13,45 +11,51 @@ import { useHashScroll } from '../../hooks/useHashScroll.ts';
 import { useMe } from '../../hooks/useMe.ts';
 import { read } from '../../lib/query.ts';
 import { useText } from '../../lib/reader.tsx';
-import { headingCode, jobHeadings, jobSections, SectionOnTop } from '../jobSections.tsx';
+import { headingCode, jobHeadings, jobSections, SectionOnTop, type JobSectionProps } from '../jobSections.tsx';
+import { partsOpenAt } from '../openParts.ts';
+import { Fetched, JobPart } from './JobPart.tsx';
 import './JobPage.css';
 
 /** The record of one job: the section on top, the parts of the record below it as plain headings. */
 export function JobPage() {
   const { t } = useText();
-  const { may } = useMe();
   const { jobId } = useParams({ from: '/member/jobs/$jobId' });
   const { data, error, isPending, refetch } = useQuery(read(jobs.read, { params: { jobId } }));
   useHashScroll(data !== undefined);
   if (isPending) return <Loading what={t('jobs.one')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
-  const props = { job: data.data, etag: data.etag };
-  const shown = jobHeadings.flatMap((id) => {
-    const section = jobSections[id];
-    return section && may(section.permission) ? [{ id, Body: section.Body }] : [];
-  });
   return (
     <Page title={data.data.title}>
       <JobBlock job={data.data} />
-      {SectionOnTop ? <Part><SectionOnTop {...props} /></Part> : null}
-      <div className="job-record">
-        <nav className="job-index no-print" aria-label={t('jobs.index')}>
-          <ul>{shown.map(({ id }) => <li key={id}><a href={`#${id}`}>{t(headingCode(id))}</a></li>)}</ul>
-        </nav>
-        <div className="stack-wide">
-          {shown.map(({ id, Body }) => (
-            <section key={id} className="stack" aria-labelledby={id}>
-              <Heading id={id}>{t(headingCode(id))}</Heading>
-              <Part><Body {...props} /></Part>
-            </section>
-          ))}
-        </div>
-      </div>
+      {SectionOnTop ? <Fetched><SectionOnTop job={data.data} etag={data.etag} /></Fetched> : null}
+      <Record key={jobId} job={data.data} etag={data.etag} />
     </Page>
   );
 }
 
-function Part({ children }: { readonly children: React.ReactNode }) {
+function Record(props: JobSectionProps) {
   const { t } = useText();
-  return <ErrorBoundary><Suspense fallback={<Loading what={t('ui.part')} />}>{children}</Suspense></ErrorBoundary>;
+  const { may } = useMe();
+  const [open, setOpen] = useState(() => partsOpenAt(props.job.stage, location.hash));
+  const shown = jobHeadings.flatMap((id) => {
+    const section = jobSections[id];
+    return section && may(section.permission) ? [{ id, Body: section.Body }] : [];
+  });
+  const all = shown.every(({ id }) => open.has(id));
+  const toggle = (id: string) => setOpen((before) => new Set(before.has(id) ? [...before].filter((other) => other !== id) : [...before, id]));
+  return (
+    <div className="job-record">
+      <nav className="job-index no-print" aria-label={t('jobs.index')}>
+        <ul>
+          {shown.map(({ id }) => <li key={id}><a href={`#${id}`} onClick={() => setOpen((before) => new Set([...before, id]))}>{t(headingCode(id))}</a></li>)}
+          <li><Button kind="text" onClick={() => setOpen(new Set(all ? [] : shown.map(({ id }) => id)))}>{t(all ? 'jobs.closeAll' : 'jobs.openAll')}</Button></li>
+        </ul>
+      </nav>
+      <div className="job-parts">
+        {shown.map(({ id, Body }) => (
+          <JobPart key={id} id={id} title={t(headingCode(id))} open={open.has(id)} onToggle={() => toggle(id)}><Body {...props} /></JobPart>
+        ))}
+      </div>
+    </div>
+  );
 }
