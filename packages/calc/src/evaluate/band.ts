@@ -2,13 +2,11 @@ import { FOOT } from '../common/constants.ts';
 import type { DesignDocument, RainTable, Surface } from '../document/document.ts';
 import { seededRandom } from '../math/random.ts';
 import { depthAt } from '../rain/depthAt.ts';
-import { buildInflow, routesOf } from '../routing/inflow.ts';
-import type { BasinStore, RoutingModel } from '../routing/model.ts';
-import { partsOf } from '../routing/pathParts.ts';
-import { ratePumps } from '../routing/pumpLine.ts';
+import { buildInflow, inflowTargets, routesOf } from '../routing/inflow.ts';
+import type { RoutingModel } from '../routing/model.ts';
 import { runStorm, type StormInflow } from '../routing/run.ts';
+import { frictionRange, variedModel } from '../routing/variation.ts';
 import type { EvaluationContext } from './context.ts';
-import { groundWaterInto } from './flows.ts';
 import { restlessWindow } from './window.ts';
 
 /**
@@ -62,17 +60,17 @@ export function freeboardBand(context: EvaluationContext): Band {
   const draws = latinHypercube(bandRanges.samples, document.seed);
   const models = draws.map(modelVariation(context));
   const routes = routesOf(document, 'system');
-  const ground = partsOf(document, 'basin').map((basin) => groundWaterInto(document, basin.id));
+  const targets = inflowTargets(document, 'system');
   const ends = new Map<string, { lower: number; upper: number }>();
   for (const returnPeriod of context.periods) {
     const storm = context.storm(returnPeriod);
     const window = restlessWindow(context.model, context.inflow(returnPeriod, 'system'));
     const [low, high] = rainRange(document.rain.table, returnPeriod);
     const found = context.sills.map((): number[] => []);
-    let inflow: StormInflow | null = null;
+    let inflow: Required<StormInflow> | null = null;
     draws.forEach((draw, index) => {
       const factors = runoffFactors(document, draw, within(draw.rain, low, high));
-      inflow = buildInflow(routes, document.site.lowSpots.length, ground, storm, factors, window, inflow);
+      inflow = buildInflow(routes, targets, storm, factors, window, inflow);
       const run = runStorm(models[index]!, inflow, { mode: 'onTwin', window });
       const shots = within(draw.sillShot, -bandRanges.shot, bandRanges.shot) - within(draw.pondShot, -bandRanges.shot, bandRanges.shot);
       context.sills.forEach(({ pond, level }, sill) => { found[sill]!.push(level + shots - run.maxPond[pond]!); });
@@ -103,22 +101,8 @@ function runoffFactors(document: DesignDocument, draw: Draw, rain: number): numb
 /** The routing model of one draw: pumps are rated at both ends of the friction and mixed between. */
 function modelVariation(context: EvaluationContext): (draw: Draw) => RoutingModel {
   const { document, model } = context;
-  const basins = partsOf(document, 'basin');
-  const rated = [bandRanges.frictionLow, bandRanges.frictionHigh].map((hazenWilliamsC) => model.basins.map((store, index) => {
-    if (store.pump === null) return null;
-    const pumps = partsOf(document, 'pump').filter((pump) => pump.basin === store.id && pump.role === 'duty');
-    return ratePumps(document, pumps, basins[index]!, store.storage.top, { flowFactor: 1, hazenWilliamsC });
-  }));
-  return (draw) => ({
-    links: model.links,
-    ponds: model.ponds.map((pond) => ({
-      ...pond, storage: pond.storage.scaled(about(draw.storage, bandRanges.storage)), loss: pond.loss * about(draw.loss, bandRanges.loss),
-    })),
-    basins: model.basins.map((store, index): BasinStore => {
-      const rough = rated[0]![index]!;
-      const smooth = rated[1]![index]!;
-      if (store.pump === null) return store;
-      return { ...store, pump: { ...store.pump, flow: rough.flow.mixed(smooth.flow, draw.friction, about(draw.pump, bandRanges.pump)) } };
-    }),
-  });
+  const range = frictionRange(document, model, bandRanges.frictionLow, bandRanges.frictionHigh);
+  return (draw) => variedModel(document, model, {
+    storage: about(draw.storage, bandRanges.storage), loss: about(draw.loss, bandRanges.loss), pump: about(draw.pump, bandRanges.pump), friction: draw.friction,
+  }, range);
 }

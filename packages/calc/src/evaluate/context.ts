@@ -2,7 +2,6 @@ import type { DesignDocument, Sill } from '../document/document.ts';
 import { buildBareModel, buildModel } from '../routing/buildModel.ts';
 import { stormInflow, type InflowCase } from '../routing/inflow.ts';
 import type { RoutingModel } from '../routing/model.ts';
-import { ratePumps } from '../routing/pumpLine.ts';
 import { runStorm, type RunOptions, type RunResult, type StormInflow } from '../routing/run.ts';
 import { stormRunoff, type StormRunoff } from '../routing/storm.ts';
 
@@ -30,7 +29,7 @@ export class EvaluationContext {
     this.document = document;
     const asked = new Set([...standardPeriods, document.rain.designReturnPeriod, document.rain.checkReturnPeriod]);
     this.periods = [...asked].filter((period) => period >= low && period <= high).sort((a, b) => a - b);
-    this.model = buildModel(document, (pumps, basin, top) => ratePumps(document, pumps, basin, top));
+    this.model = buildModel(document);
     this.bareModel = buildBareModel(document);
     this.sills = document.site.sills.map((sill) => ({
       sill, level: sill.level, pond: document.site.lowSpots.findIndex((spot) => spot.id === sill.lowSpot),
@@ -74,9 +73,11 @@ export class EvaluationContext {
     return result;
   }
 
-  /** Time of the largest block [s]. */
+  /** Time at which the largest block of the design storm begins [s]. */
   get peakTime(): number {
-    const { duration, block } = this.document.rain.storm;
-    return Math.floor(duration / block / 2) * block;
+    const { intensity, step } = this.storm(this.document.rain.designReturnPeriod);
+    let peak = 0;
+    for (let i = 1; i < intensity.length; i += 1) if (intensity[i]! > intensity[peak]!) peak = i;
+    return peak * step;
   }
 }

@@ -18,7 +18,7 @@ import { settled } from './settled.ts';
 import { family, freeboards, stormRun } from './storms.ts';
 
 /** Version of the numbers: it changes whenever the same document gives other results. */
-export const calcVersion = '1.0.0';
+export const calcVersion = '1.1.0';
 
 export interface EvaluateOptions {
   /**

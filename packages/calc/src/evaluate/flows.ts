@@ -1,6 +1,7 @@
 import type { Channel, CatchBasin, DesignDocument, Part } from '../document/document.ts';
 import { depthAt, intensityOf } from '../rain/depthAt.ts';
 import { rationalFlow } from '../runoff/rational.ts';
+import { underdrainFlow } from '../routing/groundWater.ts';
 import { routesOf, type InflowCase, type Route } from '../routing/inflow.ts';
 import { endOf, partById, partsOf, pathFrom } from '../routing/pathParts.ts';
 import { inletsOf } from '../routing/buildModel.ts';
@@ -70,7 +71,7 @@ export function flowThrough(document: DesignDocument, part: Part, returnPeriod: 
   for (const { part: inlet } of inletsOf(document)) if (passes(inlet.id)) flow += inletPeak(document, inlet, returnPeriod);
   const { parts } = routed(document, routesOf(document, 'system'), returnPeriod);
   for (const [id, direct] of parts) if (id === part.id || passes(id)) flow += direct;
-  for (const drain of partsOf(document, 'underdrain')) if (passes(drain.id)) flow += drain.inflowPerLength * drain.length;
+  for (const drain of partsOf(document, 'underdrain')) if (passes(drain.id)) flow += underdrainFlow(drain);
   return flow;
 }
 
@@ -78,7 +79,7 @@ export function flowThrough(document: DesignDocument, part: Part, returnPeriod: 
 export function groundWaterInto(document: DesignDocument, basinId: string): number {
   return partsOf(document, 'underdrain')
     .filter((drain) => endOf(document, drain.id)?.id === basinId)
-    .reduce((sum, drain) => sum + drain.inflowPerLength * drain.length, 0);
+    .reduce((sum, drain) => sum + underdrainFlow(drain), 0);
 }
 
 export const nextPart = (document: DesignDocument, part: Part): Part | undefined => partById(document, part.drainsTo);

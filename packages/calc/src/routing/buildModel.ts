@@ -1,77 +1,157 @@
-import type { Basin, CatchBasin, Channel, DesignDocument, LowSpot, Pipe, Pump } from '../document/document.ts';
-import { channelVolume, pipeVolume } from './conduitStorage.ts';
-import { LevelTable } from './levelTable.ts';
-import { linkOf, sharedBy, type Inlet } from './linkOf.ts';
-import type { BasinStore, Link, PondStore, PumpRating, RoutingModel } from './model.ts';
-import { partsOf, pathFrom } from './pathParts.ts';
-import { lowestPoint } from './pondStorage.ts';
+import type { Basin, DesignDocument, LowSpot, Outlet, Part } from '../document/document.ts';
 import { stageCurve, volumeAtLevel } from '../levels/stageVolume.ts';
 import { PI } from '../math/constants.ts';
+import { basinPumps, type LineContext } from './basinLines.ts';
+import { basinSystemVolume, conduitsInto, conduitsVolume } from './basinVolume.ts';
+import { LevelTable } from './levelTable.ts';
+import { conduitOf, linkOf, type LinkEnd } from './linkOf.ts';
+import type { BasinStore, Conduit, JunctionStore, Link, PondStore, Returns, RoutingModel, WellStore } from './model.ts';
+import { partsOf } from './pathParts.ts';
+import { lowestPoint } from './pondStorage.ts';
+import { inletsOf, junctionsOf, reach, type PathEnd } from './waterways.ts';
+import { wellStore } from './wellStore.ts';
+
+export { inletsOf } from './waterways.ts';
 
 /** Tables reach this far above the rim [m]; levels beyond it run on with the last area. */
 const aboveRim = 0.5;
 const pondCells = 600;
 const basinCells = 400;
+const junctionCells = 120;
+/** Plan area of a joint of pipes, and of the riser above a junction [m2]. Source: ours, a 6 in cleanout. */
+const jointArea = 0.02;
 
-export function pondStore(spot: LowSpot): PondStore {
+const spotIndex = (document: DesignDocument, id: string | null): number => document.site.lowSpots.findIndex((spot) => spot.id === id);
+
+function pondStore(document: DesignDocument, spot: LowSpot): PondStore {
   const bottom = lowestPoint(spot);
   const stages = spot.stageArea;
   const curve = stageCurve(stages);
   const top = Math.max(spot.rimLevel, stages[stages.length - 1]!.level) + aboveRim;
   return {
-    id: spot.id, rimLevel: spot.rimLevel, spillWidth: spot.spillWidth, loss: spot.existingLoss,
+    id: spot.id, rimLevel: spot.rimLevel, spillWidth: spot.spillWidth, spillsTo: spotIndex(document, spot.spillsTo), loss: spot.existingLoss,
     storage: LevelTable.tabulate(bottom, top, pondCells, (level) => volumeAtLevel(curve, level)),
   };
 }
 
-/** Channels and catch basins with the path that their water takes. */
-export function inletsOf(document: DesignDocument): Inlet[] {
-  const inlets: (Channel | CatchBasin)[] = [...partsOf(document, 'channel'), ...partsOf(document, 'catchBasin')];
-  return inlets.map((part) => ({ part, path: pathFrom(document, part.id) }));
+/**
+ * Low spot that takes what a basin spills: the first that drains to it and whose rim is above the lid, so that the lid lies
+ * in its hollow; -1 when the lid stands above all of them and its water runs off the site. Source: ours
+ */
+function lidTarget(document: DesignDocument, basin: Basin): number {
+  const inlets = inletsOf(document).filter(({ path }) => path.some(({ id }) => id === basin.id));
+  const spots = inlets.map(({ part }) => document.site.lowSpots.find(({ id }) => id === part.lowSpot));
+  const inside = spots.find((spot) => spot !== undefined && spot.rimLevel > basin.rimLevel);
+  return inside === undefined ? -1 : spotIndex(document, inside.id);
 }
 
-/** Volume of a basin below a level, with the pipes and channels that drain to it and fill with it [m3]. */
-export function basinSystemVolume(document: DesignDocument, basin: Basin, level: number): number {
-  const area = 0.25 * PI * basin.diameter * basin.diameter;
-  let volume = area * Math.max(0, level - basin.floorLevel);
-  for (const part of document.system.parts) {
-    if (part.kind !== 'pipe' && part.kind !== 'channel') continue;
-    if (!pathFrom(document, part.id).some((item) => item.id === basin.id)) continue;
-    volume += part.kind === 'pipe' ? pipeVolume(part as Pipe, level) : channelVolume(part, level);
-  }
-  return volume;
-}
-
-function basinStore(document: DesignDocument, basin: Basin, rate: RatePump): BasinStore {
-  const duty = partsOf(document, 'pump').filter((pump) => pump.basin === basin.id && pump.role === 'duty');
+function basinStore(document: DesignDocument, basin: Basin, junctions: readonly Part[], context: Omit<LineContext, 'top'>): BasinStore {
   const top = basin.rimLevel + aboveRim;
+  const conduits = conduitsInto(document, basin.id, junctions);
   return {
-    id: basin.id, offLevel: basin.offLevel, onLevel: basin.onLevel, lidLevel: basin.rimLevel, lidEdge: PI * basin.diameter,
-    storage: LevelTable.tabulate(basin.floorLevel, top, basinCells, (level) => basinSystemVolume(document, basin, level)),
-    pump: duty.length === 0 ? null : rate(duty, basin, top),
+    id: basin.id, offLevel: basin.offLevel, onLevel: basin.onLevel, lidLevel: basin.rimLevel, lidEdge: PI * basin.diameter, lidTo: lidTarget(document, basin),
+    storage: LevelTable.tabulate(basin.floorLevel, top, basinCells, (level) => basinSystemVolume(basin, conduits, level)),
+    ...basinPumps(document, basin, { top, ...context }),
   };
 }
 
-/** Rates the duty pumps of a basin on their lines up to a level. */
-export type RatePump = (pumps: readonly Pump[], basin: Basin, top: number) => PumpRating;
+/** Floor of a junction: the invert of its box, or of the pipe that leads on. */
+function junctionFloor(document: DesignDocument, part: Part, junctions: readonly Part[]): number {
+  if (part.kind === 'catchBasin') return part.invertOut;
+  const first = reach(document, part.id, junctions, true).parts.find((item) => item.kind === 'pipe');
+  if (first?.kind === 'pipe') return first.invertUp;
+  const into = document.system.parts.find((item) => item.drainsTo === part.id && item.kind === 'pipe');
+  return into?.kind === 'pipe' ? into.invertDown : lowestGround(document);
+}
 
-/** The whole system as stores and links. */
-export function buildModel(document: DesignDocument, rate: RatePump): RoutingModel {
-  const basins = partsOf(document, 'basin');
-  const inlets = inletsOf(document);
-  const shared = sharedBy(inlets);
-  const links: Link[] = [];
-  for (const inlet of inlets) {
-    const pond = document.site.lowSpots.findIndex((spot) => spot.id === inlet.part.lowSpot);
-    const end = inlet.path.find((part) => part.kind === 'basin' || part.kind === 'outlet');
-    if (end === undefined) continue;
-    const basin = end.kind === 'basin' ? basins.findIndex((item) => item.id === end.id) : -1;
-    links.push(linkOf(document, inlet, pond, basin, end.kind === 'outlet' ? end.waterLevel : null, shared));
+const lowestGround = (document: DesignDocument): number => document.site.lowSpots.reduce((low, spot) => Math.min(low, lowestPoint(spot)), document.site.datum.level);
+
+function junctionStore(document: DesignDocument, part: Part, junctions: readonly Part[]): JunctionStore {
+  const floor = junctionFloor(document, part, junctions);
+  const conduits = conduitsInto(document, part.id, junctions);
+  const area = part.kind === 'catchBasin' ? Math.max(jointArea, (part.gratePerimeter * part.gratePerimeter) / 16) : jointArea;
+  const top = document.site.lowSpots.reduce((high, spot) => Math.max(high, spot.rimLevel), floor + 0.5) + aboveRim;
+  const below = conduitsVolume(conduits, floor);
+  return {
+    id: part.id,
+    storage: LevelTable.tabulate(floor, top, junctionCells, (level) => area * (level - floor) + conduitsVolume(conduits, level) - below),
+  };
+}
+
+class Builder {
+  readonly document: DesignDocument;
+  readonly junctions: readonly Part[];
+  readonly basins: readonly Basin[];
+  readonly wells: readonly Outlet[];
+
+  constructor(document: DesignDocument) {
+    this.document = document;
+    this.junctions = junctionsOf(document);
+    this.basins = partsOf(document, 'basin');
+    this.wells = partsOf(document, 'outlet').filter(({ dryWell }) => dryWell !== null);
   }
-  return { ponds: document.site.lowSpots.map(pondStore), basins: basins.map((basin) => basinStore(document, basin, rate)), links };
+
+  returnsOf(outlet: Outlet): Returns | null {
+    const { returns } = outlet;
+    return returns === null || returns.share === 0 ? null : { pond: spotIndex(this.document, returns.lowSpot), share: returns.share };
+  }
+
+  end(end: PathEnd): LinkEnd {
+    const junction = this.junctions.findIndex(({ id }) => id === end.id);
+    const inside = { returns: null, standing: -Infinity };
+    if (junction >= 0) return { to: { kind: 'junction', index: junction }, ...inside };
+    if (end.kind === 'basin') return { to: { kind: 'basin', index: this.basins.findIndex(({ id }) => id === end.id) }, ...inside };
+    const well = this.wells.findIndex(({ id }) => id === end.id);
+    if (well >= 0) return { to: { kind: 'well', index: well }, ...inside };
+    return end.kind === 'outlet' ? { to: null, returns: this.returnsOf(end), standing: end.waterLevel } : { to: null, returns: null, standing: -Infinity };
+  }
+
+  links(): Link[] {
+    return inletsOf(this.document).flatMap(({ part }) => {
+      const pond = spotIndex(this.document, part.lowSpot);
+      if (this.junctions.some(({ id }) => id === part.id)) return [linkOf(this.document, part, [], pond, this.end(part))];
+      const { parts, end } = reach(this.document, part.id, this.junctions);
+      return end === null ? [] : [linkOf(this.document, part, parts, pond, this.end(end))];
+    });
+  }
+
+  conduits(): Conduit[] {
+    return this.junctions.flatMap((junction, index) => {
+      const { parts, end } = reach(this.document, junction.id, this.junctions, true);
+      return end === null ? [] : [conduitOf(junction, index, parts, junctionFloor(this.document, junction, this.junctions), this.end(end))];
+    });
+  }
+
+  lineContext(wells: readonly WellStore[]): Omit<LineContext, 'top'> {
+    return {
+      wellOf: (outlet) => {
+        const index = this.wells.findIndex(({ id }) => id === outlet);
+        return index < 0 ? null : { index, top: wells[index]!.storage.top };
+      },
+      returnsOf: (outlet) => {
+        const part = partsOf(this.document, 'outlet').find(({ id }) => id === outlet);
+        return part === undefined ? null : this.returnsOf(part);
+      },
+    };
+  }
+}
+
+/**
+ * The whole system as stores and ways between them.
+ * What pipes and channels hold stands in the store at their lower end and rises with its level.
+ */
+export function buildModel(document: DesignDocument): RoutingModel {
+  const builder = new Builder(document);
+  const wells = builder.wells.map((outlet) => wellStore(outlet, spotIndex(document, outlet.dryWell!.overflowsTo), builder.returnsOf(outlet)));
+  const context = builder.lineContext(wells);
+  return {
+    ponds: document.site.lowSpots.map((spot) => pondStore(document, spot)), wells, links: builder.links(), conduits: builder.conduits(),
+    junctions: builder.junctions.map((part) => junctionStore(document, part, builder.junctions)),
+    basins: builder.basins.map((basin) => basinStore(document, basin, builder.junctions, context)),
+  };
 }
 
 /** The site as it is, without any part of the system. */
 export function buildBareModel(document: DesignDocument): RoutingModel {
-  return { ponds: document.site.lowSpots.map(pondStore), basins: [], links: [] };
+  return { ponds: document.site.lowSpots.map((spot) => pondStore(document, spot)), basins: [], junctions: [], wells: [], links: [], conduits: [] };
 }

@@ -34,10 +34,11 @@ export function pipeVolume(pipe: Pipe, level: number): number {
 }
 
 /**
- * Water in a rectangular channel body below a level surface [m3]; nothing above the inner depth.
- * Source: geometry
+ * Water in a channel body below a level surface [m3]; nothing above the inner depth.
+ * Source: geometry; a trapezoid by its mean width, a round bottom by that of its half circle
  */
 export function channelVolume(channel: Channel, level: number): number {
   const depthAt = (depth: number): number => Math.max(0, Math.min(depth, channel.depth));
-  return channel.length * channel.width * meanAlong(channel.invertUp, channel.invertDown, level, depthAt);
+  const width = channel.shape === 'trapezoidal' ? (channel.width + channel.bottomWidth) / 2 : channel.shape === 'roundBottomed' ? channel.width * (PI / 4) : channel.width;
+  return channel.length * width * meanAlong(channel.invertUp, channel.invertDown, level, depthAt);
 }

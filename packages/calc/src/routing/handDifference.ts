@@ -1,14 +1,12 @@
 import type { DesignDocument } from '../document/document.ts';
 import { dutyFlow } from '../evaluate/pumpedParts.ts';
 import type { HandDifference } from '../results/handDifference.ts';
-import { alternatingBlock } from '../rain/alternatingBlock.ts';
 import { buildModel } from './buildModel.ts';
 import { handModel, handStore, type HandModel } from './handModel.ts';
 import { stormInflow } from './inflow.ts';
 import { partsOf } from './pathParts.ts';
-import { ratePumps } from './pumpLine.ts';
 import { runStorm } from './run.ts';
-import { stormRunoff } from './storm.ts';
+import { designBlocks, stormRunoff } from './storm.ts';
 
 /** Hand model of a design: first low spot, first sill, first basin. Null without all three. */
 export function handModelOf(document: DesignDocument, returnPeriod: number): HandModel | null {
@@ -16,13 +14,13 @@ export function handModelOf(document: DesignDocument, returnPeriod: number): Han
   const sill = document.site.sills.find((item) => item.lowSpot === lowSpot?.id);
   const basin = partsOf(document, 'basin')[0];
   if (lowSpot === undefined || sill === undefined || basin === undefined) return null;
-  const { table, storm, allowance } = document.rain;
+  const { storm } = document.rain;
   const runoffArea = document.site.catchments
     .filter(({ drainsTo }) => drainsTo.kind === 'lowSpot' && drainsTo.id === lowSpot.id)
     .reduce((sum, { area, coefficient }) => sum + area * coefficient, 0);
   return {
     lowSpot, sillLevel: sill.level, runoffArea, pumpFlow: dutyFlow(document, basin), store: handStore,
-    blocks: alternatingBlock(table, returnPeriod, storm.duration, storm.block, allowance), block: storm.block,
+    blocks: designBlocks(document, returnPeriod), block: storm.block,
   };
 }
 
@@ -30,7 +28,7 @@ export function handModelOf(document: DesignDocument, returnPeriod: number): Han
 export function explainHandDifference(document: DesignDocument, returnPeriod: number): HandDifference | null {
   const model = handModelOf(document, returnPeriod);
   if (model === null) return null;
-  const stores = buildModel(document, (pumps, basin, top) => ratePumps(document, pumps, basin, top));
+  const stores = buildModel(document);
   const basin = stores.basins[0]!;
   const lowest = model.lowSpot.stageArea[0]!.level;
   const store = basin.storage.volume(lowest) - basin.storage.volume(basin.onLevel);

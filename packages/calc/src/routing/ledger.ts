@@ -1,102 +1,144 @@
+import type { FluxKind } from './fluxes.ts';
 import type { Network } from './network.ts';
+
+/** Where the water of a run went [m3]. */
+export interface RunVolumes {
+  readonly inflow: number;
+  /** Over the rims and off the site, and from one low spot to another. */
+  readonly spilled: number;
+  readonly spilledBetween: number;
+  readonly lost: number;
+  readonly soaked: number;
+  /** Out of dry wells: off the site or into a low spot. */
+  readonly overflowed: number;
+  /** By gravity through outlets, and through lids. */
+  readonly drained: number;
+  readonly lid: number;
+  readonly pumped: number;
+  /** Back into low spots, of all that left at outlets. */
+  readonly returned: number;
+  /** What stands in stores and lines at the end beyond what stood at the start. */
+  readonly stored: number;
+}
 
 /** Keeps the books of one run: highest levels, time over each sill, every volume that came and went. */
 export class Ledger {
-  readonly maxPond: Float64Array;
-  readonly maxBasin: Float64Array;
+  readonly maxLevel: Float64Array;
   readonly secondsOver: Float64Array;
-  /** Water that stands in each discharge line [m3]. */
-  readonly lineContent: Float64Array;
+  /** Water that stands in each line of each basin [m3]. */
+  readonly lineContent: readonly Float64Array[];
+  /** Volume that each flux has moved [m3], in the order of the network. */
+  readonly moved: Float64Array;
+  /** Part of it that filled a line and went no further. */
+  readonly filled: Float64Array;
   inflow = 0;
-  outflow = 0;
   runTime = 0;
+  private readonly network: Network;
   private readonly sills: readonly { readonly pond: number; readonly level: number }[];
-  private readonly pumped: Float64Array;
   private readonly before: Float64Array;
   private readonly startVolume: number;
 
   constructor(network: Network, sills: readonly { readonly pond: number; readonly level: number }[]) {
+    this.network = network;
     this.sills = sills;
-    this.maxPond = Float64Array.from(network.pondLevel);
-    this.maxBasin = Float64Array.from(network.basinLevel);
-    this.before = Float64Array.from(network.pondLevel);
+    this.maxLevel = Float64Array.from(network.level);
+    this.before = Float64Array.from(network.level);
     this.secondsOver = new Float64Array(sills.length);
-    this.pumped = new Float64Array(network.basinLevel.length);
-    this.lineContent = Float64Array.from(network.model.basins, ({ pump }) => (pump === null || pump.runBack > 0 ? 0 : pump.lineVolume));
-    this.startVolume = this.stored(network);
+    this.moved = new Float64Array(network.layout.fluxes.length);
+    this.filled = new Float64Array(network.layout.fluxes.length);
+    this.lineContent = network.model.basins.map(({ lines }) => Float64Array.from(lines, ({ volume, runBack }) => volume - runBack));
+    this.startVolume = this.stored();
   }
 
   /** Books the step that the network has just committed. */
-  add(network: Network, dt: number): void {
-    const { model } = network;
-    for (let pond = 0; pond < model.ponds.length; pond += 1) {
-      const level = network.pondLevel[pond]!;
-      if (level > this.maxPond[pond]!) this.maxPond[pond] = level;
-      this.inflow += dt * network.pondInflow[pond]!;
-      this.outflow += dt * (network.spills[pond]! + network.losses[pond]!);
+  add(dt: number): void {
+    const { network, maxLevel, moved } = this;
+    const { level, inflow, flows } = network;
+    for (let i = 0; i < level.length; i += 1) {
+      if (level[i]! > maxLevel[i]!) maxLevel[i] = level[i]!;
+      this.inflow += dt * inflow[i]!;
     }
-    for (let index = 0; index < model.links.length; index += 1) {
-      if (model.links[index]!.basin < 0) this.outflow += dt * network.linkFlows[index]!;
-    }
-    for (let basin = 0; basin < model.basins.length; basin += 1) this.addBasin(network, basin, dt);
-    this.addSills(network, dt);
-    this.before.set(network.pondLevel);
+    for (let k = 0; k < flows.length; k += 1) moved[k] = moved[k]! + dt * flows[k]!;
+    this.addPumps(dt);
+    if (this.sills.length > 0) this.addSills(dt);
+    this.before.set(level);
   }
 
-  /** Books a step in which everything that comes in goes straight out again; `passing` is what each pump passes on. */
-  pass(network: Network, passing: Float64Array, dt: number): void {
-    let total = 0;
-    for (let pond = 0; pond < network.pondInflow.length; pond += 1) total += network.pondInflow[pond]!;
-    for (let basin = 0; basin < passing.length; basin += 1) {
-      total += network.basinInflow[basin]!;
-      this.pumped[basin] = this.pumped[basin]! + dt * passing[basin]!;
+  private addPumps(dt: number): void {
+    const { pumps } = this.network.layout;
+    for (let basin = 0; basin < pumps.length; basin += 1) {
+      let runs = false;
+      const own = pumps[basin]!;
+      for (let line = 0; line < own.length; line += 1) {
+        const flux = own[line]!;
+        const place = this.network.layout.pumpPlaces[basin]![line]!;
+        const volume = dt * this.network.flows[place]!;
+        if (volume > 0) runs = true;
+        if (flux.delivers) continue;
+        this.filled[place] = this.filled[place]! + volume;
+        this.lineContent[basin]![line] = this.lineContent[basin]![line]! + volume;
+      }
+      if (runs) this.runTime += dt;
     }
-    this.inflow += dt * total;
-    this.outflow += dt * total;
-  }
-
-  private addBasin(network: Network, basin: number, dt: number): void {
-    const level = network.basinLevel[basin]!;
-    if (level > this.maxBasin[basin]!) this.maxBasin[basin] = level;
-    const volume = dt * network.pumpFlows[basin]!;
-    this.inflow += dt * network.basinInflow[basin]!;
-    this.outflow += dt * network.lidSpills[basin]!;
-    this.pumped[basin] = this.pumped[basin]! + volume;
-    if (volume > 0) this.runTime += dt;
-    if (network.lineFilling[basin] === 1) this.lineContent[basin] = this.lineContent[basin]! + volume;
-    else this.outflow += volume;
   }
 
   /** The level runs straight within a step; the part of it above the sill counts. */
-  private addSills(network: Network, dt: number): void {
+  private addSills(dt: number): void {
     for (let i = 0; i < this.sills.length; i += 1) {
       const { pond, level } = this.sills[i]!;
       const from = this.before[pond]! - level;
-      const to = network.pondLevel[pond]! - level;
+      const to = this.network.level[pond]! - level;
       if (from <= 0 && to <= 0) continue;
       const share = from > 0 && to > 0 ? 1 : Math.max(from, to) / Math.abs(to - from);
       this.secondsOver[i] = this.secondsOver[i]! + dt * share;
     }
   }
 
-  /** Volume pumped since the last call [m3]. */
-  takePumped(basin: number): number {
-    const volume = this.pumped[basin]!;
-    this.pumped[basin] = 0;
-    return volume;
+  volumes(): RunVolumes {
+    const sum = (kind: FluxKind, inside: boolean | null): number => this.sum(kind, inside);
+    return {
+      inflow: this.inflow, spilled: sum('spill', false), spilledBetween: sum('spill', true), lost: sum('loss', null), soaked: sum('seepage', null),
+      overflowed: sum('overflow', null), drained: sum('inlet', false) + sum('conduit', false), lid: sum('lid', null), pumped: sum('pump', null),
+      returned: this.returned(), stored: this.stored() - this.startVolume,
+    };
   }
 
-  /** Difference between what came, what went and what stands, as a share of what came. Levels are turned back to volumes. */
-  massError(network: Network): number {
-    const change = this.stored(network) - this.startVolume;
-    return this.inflow > 0 ? Math.abs(this.inflow - this.outflow - change) / this.inflow : 0;
+  /** @param inside only fluxes between stores, only those out of the system, or all */
+  private sum(kind: FluxKind, inside: boolean | null): number {
+    let total = 0;
+    this.network.layout.fluxes.forEach((flux, k) => {
+      if (flux.kind === kind && (inside === null || inside === flux.to >= 0)) total += this.moved[k]!;
+    });
+    return total;
   }
 
-  private stored(network: Network): number {
+  private returned(): number {
+    let total = 0;
+    this.network.layout.fluxes.forEach((flux, k) => { if (flux.to < 0) total += flux.backShare * this.delivered(k); });
+    return total;
+  }
+
+  /** What has left the system by a flux: for pumps, all but what fills their line. */
+  private delivered(k: number): number {
+    return this.moved[k]! - this.filled[k]!;
+  }
+
+  /**
+   * Difference between what came, what went and what stands, as a share of what came.
+   * What stands is told by the levels, turned back to volumes; what went, by the fluxes out of the system alone.
+   */
+  massError(): number {
+    let out = 0;
+    this.network.layout.fluxes.forEach((flux, k) => { if (flux.to < 0) out += (1 - flux.backShare) * this.delivered(k); });
+    const change = this.stored() - this.startVolume;
+    return this.inflow > 0 ? Math.abs(this.inflow - out - change) / this.inflow : 0;
+  }
+
+  private stored(): number {
     let sum = 0;
-    network.model.ponds.forEach(({ storage }, pond) => { sum += storage.volume(network.pondLevel[pond]!); });
-    network.model.basins.forEach(({ storage }, basin) => { sum += storage.volume(network.basinLevel[basin]!); });
-    for (const content of this.lineContent) sum += content;
+    const { tables } = this.network.layout;
+    for (let i = 0; i < tables.length; i += 1) sum += tables[i]!.volume(this.network.level[i]!);
+    for (const contents of this.lineContent) for (const content of contents) sum += content;
     return sum;
   }
 }

@@ -5,12 +5,13 @@
 export class LevelTable {
   readonly bottom: number;
   readonly top: number;
+  /** Water-surface area at the level of the last `look` [m2]. */
+  lastArea = 0;
   private readonly cells: number;
   private readonly step: number;
   private readonly perStep: number;
   private readonly volumes: Float64Array;
   private readonly topArea: number;
-  private hint = 0;
 
   private constructor(bottom: number, top: number, volumes: Float64Array) {
     this.bottom = bottom;
@@ -29,35 +30,44 @@ export class LevelTable {
     return new LevelTable(bottom, top, volumes);
   }
 
-  /** Volume below a level [m3]; grows with the last area above the grid, 0 below it. */
-  volume(level: number): number {
+  /** Volume below a level [m3]; grows with the last area above the grid, 0 below it. The area is left in `lastArea`. */
+  look(level: number): number {
     const x = (level - this.bottom) * this.perStep;
-    if (x <= 0) return 0;
-    if (x >= this.cells) return this.volumes[this.cells]! + (level - this.top) * this.topArea;
-    const i = Math.floor(x);
+    if (x >= this.cells) {
+      this.lastArea = this.topArea;
+      return this.volumes[this.cells]! + (level - this.top) * this.topArea;
+    }
+    const i = x > 0 ? Math.floor(x) : 0;
     const low = this.volumes[i]!;
-    return low + (this.volumes[i + 1]! - low) * (x - i);
+    const rise = this.volumes[i + 1]! - low;
+    this.lastArea = rise * this.perStep;
+    return x > 0 ? low + rise * (x - i) : 0;
+  }
+
+  volume(level: number): number {
+    return this.look(level);
   }
 
   /** Water-surface area of the cell that holds a level [m2]. */
   area(level: number): number {
-    const x = (level - this.bottom) * this.perStep;
-    if (x >= this.cells) return this.topArea;
-    const i = x <= 0 ? 0 : Math.floor(x);
-    return (this.volumes[i + 1]! - this.volumes[i]!) * this.perStep;
+    this.look(level);
+    return this.lastArea;
   }
 
-  /** Level at which this volume stands [m]. Successive calls look near the last answer first. */
+  /** Level at which this volume stands [m]. */
   level(volume: number): number {
     if (volume <= 0) return this.bottom;
     const { volumes, cells } = this;
     if (volume >= volumes[cells]!) return this.top + (volume - volumes[cells]!) / this.topArea;
-    let i = this.hint;
-    while (volumes[i]! > volume) i -= 1;
-    while (volumes[i + 1]! <= volume) i += 1;
-    this.hint = i;
-    const low = volumes[i]!;
-    return this.bottom + this.step * (i + (volume - low) / (volumes[i + 1]! - low));
+    let low = 0;
+    let high = cells;
+    while (high - low > 1) {
+      const middle = Math.floor((low + high) / 2);
+      if (volumes[middle]! <= volume) low = middle;
+      else high = middle;
+    }
+    const base = volumes[low]!;
+    return this.bottom + this.step * (low + (volume - base) / (volumes[low + 1]! - base));
   }
 
   /** The same table with every volume multiplied. */
@@ -66,10 +76,12 @@ export class LevelTable {
   }
 }
 
-/** A flow against level on an even grid, by straight lines; constant beyond both ends. */
+/** A flow against a level or a head on an even grid, by straight lines; constant beyond both ends. */
 export class FlowTable {
   readonly bottom: number;
   readonly top: number;
+  /** Slope at the place of the last `flow` [m2/s]. */
+  lastSlope = 0;
   private readonly cells: number;
   private readonly perStep: number;
   private readonly flows: Float64Array;
@@ -93,12 +105,30 @@ export class FlowTable {
     return new FlowTable(this.bottom, this.top, this.flows.map((flow, i) => factor * (flow + share * (other.flows[i]! - flow))));
   }
 
+  /** The greater of two tables of the same grid. */
+  greater(other: FlowTable): FlowTable {
+    return new FlowTable(this.bottom, this.top, this.flows.map((flow, i) => Math.max(flow, other.flows[i]!)));
+  }
+
+  /** Sum of two tables of the same grid. */
+  plus(other: FlowTable): FlowTable {
+    return new FlowTable(this.bottom, this.top, this.flows.map((flow, i) => flow + other.flows[i]!));
+  }
+
+  /** The table of a head as a table of the level that the head is counted down from: x becomes `from` - x. */
+  mirrored(from: number): FlowTable {
+    return new FlowTable(from - this.top, from - this.bottom, Float64Array.from(this.flows).reverse());
+  }
+
   flow(level: number): number {
     const x = (level - this.bottom) * this.perStep;
+    this.lastSlope = 0;
     if (x <= 0) return this.flows[0]!;
     if (x >= this.cells) return this.flows[this.cells]!;
     const i = Math.floor(x);
     const low = this.flows[i]!;
-    return low + (this.flows[i + 1]! - low) * (x - i);
+    const rise = this.flows[i + 1]! - low;
+    this.lastSlope = rise * this.perStep;
+    return low + rise * (x - i);
   }
 }

@@ -1,36 +1,70 @@
+import { FlowAt, rootHead, rootSlope } from './flowAt.ts';
 import type { Link } from './model.ts';
 
-/** Below this head [m] a square-root law is replaced by its chord, so that flow is steep and not infinite at rest. */
-const chordHead = 0.002;
-
-function rootHead(head: number): number {
-  if (head >= chordHead) return Math.sqrt(head);
-  if (head <= -chordHead) return -Math.sqrt(-head);
-  return head / Math.sqrt(chordHead);
-}
+const scratch = new FlowAt();
 
 /**
  * Flow from a pond through grate, mouth and full pipe [m3/s]: the least of the three. Never falls as the pond rises
  * and never rises as the water downstream rises, which keeps the routing in order (more water, no lower level).
  *
  * @param pondLevel water level in the low spot [m]
- * @param tailLevel water level in the basin, or anything below `freeLevel` for a free end [m]
- * @returns positive into the pipe; negative when the basin stands above both the pond and the grate
+ * @param tailLevel water level in the store downstream, or anything below `freeLevel` for a free end [m]
+ * @returns positive into the pipe; negative when the store stands above both the pond and the grate
  * Source: grate as the lesser of weir and orifice, FHWA HEC-22; pipe by the energy equation with its end losses
  */
 export function linkFlow(link: Link, pondLevel: number, tailLevel: number): number {
-  const tail = tailLevel > link.freeLevel ? tailLevel : link.freeLevel;
+  linkFlowAt(link, pondLevel, tailLevel, scratch);
+  return scratch.flow;
+}
+
+/** The same with its slopes. */
+export function linkFlowAt(link: Link, pondLevel: number, tailLevel: number, out: FlowAt): void {
+  const backs = tailLevel > link.freeLevel;
+  const tail = backs ? tailLevel : link.freeLevel;
   const upstream = pondLevel > link.grateLevel ? pondLevel : link.grateLevel;
-  if (tail > upstream) return rootHead(upstream - tail) / Math.sqrt(link.resistance);
-  const head = pondLevel - link.grateLevel;
-  if (head <= 0) return 0;
-  let flow = link.grateWeir * head * Math.sqrt(head);
-  const orifice = link.grateOrifice * rootHead(head);
-  if (orifice < flow) flow = orifice;
-  if (link.mouthOrifice !== null) {
-    const mouth = link.mouthOrifice * rootHead(pondLevel - link.mouthLevel);
-    if (mouth < flow) flow = mouth;
+  if (tail >= upstream) {
+    backward(link, pondLevel, upstream, tail, backs, out);
+    return;
   }
-  const full = rootHead(pondLevel - tail) / Math.sqrt(link.resistance);
-  return full < flow ? full : flow;
+  const head = pondLevel - link.grateLevel;
+  if (head <= 0) {
+    out.set(0, 0, 0);
+    return;
+  }
+  const root = Math.sqrt(head);
+  let flow = link.grateWeir * head * root;
+  let slope = 1.5 * link.grateWeir * root;
+  const orificeRoot = rootHead(head);
+  if (link.grateOrifice * orificeRoot < flow) {
+    flow = link.grateOrifice * orificeRoot;
+    slope = link.grateOrifice * rootSlope(head, orificeRoot);
+  }
+  const mouth = link.mouthOrifice;
+  if (mouth !== null) {
+    const above = pondLevel - link.mouthLevel;
+    const mouthRoot = above > 0 ? rootHead(above) : 0;
+    if (mouth * mouthRoot < flow) {
+      flow = mouth * mouthRoot;
+      slope = above > 0 ? mouth * rootSlope(above, mouthRoot) : 0;
+    }
+  }
+  const drive = pondLevel - tail;
+  const fullRoot = rootHead(drive);
+  const conveyance = 1 / Math.sqrt(link.resistance);
+  if (fullRoot * conveyance < flow) {
+    const full = rootSlope(drive, fullRoot) * conveyance;
+    out.set(fullRoot * conveyance, full, backs ? -full : 0);
+  } else out.set(flow, slope, 0);
+}
+
+/** A store that stands above pond and grate pushes water back; the free end of an adverse pipe does not. */
+function backward(link: Link, pondLevel: number, upstream: number, tail: number, backs: boolean, out: FlowAt): void {
+  if (!backs) {
+    out.set(0, 0, 0);
+    return;
+  }
+  const root = rootHead(upstream - tail);
+  const conveyance = 1 / Math.sqrt(link.resistance);
+  const slope = rootSlope(upstream - tail, root) * conveyance;
+  out.set(root * conveyance, pondLevel > link.grateLevel ? slope : 0, -slope);
 }

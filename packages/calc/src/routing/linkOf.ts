@@ -4,7 +4,7 @@ import { GRATE_ORIFICE } from '../inlet/sagGrate.ts';
 import { GRATE_WEIR } from '../inlet/weir.ts';
 import { PI } from '../math/constants.ts';
 import { pow } from '../math/pow.ts';
-import type { Link } from './model.ts';
+import type { Conduit, Link, Returns, StorePlace } from './model.ts';
 
 /** Loss coefficients, in velocity heads of the pipe. Source: common handbook values, from memory (FHWA HEC-22 ch. 7). */
 export const entranceLoss = 0.5;
@@ -28,73 +28,79 @@ const endLoss = (coefficient: number, diameter: number): number => {
   return coefficient / (2 * GRAVITY * area * area);
 };
 
-export interface Inlet {
-  readonly part: Channel | CatchBasin;
-  readonly path: readonly Part[];
+/** How the path of an inlet goes on: the store it ends in, and the standing water of an open end. */
+export interface LinkEnd {
+  readonly to: StorePlace | null;
+  readonly returns: Returns | null;
+  /** Water level at an outlet; -Infinity where a store stands at the end. */
+  readonly standing: number;
 }
 
-/** How many inlets use each part: a shared pipe is charged as if each of them carried as much as this one. */
-export function sharedBy(inlets: readonly Inlet[]): ReadonlyMap<string, number> {
-  const counts = new Map<string, number>();
-  for (const inlet of inlets) for (const part of inlet.path) counts.set(part.id, (counts.get(part.id) ?? 0) + 1);
-  return counts;
+/** Losses of pipes in series, from the entrance into the first to rest behind the last [s2/m5]; `mouth` is the opening when there is no pipe. */
+export function pathResistance(parts: readonly Part[], mouth: number): number {
+  const pipes = parts.filter((part): part is Pipe => part.kind === 'pipe');
+  const first = pipes[0]?.diameter ?? mouth;
+  const last = pipes[pipes.length - 1]?.diameter ?? mouth;
+  return endLoss(entranceLoss, first) + pipes.reduce((sum, pipe) => sum + pipeResistance(pipe), 0) + endLoss(exitLoss, last);
 }
 
-function mouthDiameter(inlet: Inlet): number | null {
-  const { part, path } = inlet;
-  const firstPipe = path.find((item): item is Pipe => item.kind === 'pipe');
+function mouthDiameter(part: Channel | CatchBasin, parts: readonly Part[]): number | null {
   if (part.kind === 'channel') return part.outletDiameter;
-  return firstPipe?.diameter ?? null;
+  return parts.find((item): item is Pipe => item.kind === 'pipe')?.diameter ?? null;
 }
 
-function resistanceOf(inlet: Inlet, shared: ReadonlyMap<string, number>): number {
-  let resistance = 0;
-  let diameter = mouthDiameter(inlet) ?? 0.1;
-  let first = true;
-  for (const part of inlet.path) {
-    if (part.kind !== 'pipe') continue;
-    const users = shared.get(part.id) ?? 1;
-    resistance += users * users * (pipeResistance(part) + (first ? endLoss(entranceLoss, part.diameter) : 0));
-    first = false;
-    diameter = part.diameter;
-  }
-  if (first) resistance += endLoss(entranceLoss, diameter);
-  return resistance + endLoss(exitLoss, diameter);
-}
-
-/** Level at the free end of the path: the crown of its last pipe, which a full pipe keeps wet. */
-function freeEnd(inlet: Inlet): number {
-  const pipes = inlet.path.filter((part): part is Pipe => part.kind === 'pipe');
+/** Level at the free end of a path: the crown of its last pipe, which a full pipe keeps wet. */
+function freeEnd(part: Channel | CatchBasin, parts: readonly Part[]): number {
+  const pipes = parts.filter((item): item is Pipe => item.kind === 'pipe');
   const last = pipes[pipes.length - 1];
   if (last !== undefined) return last.invertDown + last.diameter;
-  const { part } = inlet;
   return part.kind === 'channel' ? part.invertDown + (part.outletDiameter ?? part.depth / 2) : part.invertOut;
 }
 
-function grateOf(part: Channel | CatchBasin): { readonly edge: number; readonly area: number; readonly clogging: number } {
+interface Grating {
+  readonly edge: number;
+  readonly area: number;
+  readonly clogging: number;
+}
+
+function grateOf(part: Channel | CatchBasin): Grating {
   if (part.kind === 'catchBasin') return { edge: part.gratePerimeter, area: part.grateOpenArea, clogging: part.clogging };
   return { edge: 2 * (part.length + part.width), area: part.length * part.width * part.grate.openAreaRatio, clogging: part.grate.clogging };
 }
 
-/** The sealed path of one inlet as a link of the router. `standing` is the outlet's water level, or null at a basin. */
-export function linkOf(
-  document: DesignDocument, inlet: Inlet, pond: number, basin: number, standing: number | null, shared: ReadonlyMap<string, number>,
-): Link {
-  const { part } = inlet;
+/**
+ * The sealed path of one inlet as a link of the router.
+ * @param parts the inlet and the pipes down to the first store; a catch basin that is a store of its own has none: its grate alone is the link
+ */
+export function linkOf(document: DesignDocument, part: Channel | CatchBasin, parts: readonly Part[], pond: number, end: LinkEnd): Link {
   const grate = grateOf(part);
   const root2g = Math.sqrt(2 * GRAVITY);
-  const mouth = mouthDiameter(inlet);
-  const mouthInvert = part.kind === 'channel' ? part.invertDown : part.invertOut;
   const lowest = document.site.lowSpots[pond]!.stageArea[0]!.level;
-  const free = freeEnd(inlet);
+  const grateOrifice = grate.clogging * GRATE_ORIFICE * grate.area * root2g;
+  const shared = {
+    id: part.id, pond, basin: end.to?.kind === 'basin' ? end.to.index : -1, to: end.to, returns: end.returns,
+    grateLevel: Math.max(part.grateLevel, lowest - 0.05), grateWeir: grate.clogging * GRATE_WEIR * grate.edge, grateOrifice,
+  };
+  if (parts.length === 0 && part.kind === 'catchBasin') {
+    const resistance = grateOrifice > 0 ? 1 / (grateOrifice * grateOrifice) : endLoss(exitLoss, 0.01);
+    return { ...shared, mouthLevel: part.invertOut, mouthOrifice: null, resistance, freeLevel: part.invertOut };
+  }
+  const mouth = mouthDiameter(part, parts);
+  const mouthInvert = part.kind === 'channel' ? part.invertDown : part.invertOut;
   return {
-    id: part.id, pond, basin,
-    grateLevel: Math.max(part.grateLevel, lowest - 0.05),
-    grateWeir: grate.clogging * GRATE_WEIR * grate.edge,
-    grateOrifice: grate.clogging * GRATE_ORIFICE * grate.area * root2g,
-    mouthLevel: mouthInvert + (mouth ?? 0) / 2,
-    mouthOrifice: mouth === null ? null : mouthCoefficient * circleArea(mouth) * root2g,
-    resistance: resistanceOf(inlet, shared),
-    freeLevel: standing !== null && standing > free ? standing : free,
+    ...shared, mouthLevel: mouthInvert + (mouth ?? 0) / 2, mouthOrifice: mouth === null ? null : mouthCoefficient * circleArea(mouth) * root2g,
+    resistance: pathResistance(parts, mouth ?? 0.1), freeLevel: Math.max(end.standing, freeEnd(part, parts)),
+  };
+}
+
+/** The pipes from a junction on as a conduit. `base` is the level of the junction's floor. */
+export function conduitOf(junction: Part, index: number, parts: readonly Part[], base: number, end: LinkEnd): Conduit {
+  const pipes = parts.filter((item): item is Pipe => item.kind === 'pipe');
+  const first = pipes[0];
+  const last = pipes[pipes.length - 1];
+  const opening = first?.diameter ?? 0.1;
+  return {
+    id: junction.id, junction: index, entrance: junction.kind === 'catchBasin' ? 'box' : 'joint', to: end.to, returns: end.returns, diameterUp: opening, invertUp: base,
+    diameterDown: last?.diameter ?? opening, invertDown: last?.invertDown ?? base, resistance: pathResistance(pipes, opening), standing: end.standing,
   };
 }

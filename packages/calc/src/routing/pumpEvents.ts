@@ -1,82 +1,132 @@
+import { DocumentError } from '../document/error.ts';
 import { bracketedRoot } from '../math/bracketedRoot.ts';
 import type { Ledger } from './ledger.ts';
-import { type Network, pumpOff, pumpRunning } from './network.ts';
+import type { BasinStore } from './model.ts';
+import type { Network } from './network.ts';
+import { maskOf, type Available } from './pumpModes.ts';
 
 export interface PumpEvent {
   readonly time: number;
   readonly kind: 'pumpOn' | 'pumpOff';
   readonly basin: number;
+  /** Place in the basin's units. */
+  readonly unit: number;
 }
 
 /** A float is taken as reached within this height [m]: two root tolerances. */
-const floatReach = 2e-6;
+export const floatReach = 2e-6;
 /** Time to which an event is found [s]: the level moves by less than the reach of a float in it. */
 const eventTolerance = 1e-4;
 /** No step is shorter than this [s]; an event that close is taken as now. */
 const shortestStep = 1e-4;
-
-function switchOne(network: Network, running: Uint8Array, powered: boolean, basin: number): PumpEvent['kind'] | null {
-  const store = network.model.basins[basin]!;
-  const level = network.basinLevel[basin]!;
-  if (store.pump === null) return null;
-  if (running[basin] === 1 && (!powered || level <= store.offLevel + floatReach)) return 'pumpOff';
-  if (running[basin] === 0 && powered && level >= store.onLevel - floatReach) return 'pumpOn';
-  return null;
-}
-
-/** A line without a check valve empties into its basin when the pump stops, and fills again at the next start. */
-function runBack(network: Network, ledger: Ledger, basin: number): void {
-  const pump = network.model.basins[basin]!.pump!;
-  if (pump.runBack === 0) return;
-  const back = Math.min(pump.runBack, ledger.lineContent[basin]!);
-  ledger.lineContent[basin] = ledger.lineContent[basin]! - back;
-  network.setBasinVolume(basin, network.basinVolume[basin]! + back);
-}
-
-/** Sets floats and lines right before the next part of a step. */
-function before(network: Network, running: Uint8Array, powered: boolean, time: number, events: PumpEvent[], ledger: Ledger): void {
-  for (let basin = 0; basin < running.length; basin += 1) {
-    const kind = switchOne(network, running, powered, basin);
-    if (kind !== null) {
-      running[basin] = kind === 'pumpOn' ? 1 : 0;
-      events.push({ time, kind, basin });
-      if (kind === 'pumpOff') runBack(network, ledger, basin);
-    }
-    const pump = network.model.basins[basin]!.pump;
-    network.pumpMode[basin] = running[basin] === 1 ? pumpRunning : pumpOff;
-    network.lineFilling[basin] = pump !== null && ledger.lineContent[basin]! < pump.lineVolume * (1 - 1e-9) ? 1 : 0;
-  }
-}
-
-export const pumpEvents = { before };
-
-/** How far beyond its next event a basin stands at the end of the last trial; negative before the event. */
-function overshoot(network: Network, running: Uint8Array, content: Float64Array, basin: number, dt: number): number {
-  const store = network.model.basins[basin]!;
-  if (store.pump === null) return -1;
-  const level = network.trialBasin[basin]!;
-  if (running[basin] === 0) return level - store.onLevel;
-  const empty = store.offLevel - level;
-  if (network.lineFilling[basin] === 0) return empty;
-  const area = store.storage.area(level);
-  return Math.max(empty, (content[basin]! + dt * network.pumpFlows[basin]! - store.pump.lineVolume) / area);
-}
+/** A line counts as full from this share on. */
+const fullShare = 1 - 1e-9;
 
 /**
- * Length of the step up to the first event within it; leaves the network's last trial at exactly that length.
- * An unpowered pump whose level is above its float waits: it has no event of its own.
+ * The real pumps: each starts at its start level and stops at the basin's off level, when its power goes or its battery is empty.
+ * A line without a check valve falls back into its basin, down to its lowest sag, when its last pump stops, and is filled again before it delivers.
  */
-export function locateEvent(network: Network, running: Uint8Array, content: Float64Array, step: number): number {
-  let dt = step;
-  for (let basin = 0; basin < running.length; basin += 1) {
-    const waiting = running[basin] === 0 && network.basinLevel[basin]! >= network.model.basins[basin]!.onLevel - floatReach;
-    if (waiting || overshoot(network, running, content, basin, dt) <= floatReach / 2) continue;
-    const beyond = (length: number): number => {
-      network.trial(length);
-      return overshoot(network, running, content, basin, length);
-    };
-    dt = beyond(shortestStep) >= 0 ? shortestStep : bracketedRoot(beyond, shortestStep, dt, eventTolerance);
-    network.trial(dt);
+export class PumpFloats {
+  readonly events: PumpEvent[] = [];
+  private readonly network: Network;
+  private readonly ledger: Ledger;
+  private readonly available: Available;
+  private readonly running: readonly Uint8Array[];
+
+  constructor(network: Network, ledger: Ledger, available: Available) {
+    this.network = network;
+    this.ledger = ledger;
+    this.available = available;
+    this.running = network.model.basins.map(({ units }) => new Uint8Array(units.length));
   }
-  return dt;
+
+  runs(basin: number, unit: number): boolean {
+    return this.running[basin]![unit] === 1;
+  }
+
+  anyRuns(): boolean {
+    return this.running.some((units) => units.includes(1));
+  }
+
+  /** Sets floats and lines right before the next part of a step. */
+  before(time: number): void {
+    const { network } = this;
+    const { basins } = network.model;
+    for (let index = 0; index < basins.length; index += 1) {
+      const basin = basins[index]!;
+      let changed = false;
+      for (let unit = 0; unit < basin.units.length; unit += 1) if (this.switchOne(basin, index, unit, time)) changed = true;
+      if (changed) this.runBack(basin, index);
+      this.setLines(basin, index);
+    }
+  }
+
+  private switchOne(basin: BasinStore, index: number, unit: number, time: number): boolean {
+    const level = this.network.level[this.network.layout.firstBasin + index]!;
+    const powered = this.available(index, unit);
+    const running = this.running[index]!;
+    if (running[unit] === 1 ? powered && level > basin.offLevel + floatReach : !powered || level < basin.units[unit]!.startLevel - floatReach) return false;
+    running[unit] = running[unit] === 1 ? 0 : 1;
+    this.events.push({ time, kind: running[unit] === 1 ? 'pumpOn' : 'pumpOff', basin: index, unit });
+    return true;
+  }
+
+  /** Source: taken as at once; a line of the trade empties within half a minute. */
+  private runBack(basin: BasinStore, index: number): void {
+    const contents = this.ledger.lineContent[index]!;
+    basin.lines.forEach((line, k) => {
+      if (line.runBack === 0 || line.units.some((unit) => this.runs(index, unit))) return;
+      const back = Math.max(0, contents[k]! - (line.volume - line.runBack));
+      if (back === 0) return;
+      contents[k] = contents[k]! - back;
+      this.network.addVolume(this.network.layout.firstBasin + index, back);
+    });
+  }
+
+  private setLines(basin: BasinStore, index: number): void {
+    const contents = this.ledger.lineContent[index]!;
+    for (let k = 0; k < basin.lines.length; k += 1) {
+      const line = basin.lines[k]!;
+      const flux = this.network.layout.pumps[index]![k]!;
+      const mask = maskOf(line, (unit) => this.runs(index, unit));
+      flux.delivers = contents[k]! >= line.volume * fullShare;
+      flux.setOne(mask === 0 ? null : flux.delivers ? line.flow(mask) : line.filling(mask));
+    }
+  }
+
+  /** How far beyond its next event a basin stands at the end of the last trial, as a height; negative before any. */
+  private overshoot(index: number, dt: number): number {
+    const { network, ledger } = this;
+    const basin = network.model.basins[index]!;
+    const store = network.layout.firstBasin + index;
+    const level = network.trialLevel[store]!;
+    let most = -1;
+    for (let unit = 0; unit < basin.units.length; unit += 1) {
+      if (this.runs(index, unit)) most = Math.max(most, basin.offLevel - level);
+      else if (this.available(index, unit)) most = Math.max(most, level - basin.units[unit]!.startLevel);
+    }
+    for (let k = 0; k < basin.lines.length; k += 1) {
+      if (network.layout.pumps[index]![k]!.delivers) continue;
+      const flow = network.flows[network.layout.pumpPlaces[index]![k]!]!;
+      if (flow <= 0) continue;
+      const over = ledger.lineContent[index]![k]! + dt * flow - basin.lines[k]!.volume;
+      most = Math.max(most, over / basin.storage.area(level));
+    }
+    return most;
+  }
+
+  /** Length of the step up to the first event within it; leaves the network's last trial at exactly that length. */
+  locate(step: number): number {
+    let dt = step;
+    for (let index = 0; index < this.running.length; index += 1) {
+      if (this.overshoot(index, dt) <= floatReach / 2) continue;
+      const beyond = (length: number): number => {
+        this.network.trial(length);
+        return this.overshoot(index, length);
+      };
+      dt = beyond(shortestStep) >= 0 ? shortestStep : bracketedRoot(beyond, shortestStep, dt, eventTolerance);
+      if (!this.network.trial(dt)) throw new DocumentError('document.notComputable', '/system/parts', { reason: 'levels that do not settle' });
+    }
+    return dt;
+  }
 }

@@ -5,8 +5,6 @@ import { lineEquivalentLength } from '../pump/fittings.ts';
 import { pumpCurve, type PumpCurve } from '../pump/pumpCurve.ts';
 import { weepHoleFlow } from '../pump/weepHole.ts';
 import { DocumentError } from '../document/error.ts';
-import { FlowTable } from './levelTable.ts';
-import type { PumpRating } from './model.ts';
 import { partsOf, pathFrom } from './pathParts.ts';
 
 /** A pump with everything that its water passes. */
@@ -22,12 +20,6 @@ export interface PumpLine {
   readonly lineVolume: number;
   /** Level that the water must be lifted to [m]: the outlet's water surface or a higher point of the line. */
   readonly liftLevel: number;
-}
-
-/** A factor on the pump's heads and flows and a friction coefficient other than the document's, for the band. */
-export interface PumpVariation {
-  readonly flowFactor: number;
-  readonly hazenWilliamsC: number | null;
 }
 
 const find = <K extends Part['kind']>(path: readonly Part[], kind: K): Extract<Part, { readonly kind: K }> | undefined =>
@@ -64,34 +56,4 @@ export function dutyAt(item: PumpLine, basinLevel: number): Duty {
 /** Flow that the weep hole gives back at a duty head [m3/s]. */
 export function weepAt(item: PumpLine, head: number): number {
   return item.weep === null ? 0 : weepHoleFlow(item.weep.diameter, Math.max(0, head));
-}
-
-const ratingCells = 24;
-/** While it fills, a line is on average half full of lift and friction. Source: ours. */
-const halfFilled = 0.5;
-
-/**
- * Net flow of the duty pumps of one basin against its level, each on its own line.
- * What the weep hole returns is taken off; a pump that cannot lift gives nothing.
- */
-export function ratePumps(
-  document: DesignDocument, pumps: readonly Pump[], basin: Basin, top: number, variation: PumpVariation = { flowFactor: 1, hazenWilliamsC: null },
-): PumpRating {
-  const lines = pumps.map((pump) => pumpLineOf(document, pump));
-  const net = (level: number, filled: number): number => {
-    let sum = 0;
-    for (const item of lines) {
-      const duty = dutyPoint(item.curve, dischargePath(item, level, filled, variation.hazenWilliamsC ?? item.line.hazenWilliamsC));
-      sum += Math.max(0, duty.flow * variation.flowFactor - weepAt(item, duty.head));
-    }
-    return sum;
-  };
-  const volume = lines.reduce((sum, item) => sum + item.lineVolume, 0);
-  const runBack = lines.reduce((sum, item) => sum + (item.checkValve ? 0 : item.lineVolume), 0);
-  return {
-    id: lines[0]!.pump.id,
-    flow: FlowTable.tabulate(basin.offLevel, top, ratingCells, (level) => net(level, 1)),
-    filling: FlowTable.tabulate(basin.offLevel, top, runBack > 0 ? ratingCells : 1, (level) => net(level, halfFilled)),
-    lineVolume: volume, runBack,
-  };
 }

@@ -1,9 +1,17 @@
-import { DocumentError } from '../document/error.ts';
+import type { RunVolumes } from './ledger.ts';
 import type { RoutingModel } from './model.ts';
-import { Ledger } from './ledger.ts';
-import { locateEvent, pumpEvents, type PumpEvent } from './pumpEvents.ts';
-import { Network, pumpAbove, pumpOff } from './network.ts';
-import { RestTest } from './rest.ts';
+import type { Network } from './network.ts';
+import { Pace } from './pace.ts';
+import type { PumpEvent } from './pumpEvents.ts';
+import type { RunSamples } from './recorder.ts';
+import { Run } from './steps.ts';
+
+/**
+ * The router. `buildModel(document)` gives the stores and the ways between them, `stormInflow(document, stormRunoff(document, T), case)`
+ * what comes into them, `runStorm(model, inflow, options)` one storm through them. A model and an inflow may be shared by any number of
+ * runs and are not changed. `variedModel` and `buildInflow` make what-ifs of both. Everything in it is SI, indices count in the lists of
+ * the model, and a run gives highest levels, time over sills, pump events and where every litre went.
+ */
 
 /** Inflow of one storm on an even grid of steps: for each store one mean flow per step [m3/s]. */
 export interface StormInflow {
@@ -11,6 +19,9 @@ export interface StormInflow {
   readonly steps: number;
   readonly ponds: readonly Float64Array[];
   readonly basins: readonly Float64Array[];
+  /** Left out where nothing flows straight into a junction or dry well. */
+  readonly junctions?: readonly Float64Array[];
+  readonly wells?: readonly Float64Array[];
 }
 
 /**
@@ -21,119 +32,117 @@ export type RunMode = 'real' | 'offTwin' | 'onTwin';
 
 export interface RunOptions {
   readonly mode: RunMode;
-  /** Time without power, from and to [s]. */
+  /** Time without mains power, from and to [s]; pumps on a battery run on. */
   readonly outage?: readonly [number, number];
   readonly sills?: readonly { readonly pond: number; readonly level: number }[];
   readonly record?: boolean;
   /** Steps to run, from and to; the whole storm by default. */
   readonly window?: readonly [number, number];
-}
-
-export interface RunSamples {
-  readonly pond: readonly Float64Array[];
-  readonly basin: readonly Float64Array[];
-  readonly pump: readonly Float64Array[];
+  /** even: every step of the grid once, whatever happens; fitted (the default) divides and merges steps. */
+  readonly pace?: 'fitted' | 'even';
 }
 
 export interface RunResult {
   readonly maxPond: readonly number[];
   readonly maxBasin: readonly number[];
+  readonly maxWell: readonly number[];
   readonly secondsOverSill: readonly number[];
   readonly inflowVolume: number;
+  readonly volumes: RunVolumes;
+  /** Soaked away and run over at each dry well [m3]. */
+  readonly wells: readonly { readonly soaked: number; readonly overflowed: number }[];
   readonly massError: number;
   readonly events: readonly PumpEvent[];
   readonly runTime: number;
   readonly samples: RunSamples | null;
-}
-
-/** A storm of one day gives some hundred starts; far more means a basin that cannot work at all. */
-const mostEvents = 20000;
-
-interface Progress {
-  readonly network: Network;
-  readonly ledger: Ledger;
-  readonly events: PumpEvent[];
-  readonly options: RunOptions;
-  readonly running: Uint8Array;
-}
-
-function setTwinPumps(progress: Progress, powered: boolean): void {
-  const { network, options } = progress;
-  network.model.basins.forEach((basin, index) => {
-    network.pumpMode[index] = powered ? pumpAbove : pumpOff;
-    network.pumpThreshold[index] = options.mode === 'onTwin' ? basin.onLevel : basin.offLevel;
-  });
-}
-
-function takeStep(progress: Progress, dt: number): void {
-  progress.network.commit();
-  progress.ledger.add(progress.network, dt);
-}
-
-/** One grid step of the real run, split wherever a float switches or a line becomes full. */
-function realStep(progress: Progress, from: number, step: number, powered: boolean): void {
-  let done = 0;
-  while (step - done > 1e-9) {
-    pumpEvents.before(progress.network, progress.running, powered, from + done, progress.events, progress.ledger);
-    const left = step - done;
-    progress.network.trial(left);
-    const dt = locateEvent(progress.network, progress.running, progress.ledger.lineContent, left);
-    takeStep(progress, dt);
-    done += dt;
-    if (progress.events.length > mostEvents) throw new DocumentError('document.notComputable', '/system/parts', { reason: 'pump starts without end' });
-  }
-}
-
-function newSamples(model: RoutingModel, steps: number): RunSamples {
-  const make = (count: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(steps));
-  return { pond: make(model.ponds.length), basin: make(model.basins.length), pump: make(model.basins.length) };
-}
-
-function start(model: RoutingModel, options: RunOptions): Progress {
-  const network = new Network(model);
-  model.basins.forEach((basin, index) => {
-    network.setBasinVolume(index, basin.storage.volume(options.mode === 'onTwin' ? basin.onLevel : basin.offLevel));
-  });
-  return { network, ledger: new Ledger(network, options.sills ?? []), events: [], options, running: new Uint8Array(model.basins.length) };
+  /** Steps solved, and steps that were too long to be solved. */
+  readonly effort: { readonly steps: number; readonly failed: number };
 }
 
 /**
  * Routes one storm through the stores of a model.
- * Starts dry, basins at their off level (onTwin: at their on level), lines full behind a check valve and empty without one.
+ * Starts dry, basins at their off level (onTwin: at their on level), lines full behind check valves and empty down to their sag without.
  */
 export function runStorm(model: RoutingModel, inflow: StormInflow, options: RunOptions): RunResult {
-  const progress = start(model, options);
-  const { network, ledger } = progress;
-  const samples = options.record === true ? newSamples(model, inflow.steps) : null;
-  const rest = new RestTest(network, options.mode);
-  const [first, last] = options.window ?? [0, inflow.steps];
-  for (let i = first; i < last; i += 1) {
-    const from = i * inflow.step;
-    for (let pond = 0; pond < inflow.ponds.length; pond += 1) network.pondInflow[pond] = inflow.ponds[pond]![i]!;
-    for (let basin = 0; basin < inflow.basins.length; basin += 1) network.basinInflow[basin] = inflow.basins[basin]![i]!;
-    const { outage } = options;
-    const powered = outage === undefined || from < outage[0] || from >= outage[1];
-    if (options.mode === 'real') realStep(progress, from, inflow.step, powered);
-    else {
-      setTwinPumps(progress, powered);
-      if (powered && rest.holds()) ledger.pass(network, rest.passing, inflow.step);
-      else {
-        network.trial(inflow.step);
-        takeStep(progress, inflow.step);
-      }
-    }
-    if (samples !== null) record(samples, network, ledger, i, inflow.step);
+  const run = new Run(model, inflow, options);
+  const { network } = run;
+  const window = options.window ?? [0, inflow.steps];
+  const pace = options.pace === 'even' ? null : new Pace(model, inflow, window);
+  const watch = new Watch(network);
+  for (let i = window[0]; i < window[1];) {
+    const powered = isPowered(options.outage, i * inflow.step);
+    const end = nextChange(options.outage, i, window[1], inflow.step);
+    const count = pace === null ? 1 : pace.together(i, end, watch.rise, watch.depth);
+    setInflow(network, inflow, i, count);
+    run.span(i * inflow.step, count * inflow.step, pace === null ? 1 : pace.parts(i), powered);
+    watch.look(count);
+    i += count;
   }
-  return {
-    maxPond: Array.from(ledger.maxPond), maxBasin: Array.from(ledger.maxBasin), secondsOverSill: Array.from(ledger.secondsOver),
-    inflowVolume: ledger.inflow, massError: ledger.massError(network), events: progress.events, runTime: ledger.runTime, samples,
-  };
+  return resultOf(run);
 }
 
-function record(samples: RunSamples, network: Network, ledger: Ledger, i: number, step: number): void {
-  for (let pond = 0; pond < samples.pond.length; pond += 1) samples.pond[pond]![i] = network.pondLevel[pond]!;
-  for (let basin = 0; basin < samples.basin.length; basin += 1) {
-    samples.basin[basin]![i] = network.basinLevel[basin]!;
-    samples.pump[basin]![i] = ledger.takePumped(basin) / step;
+const isPowered = (outage: RunOptions['outage'], time: number): boolean => outage === undefined || time < outage[0] || time >= outage[1];
+
+/** Step before which the power changes next, or the end. */
+function nextChange(outage: RunOptions['outage'], i: number, last: number, step: number): number {
+  if (outage === undefined) return last;
+  for (const time of outage) {
+    const at = -Math.floor(-time / step);
+    if (at > i && at < last) return at;
   }
+  return last;
+}
+
+function setInflow(network: Network, inflow: StormInflow, i: number, count: number): void {
+  const { firstJunction, firstWell, firstBasin } = network.layout;
+  setList(network, inflow.ponds, 0, i, count);
+  if (inflow.junctions !== undefined) setList(network, inflow.junctions, firstJunction, i, count);
+  if (inflow.wells !== undefined) setList(network, inflow.wells, firstWell, i, count);
+  setList(network, inflow.basins, firstBasin, i, count);
+}
+
+function setList(network: Network, list: readonly Float64Array[], first: number, i: number, count: number): void {
+  for (let n = 0; n < list.length; n += 1) {
+    const series = list[n]!;
+    let sum = 0;
+    for (let k = 0; k < count; k += 1) sum += series[i + k]!;
+    network.inflow[first + n] = sum / count;
+  }
+}
+
+/** How fast the levels of all stores but the basins have moved in the last step [m a grid step], and how deep their water stands. */
+class Watch {
+  rise = 0;
+  depth = 0;
+  private readonly network: Network;
+  private readonly before: Float64Array;
+
+  constructor(network: Network) {
+    this.network = network;
+    this.before = Float64Array.from(network.level);
+  }
+
+  look(count: number): void {
+    const { level, layout } = this.network;
+    this.rise = 0;
+    this.depth = 0;
+    for (let i = 0; i < layout.firstBasin; i += 1) {
+      this.rise = Math.max(this.rise, Math.abs(level[i]! - this.before[i]!) / count);
+      if (i < layout.firstJunction) this.depth = Math.max(this.depth, level[i]! - layout.tables[i]!.bottom);
+      this.before[i] = level[i]!;
+    }
+  }
+}
+
+function resultOf({ network, ledger, floats, steps, samples }: Run): RunResult {
+  const { model, layout } = network;
+  const { firstJunction, firstWell, firstBasin } = layout;
+  const highest = Array.from(ledger.maxLevel);
+  const movedAt = (id: string, kind: string): number => layout.fluxes.reduce((sum, flux, k) => (flux.id === id && flux.kind === kind ? sum + ledger.moved[k]! : sum), 0);
+  return {
+    maxPond: highest.slice(0, firstJunction), maxBasin: highest.slice(firstBasin), maxWell: highest.slice(firstWell, firstBasin),
+    secondsOverSill: Array.from(ledger.secondsOver), inflowVolume: ledger.inflow, volumes: ledger.volumes(),
+    wells: model.wells.map(({ id }) => ({ soaked: movedAt(id, 'seepage'), overflowed: movedAt(id, 'overflow') })),
+    massError: ledger.massError(), events: floats.events, runTime: ledger.runTime, samples, effort: { steps, failed: network.failed },
+  };
 }

@@ -1,16 +1,20 @@
-import { intensityOf } from '../rain/depthAt.ts';
+import { DAY, MINUTE } from '../common/constants.ts';
+import type { DesignDocument } from '../document/document.ts';
 import { alternatingBlock } from '../rain/alternatingBlock.ts';
-import { kinematicPlane, planeEquilibriumTime } from '../runoff/kinematicPlane.ts';
-import { volumetricLoss } from '../runoff/volumetricLoss.ts';
-import { MINUTE } from '../common/constants.ts';
-import type { Catchment, DesignDocument } from '../document/document.ts';
+import { depthAt, intensityOf } from '../rain/depthAt.ts';
+import { scsFraction, type ScsType } from '../rain/scsDistribution.ts';
+import { catchmentRunoff, type RunoffOptions } from './catchmentRunoff.ts';
+
+export type { RunoffOptions } from './catchmentRunoff.ts';
 
 /** Grid of the routing [s]. Source: the trade routes at one minute or finer. */
 export const routingStep = MINUTE;
-const planeCells = 8;
+/** A long record of coarse readings is routed on a coarser grid: no more steps than these. Source: ours. */
+const mostSteps = 50_000;
 
 /** The rain of one storm on the routing grid, and what each surface makes of it. */
 export interface StormRunoff {
+  /** [years], 0 for a recorded storm. */
   readonly returnPeriod: number;
   readonly step: number;
   readonly steps: number;
@@ -20,52 +24,49 @@ export interface StormRunoff {
   readonly runoff: readonly Float64Array[];
 }
 
-export interface RunoffOptions {
-  /** No storage on the surface and no delay: coefficient times intensity times area. */
-  readonly instantaneous?: boolean;
+/** Depth of each block of an NRCS day [mm]. */
+function nrcsBlocks(document: DesignDocument, type: ScsType, returnPeriod: number): number[] {
+  const { table, storm, allowance } = document.rain;
+  const depth = depthAt(table, DAY, returnPeriod) * (1 + allowance);
+  const count = Math.floor(DAY / storm.block + 0.5);
+  return Array.from({ length: count }, (_, i) => depth * (scsFraction(type, Math.min(DAY, (i + 1) * storm.block)) - scsFraction(type, i * storm.block)));
 }
 
-const hardSurfaces: readonly string[] = ['roof', 'paving', 'pool'];
-/** A hard surface that answers within this time is taken as instantaneous. Source: CALC decision, ours. */
-const quickResponse = MINUTE;
-
-function isQuick(catchment: Catchment, peakIntensity: number): boolean {
-  if (!hardSurfaces.includes(catchment.surface) || peakIntensity <= 0) return false;
-  const plane = { length: catchment.flowLength, slope: catchment.slope, roughness: catchment.roughness };
-  return planeEquilibriumTime(plane, peakIntensity) < quickResponse;
-}
-
-function runoffOf(catchment: Catchment, blocks: readonly number[], block: number, perBlock: number, options: RunoffOptions): Float64Array {
-  const storage = options.instantaneous === true ? 0 : catchment.depressionStorage;
-  const excess = volumetricLoss(blocks, catchment.coefficient, storage).map((depth) => intensityOf(depth, block));
-  const flows = new Float64Array(blocks.length * perBlock);
-  const peak = excess.reduce((most, value) => Math.max(most, value), 0);
-  if (options.instantaneous === true || catchment.area === 0 || isQuick(catchment, peak)) {
-    for (let i = 0; i < flows.length; i += 1) flows[i] = excess[Math.floor(i / perBlock)]! * catchment.area;
-    return flows;
+/** Depth of each block of the designed storm [mm]: nested from the table, or an NRCS type. */
+export function designBlocks(document: DesignDocument, returnPeriod: number): number[] {
+  const { table, storm, allowance } = document.rain;
+  switch (storm.method) {
+    case 'alternatingBlock': return alternatingBlock(table, returnPeriod, storm.duration, storm.block, allowance);
+    case 'nrcsI': return nrcsBlocks(document, 'I', returnPeriod);
+    case 'nrcsIA': return nrcsBlocks(document, 'IA', returnPeriod);
+    case 'nrcsII': return nrcsBlocks(document, 'II', returnPeriod);
+    case 'nrcsIII': return nrcsBlocks(document, 'III', returnPeriod);
   }
-  // Rain stays a mean of its block, but the wave moves on the routing grid: block by block it would lose its crest.
-  const plane = { length: catchment.flowLength, slope: catchment.slope, roughness: catchment.roughness };
-  const perStep = flows.map((_, i) => excess[Math.floor(i / perBlock)]!);
-  const { outflow } = kinematicPlane(plane, Array.from(perStep), block / perBlock, planeCells);
-  const width = catchment.area / catchment.flowLength;
-  for (let i = 0; i < flows.length; i += 1) flows[i] = outflow[i]! * width;
-  return flows;
+}
+
+/** Runoff of a storm given by the depth of each of its blocks [mm]; rain stays averaged over its blocks. */
+export function runoffOfBlocks(document: DesignDocument, returnPeriod: number, blocks: readonly number[], block: number, options: RunoffOptions = {}): StormRunoff {
+  const perBlock = Math.max(1, Math.min(Math.floor(block / routingStep + 0.5), Math.floor(mostSteps / blocks.length)));
+  const steps = blocks.length * perBlock;
+  const intensity = new Float64Array(steps);
+  for (let i = 0; i < steps; i += 1) intensity[i] = intensityOf(blocks[Math.floor(i / perBlock)]!, block);
+  const grid = { blocks, block, perBlock };
+  return {
+    returnPeriod, step: block / perBlock, steps, intensity,
+    runoff: document.site.catchments.map((catchment) => catchmentRunoff(document, catchment, grid, options)),
+  };
 }
 
 /**
  * Runoff of every catchment in the design storm of a return period.
- * Rain stays averaged over its blocks; the surfaces alone delay it, as kinematic planes or not at all.
+ * Rain stays averaged over its blocks; the surfaces alone delay it, each by its own loss and response.
  */
 export function stormRunoff(document: DesignDocument, returnPeriod: number, options: RunoffOptions = {}): StormRunoff {
-  const { table, storm, allowance } = document.rain;
-  const blocks = alternatingBlock(table, returnPeriod, storm.duration, storm.block, allowance);
-  const perBlock = Math.max(1, Math.floor(storm.block / routingStep + 0.5));
-  const intensity = new Float64Array(blocks.length * perBlock);
-  for (let i = 0; i < intensity.length; i += 1) intensity[i] = intensityOf(blocks[Math.floor(i / perBlock)]!, storm.block);
-  return {
-    returnPeriod, step: storm.block / perBlock, steps: intensity.length, intensity,
-    runoff: document.site.catchments.map((catchment) => runoffOf(catchment, blocks, storm.block, perBlock, options)),
-  };
+  return runoffOfBlocks(document, returnPeriod, designBlocks(document, returnPeriod), document.rain.storm.block, options);
 }
 
+/** Runoff of the recorded storm; null without one. */
+export function recordedRunoff(document: DesignDocument): StormRunoff | null {
+  const { recorded } = document.rain;
+  return recorded === null ? null : runoffOfBlocks(document, 0, recorded.depths, recorded.step);
+}
