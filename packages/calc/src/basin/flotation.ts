@@ -68,6 +68,7 @@ export interface FlotationCheck {
  * @param waterTable seasonal high level [m]; null when not known, which leaves the case at grade
  * @returns both answers, and whether both factors suffice
  * Source: as flotation
+ * Checked against: the collar that just holds, on both sides, for each case
  */
 export function flotationCheck(basin: BuriedBasin, waterTable: number | null): FlotationCheck {
   const atTable = flotation(basin, waterTable ?? basin.floorLevel);

@@ -38,7 +38,7 @@ function between(marks: readonly BasinMark[], value: number, from: keyof BasinMa
  * @returns volume [m3], straight between marks
  * Limits: throws basin.outsideMarks beyond them, basin.marksNotRising, basin.tooFewMarks
  * Source: calibration by filling; straight between marks: a taper between two marks an inch apart bends less than 0.1 %
- * Checked against: markedBasin.test.ts, a tapered basin poured by the formula
+ * Checked against: marks.test.ts, a tapered basin poured by the formula
  */
 export function volumeAtMark(marks: readonly BasinMark[], level: number): number {
   requireMarks(marks);

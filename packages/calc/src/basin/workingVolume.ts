@@ -11,7 +11,7 @@ import { requireNotNegative, requirePositive } from '../common/require.ts';
  * @returns V_eff [m3]
  * Limits: throws basin.runBackFills when the line alone starts the pump again: it would never rest
  * Source: volume balance
- * Checked against: workingVolume.test.ts, cycle stepped by hand
+ * Checked against: marks.test.ts, a cycle stepped by hand
  */
 export function effectiveVolume(volume: number, runBack: number): number {
   requirePositive({ volume });

@@ -38,7 +38,7 @@ function rungeKutta(shape: ChannelShape, length: number, slope: number, n: numbe
 }
 
 describe('profile in a channel of any shape', () => {
-  it('rows 8.1 to 8.6: the ten reference profiles, and the same answer as the rectangular method', () => {
+  it('rows 8.2, 8.3, 8.4 and 8.6: the ten reference profiles, and the same answer as the rectangular method', () => {
     for (const row of fixtureCsv('channel/lateralInflow.csv')) {
       const foot = row['units'] === 'US' ? FOOT : 1;
       const flow = Number(row['Q_total']) * foot * foot * foot;

@@ -19,7 +19,7 @@ export const OUTLET_MARGIN = 2 * INCH;
  * @param margin height in hand [m]
  * @returns shortfall [m], positive when the outlet stands too high
  * Source: geometry
- * Checked against: fixtures/levels/ternHollow.json, 0.90 and 1.00 ft, with margin 1.07 and 1.17 ft
+ * Checked against: fixtures/levels/ternHollow.json, row fall: 0.90 and 1.00 ft, with margin 1.07 and 1.17 ft
  */
 export function gravityFall(outlet: CandidateOutlet, minimumFall: number = MINIMUM_FALL, margin: number = OUTLET_MARGIN): GravityAnswer {
   requireFinite({ level: outlet.level, collectorInvert: outlet.collectorInvert });

@@ -12,7 +12,7 @@ import { PI } from '../math/constants.ts';
  * @returns volume [m3] and blind length [m]
  * Limits: a guide to where the plug is; seepage and a flat pipe that holds air make it long or short
  * Source: common practice, volume of a cylinder
- * Checked against: fixtures/levels/ternHollow.json, 45 gal in a 4 in drain is about 68 ft
+ * Checked against: fixtures/levels/ternHollow.json, row hose: 45 gal in a 4 in drain is about 68 ft
  */
 export function hoseTest(flow: number, time: number, diameter: number): { readonly volume: number; readonly blindLength: number } {
   requirePositive({ flow, time, diameter });

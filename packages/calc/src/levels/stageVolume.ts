@@ -26,7 +26,7 @@ function frustum(height: number, root1: number, root2: number): number {
  * @returns curve for volumeAtLevel, levelAtVolume, areaAtLevel
  * Limits: below the first level empty; above the last one the area stays as it is there
  * Source: volume of a frustum, geometry
- * Checked against: fixtures/levels/ternHollow.json, 650 gal to the sill
+ * Checked against: fixtures/levels/ternHollow.json, row stage: 650 gal to the sill
  */
 export function stageCurve(pairs: readonly StageArea[]): StageCurve {
   if (pairs.length < 2) throw new CalcProblem('stage.tooFewPairs', 'stageArea', { count: pairs.length });

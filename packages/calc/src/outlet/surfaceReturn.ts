@@ -18,7 +18,7 @@ export interface SurfaceReturn {
  * @param distance L [m], > 0
  * @returns slope back [-] and whether it returns; a ridge above the outlet's ground stops it
  * Source: geometry; ours
- * Checked against: surfaceReturn.test.ts, cases by hand
+ * Checked against: stores.test.ts, cases by hand
  */
 export function surfaceReturn(outletGround: number, lowSpotEdge: number, ridge: number | null, distance: number): SurfaceReturn {
   requireFinite({ outletGround, lowSpotEdge, ridge: ridge ?? 0 });

@@ -7,7 +7,7 @@ import { expectNear, expectRatio } from '../testing/near.ts';
 import { BUILDING_SEWER_SLOPES, codeSlope } from './codeSlope.ts';
 import { fullFlowLosses, fullFlowProfile, fullFrictionSlope, USUAL_LOSSES, type FullPipe } from './fullFlowLosses.ts';
 import { fullPipe, partFullPipe } from './manning.ts';
-import { conduitManning, pipeManning } from './manningTable.ts';
+import { conduitManning, gutterManning, pipeManning } from './manningTable.ts';
 import { insideDiameter, pipeSize, type PipeSeries } from './pipeSizes.ts';
 import { sealedLineCapacity, sealedRoofLine, type SealedRoofLine } from './sealedRoofLine.ts';
 import { tractiveSlope } from './selfCleansing.ts';
@@ -182,6 +182,7 @@ describe('pipes', () => {
     expect(printed).toHaveLength(29);
     expect(pipeManning).toEqual({ pvc: 0.01, polyethylene: 0.011, perforatedPlastic: 0.02, corrugatedInside: 0.022, concrete: 0.013, clay: 0.013 });
   });
+  it('row 7.gutter: Manning n of gutters', () => expect(gutterManning).toEqual(fixtureRow('pipe/gutterManning.json', '7.gutter').expected));
   it('the slope of a drag on the wall is that of the part-full flow', () => {
     const pipe = { diameter: 0.15, slope: 0.006, roughness: 0.012 };
     const open = partFullPipe(pipe, 0.005);

@@ -96,6 +96,7 @@ export function fullFlowLosses(pipe: FullPipe, flow: number, tailwater: number):
  * @returns answer of each pipe; the level above one is the tailwater of the next
  * Limits: a box or joint between two pipes is taken as still water, which is high, not low; throws pipe.noPipes without any
  * Source: as fullFlowLosses
+ * Checked against: fullFlowLosses pipe by pipe, exact
  */
 export function fullFlowProfile(pipes: readonly { readonly pipe: FullPipe; readonly flow: number }[], tailwater: number): FullFlow[] {
   if (pipes.length === 0) throw new CalcProblem('pipe.noPipes', 'pipes', {});

@@ -41,5 +41,15 @@ export const conduitManning = {
  * Manning n of pipes that are laid today.
  * Source: PVC, polyethylene, concrete and clay: Winchester IN code after FHWA; perforated plastic: Austin drainage manual table 5-2;
  * corrugated inner wall: middle of 0.018 to 0.025, as in FHWA HEC-22
+ * Checked against: the codes' own figures
  */
 export const pipeManning = { pvc: 0.01, polyethylene: 0.011, perforatedPlastic: 0.02, corrugatedInside: 0.022, concrete: 0.013, clay: 0.013 } as const;
+
+/**
+ * Manning n of gutters along a street or drive.
+ * Source: FHWA HEC-22 table 4-3, as TxDOT prints it
+ * Checked against: fixtures/pipe/gutterManning.json, row 7.gutter
+ */
+export const gutterManning = {
+  asphaltSmooth: 0.013, asphaltRough: 0.016, concreteWithSmoothAsphalt: 0.013, concreteWithRoughAsphalt: 0.015, concreteFloated: 0.014, concreteBroomed: 0.016,
+} as const;

@@ -8,7 +8,7 @@ import { selfCleansingSlope } from './selfCleansing.ts';
 const FILE = 'pipe/gravityPipe.json';
 
 describe('circular section', () => {
-  it('20 rows of hydraulic elements', () => {
+  it('row 9.table: 20 rows of hydraulic elements', () => {
     const rows = fixtureCsv('pipe/partFullCircle.csv');
     expect(rows).toHaveLength(20);
     const full = circleSection(1, 1);
@@ -92,7 +92,7 @@ describe('Manning', () => {
 });
 
 describe('slope that keeps a pipe clean', () => {
-  it('rows 10.1 to 10.4', () => {
+  it('rows 10.1, 10.2, 10.3 and 10.4', () => {
     for (const row of fixtureRows(FILE).filter((r) => r.id.startsWith('10.'))) {
       for (const [inches, slope] of Object.entries(row.expected)) {
         expect(Math.abs(selfCleansingSlope(Number(inches) * INCH, given(row, 'v') * FOOT, given(row, 'n')) - slope)).toBeLessThan(row.tolerance);

@@ -38,6 +38,7 @@ export function minorLoss(k: number, velocity: number): number {
  * @param frictionFactor f, Darcy [-]
  * @returns L [m]
  * Source: handbooks of pipe flow
+ * Checked against: minorLoss of the same K, 1e-12
  */
 export function equivalentLength(k: number, diameter: number, frictionFactor: number): number {
   requireNotNegative({ k });

@@ -49,7 +49,7 @@ function lengthBelow({ from, to }: Piece, level: number): number {
  * @returns volumes [m3] and the full length above the frost level [m]
  * Limits: air gets in at the outlet; a line that rises all the way runs back whole, one that is flat keeps nothing but its sags
  * Source: geometry; ours
- * Checked against: standingLine.test.ts, profiles worked by hand; volumes add up to the line's
+ * Checked against: lines.test.ts, profiles worked by hand; volumes add up to the line's
  */
 export function standingLine(points: readonly LinePoint[], innerDiameter: number, checkValve: boolean, frostLevel: number | null): StandingLine {
   requireProfile(points);

@@ -57,6 +57,7 @@ function spread(sorted: readonly number[]): number[] {
  * @param depths       `table.depths` or one of its limits
  * @returns depth [mm] of each block; the sum is the table's depth for the duration
  * Source: Chow, Maidment and Mays 1988, section 14.4
+ * Checked against: the table's own day and 5-minute depths in one storm, 1e-9
  */
 export function alternatingBlock(
   table: RainTable, returnPeriod: number, duration: number, block: number, allowance = 0, depths: RainTable['depths'] = table.depths,

@@ -37,7 +37,7 @@ describe('NOAA Atlas 14 point files', () => {
     expect(warnings).toEqual([]);
   });
 
-  it('Ann Arbor MI: mean, upper and lower limits, ISO-8859-1', () => {
+  it('row 2.5: Ann Arbor MI: mean, upper and lower limits, ISO-8859-1', () => {
     const { table, place } = parseAtlas14(annArbor);
     const all = printed(Buffer.from(annArbor).toString('latin1'));
     expect(inches(table.depths)).toEqual(all.slice(0, 19));
@@ -70,7 +70,7 @@ describe('NOAA Atlas 14 point files', () => {
     depth.table.depths.forEach((row, i) => expect(Math.abs((row[0] ?? 0) / (intensity.table.depths[i]?.[0] ?? 0) - 1)).toBeLessThan(0.005));
   });
 
-  it('an annual-maximum file with its apostrophes', () => {
+  it('row 2.ams: an annual-maximum file with its apostrophes', () => {
     const ams = pulaski.replace('Partial duration', 'Annual maximum')
       .replace('ARI (years):, 1,2,5,10,25,50,100,200,500,1000', "AEP:, '1/2,'1/5,'1/10,'1/25,'1/50,'1/100,'1/200,'1/500,'1/1000")
       .replace(/^(\d+-\w+:), [\d.]+,/gm, '$1, ');

@@ -108,7 +108,7 @@ function warningsOf(mean: AtlasSection, rows: number, units: { measure: string; 
  * @returns depths [mm], place, and what had to be left out
  * Limits: throws rain.atlas.* with `line` and `column` for anything it cannot read whole
  * Source: NOAA National Weather Service, Precipitation Frequency Data Server, point files
- * Checked against: fixtures/rain, three point files, every printed number
+ * Checked against: fixtures/rain/pulaskiDepthInches.csv, fixtures/rain/annArborDepthInchesLimits.csv, fixtures/rain/pointIntensityMetric.csv, every printed number
  */
 export function parseAtlas14(file: string | Uint8Array): AtlasFile {
   const lines = atlasLines(typeof file === 'string' ? file : decodeAtlas(file));

@@ -26,7 +26,7 @@ export interface ScsHyetograph {
  * @returns depths that add up to P24, and whether the curve is too coarse for the response
  * Limits: caution under 15 minutes of response; throws storm.unevenBlocks for more than 20 000 blocks
  * Source: TR-55 (1986) appendix B; SCS TP-149 (1973)
- * Checked against: fixtures/rain/rainfall.json, rows 3a; the sum at any block length, 1e-12
+ * Checked against: fixtures/rain/rainfall.json, rows 3a.depth and 3a.austin; the sum at any block length, 1e-12
  */
 export function scsHyetograph(type: ScsType, rain: number, block: number, response: number | null = null): ScsHyetograph {
   requireNotNegative({ rain, response: response ?? 0 });

@@ -26,7 +26,7 @@ function requireReadings(readings: readonly RainReading[]): void {
  * @returns depth [mm] of each block from the first time on; the sum is that of the readings
  * Limits: throws storm.tooFewReadings, storm.notForward, storm.unevenBlocks for more than 200 000 blocks
  * Source: volume balance
- * Checked against: userSeries.test.ts, sums to 1e-12, cases by hand
+ * Checked against: series.test.ts, sums to 1e-12, cases by hand
  */
 export function userSeries(readings: readonly RainReading[], block: number): number[] {
   requireReadings(readings);

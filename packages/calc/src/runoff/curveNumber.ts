@@ -43,6 +43,7 @@ export function initialAbstraction(curveNumber: number): number {
  * @param recovery how the running total fades in dry blocks; null for one storm
  * @returns runoff of each block [mm]
  * Source: TR-55 (1986); fading: ours, see storeRecovery
+ * Checked against: curveNumberRunoff of the whole storm, 1e-9; two storms a day apart are two first storms
  */
 export function curveNumberExcess(rain: readonly number[], curveNumber: number, recovery: Recovery | null = null): number[] {
   let total = 0;

@@ -46,6 +46,7 @@ export function soilGroupOfTexture(texture: SoilTexture): SoilGroup {
  * @param group of the soil itself
  * @param depthToWater below the surface [m]; null when not known
  * Source: NEH 630 chapter 7, from memory
+ * Checked against: the rule on both sides of 24 in
  */
 export function withWaterTable(group: SoilGroup, depthToWater: number | null): SoilGroup {
   if (depthToWater === null) return group;
