@@ -75,7 +75,9 @@ const numeric = {
   /** s, told in minutes */
   minutes: (v, l) => withUnit(upTo(l, v / 60, Math.abs(v) < 600 ? 1 : 0), 'min'),
   /** s; how long water stands: minutes up to two hours, then hours */
-  duration: (v, l) => (Math.abs(v) < 7200 ? withUnit(upTo(l, v / 60, Math.abs(v) < 600 ? 1 : 0), 'min') : withUnit(upTo(l, v / 3600, 1), 'h')),
+  duration: (v, l) => lasting(l, v),
+  /** min; how long something lasts: minutes up to two hours, then hours */
+  clockMinutes: (v, l) => lasting(l, v * 60),
   /** s */
   seconds: (v, l) => withUnit(upTo(l, v, Math.abs(v) < 10 ? 1 : 0), 's'),
   /** s, told in hours */
@@ -83,6 +85,11 @@ const numeric = {
   /** US cents */
   money: (v, l) => numberFormat(l, { style: 'currency', currency: 'USD' }).format(v / 100),
 } satisfies Record<string, Format>;
+
+function lasting(language: Language, seconds: number): string {
+  if (Math.abs(seconds) >= 7200) return withUnit(upTo(language, seconds / 3600, 1), 'h');
+  return withUnit(upTo(language, seconds / 60, Math.abs(seconds) < 600 ? 1 : 0), 'min');
+}
 
 function slopePercent(value: number, language: Language): string {
   return numberFormat(language, { style: 'percent', maximumFractionDigits: 2 }).format(value);

@@ -5,3 +5,5 @@ export { render, isMessageCode, type MessageCode, type Params } from './render.t
 export { quantity, isQuantity, type QuantityKind, type NumericQuantity, type FormatOptions } from './format.ts';
 export { formatTape, tapeReading, type TapeReading } from './fractions.ts';
 export { parseLength, type LengthUnit, type LengthResult } from './lengths.ts';
+export { explain, type ExplainOptions } from './explain/explain.ts';
+export { type Paragraph, type ToldName, type ToldNumber } from './explain/tell.ts';

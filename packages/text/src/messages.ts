@@ -32,6 +32,7 @@ import { handover as handoverWords } from './catalogues/handover.ts';
 import { handoverPages } from './catalogues/pages/handover.ts';
 import { findings } from './catalogues/findings.ts';
 import { workings } from './catalogues/workings.ts';
+import { explain } from './catalogues/explain.ts';
 import { drawing } from './catalogues/drawing.ts';
 import { errors } from './catalogues/errors.ts';
 import { problems } from './catalogues/problems.ts';
@@ -72,6 +73,7 @@ export const catalogues = {
   handover,
   findings,
   workings,
+  explain,
   drawing,
   errors,
   problems,
@@ -98,6 +100,7 @@ export const messages = {
   ...handover,
   ...findings,
   ...workings,
+  ...explain,
   ...drawing,
   ...errors,
   ...problems,

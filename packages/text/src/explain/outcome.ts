@@ -1,0 +1,31 @@
+import { tell, type Ground, type Paragraph, type Reader } from './tell.ts';
+
+/** Every sill with the system, in the design storm and in the check storm. */
+export function withSystem(ground: Ground, reader: Reader): Paragraph[] {
+  if (ground.system.parts.length === 0) return [];
+  const told = [ground.rain.designReturnPeriod, ground.rain.checkReturnPeriod];
+  return ground.results.freeboards.flatMap((item, index) => {
+    if (!told.includes(item.returnPeriod)) return [];
+    const path = `/results/freeboards/${index}`;
+    const slots = { years: `${path}/returnPeriod`, sill: `/site/sills/${ground.site.sills.findIndex((sill) => sill.id === item.sill)}/name` };
+    const freeboard = `${path}/onTwin`;
+    if (item.onTwin < 0) return [tell(ground, reader, 'explain.then.over', { ...slots, time: `${path}/minutesOverSill` })];
+    if (item.lower < 0) return [tell(ground, reader, 'explain.then.maybe', { ...slots, freeboard })];
+    if (item.lower === item.upper) return [tell(ground, reader, 'explain.then.belowAlone', { ...slots, freeboard })];
+    return [tell(ground, reader, 'explain.then.below', { ...slots, freeboard, low: `${path}/lower`, high: `${path}/upper` })];
+  });
+}
+
+export function powerCut(ground: Ground, reader: Reader): Paragraph[] {
+  const { outage } = ground.results;
+  if (outage === null) return [];
+  const years = '/results/outage/returnPeriod';
+  return [
+    outage.longestSafe > 0 ? tell(ground, reader, 'explain.outage', { years, time: '/results/outage/longestSafe' }) : tell(ground, reader, 'explain.outageNone', { years }),
+  ];
+}
+
+/** Whose calculation this is, and how far it holds. Stands under everything that is printed. */
+export function notice(ground: Ground, reader: Reader): Paragraph {
+  return tell(ground, reader, 'designs.notSealed', { version: '/calcVersion' });
+}
