@@ -2,6 +2,7 @@ import type { EvaluationContext } from '../evaluate/context.ts';
 import type { Results, Working } from '../results/results.ts';
 import { basinWorkings } from './basinWorkings.ts';
 import { channelWorkings, grateWorkings } from './channelWorkings.ts';
+import { bandWorkings, protectionWorkings, whatIfWorkings } from './decisionWorkings.ts';
 import { gutterWorkings, peakWorkings } from './flowWorkings.ts';
 import { dryWellWorkings, outletWorkings } from './outletWorkings.ts';
 import { pipeWorkings, roofLineWorkings, swaleWorkings } from './pipeWorkings.ts';
@@ -16,7 +17,8 @@ type Make = (input: WorkingInput) => Working[];
 
 const topics: readonly Make[] = [
   gravityWorkings, lowSpotWorkings, existingDrainWorkings, peakWorkings, gutterWorkings, roofLineWorkings, grateWorkings, channelWorkings, underdrainWorkings, pipeWorkings, swaleWorkings,
-  basinWorkings, pumpWorkings, outletWorkings, dryWellWorkings, familyWorkings, freeboardWorkings, stormWorkings, outageWorkings, handWorkings, quantityWorkings,
+  basinWorkings, pumpWorkings, outletWorkings, dryWellWorkings, familyWorkings, freeboardWorkings, stormWorkings, outageWorkings, whatIfWorkings, bandWorkings, protectionWorkings, handWorkings,
+  quantityWorkings,
 ];
 
 /** A working for every number of the results, in the order in which a reader follows the water. */

@@ -1,4 +1,4 @@
-import type { LowSpot } from '../document/document.ts';
+import type { DesignDocument, LowSpot } from '../document/document.ts';
 import { areaAtLevel, stageCurve, volumeAtLevel, type StageCurve } from '../levels/stageVolume.ts';
 import type { Working } from '../results/results.ts';
 import type { RunResult, StormInflow } from '../routing/run.ts';
@@ -49,5 +49,23 @@ export function crestSheet({ document }: WorkingInput, { result, value, run, inf
       symbol('A', 'surfaceAtCrest', area, 'area'),
     ],
     steps: [step('V', 'storedAtCrest', 'V_in - V_out', stored, 'volume')],
+  });
+}
+
+/** A highest level from the water that stands below it then. */
+export function storedSheet(document: DesignDocument, place: number, result: string, value: number, source: string): Working {
+  const spot = document.site.lowSpots[place]!;
+  const curve = stageCurve(spot.stageArea);
+  const stored = volumeAtLevel(curve, value);
+  const { index, volume } = stageBelow(spot, curve, value);
+  const path = `/site/lowSpots/${place}/stageArea/${index}`;
+  const base = { result, at: spot.id, value, unit: 'level', tolerance: 1e-8, source: `${source}; shape of the low spot by the frustum rule` };
+  const foot = symbol('z_a', 'stageLevel', spot.stageArea[index]!.level, 'level', `${path}/level`);
+  if (stored <= 0) return working({ ...base, formula: 'z_max = z_a', symbols: [foot] });
+  return working({
+    ...base, formula: 'z_max = z_a + 3*(V - V_a)/(A_a + sqrt(A_a*A) + A)', symbols: [
+      symbol('V', 'storedAtCrest', stored, 'volume'), foot, symbol('A_a', 'stageArea', spot.stageArea[index]!.area, 'area', `${path}/area`),
+      symbol('V_a', 'volumeBelowStage', volume, 'volume'), symbol('A', 'surfaceAtCrest', areaAtLevel(curve, value), 'area'),
+    ],
   });
 }

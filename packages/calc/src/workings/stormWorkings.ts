@@ -3,6 +3,7 @@ import type { Sill } from '../document/document.ts';
 import { familyRun } from '../evaluate/storms.ts';
 import type { FamilyCase, Freeboard, Working, WorkingSymbol } from '../results/results.ts';
 import { crestSheet } from './crest.ts';
+import { minutesSheet } from './minutes.ts';
 import { indexBy, symbol, working, type WorkingInput } from './working.ts';
 
 const routed = 'Coupled level-pool routing of every low spot, basin and line, Chow, Maidment and Mays 1988 section 8.2';
@@ -16,14 +17,10 @@ export function familyWorkings(input: WorkingInput): Working[] {
     const pointer = `/results/family/${index}`;
     return [
       crestSheet(input, { result: `${pointer}/maxLevel`, value: member.maxLevel, run, inflow: context.inflow(member.returnPeriod, inflowCase) }),
-      minutes(`${pointer}/minutesOverSill`, input.document.site.sills[0]?.id ?? null, member.minutesOverSill),
+      minutesSheet(`${pointer}/minutesOverSill`, input.document.site.sills[0]?.id ?? null, member.minutesOverSill),
     ];
   });
 }
-
-const minutes = (result: string, at: string | null, value: number): Working => working({
-  result, at, formula: 'T = t/60', value, unit: 'number', source: `Time with the water above the sill. ${routed}`, symbols: [symbol('t', 'secondsOverSill', value * MINUTE, 'seconds')],
-});
 
 /** Picture of the slider that shows the same run, where the sill stands at the first low spot. */
 function pictureOf({ document, results }: WorkingInput, sill: Sill, returnPeriod: number, familyCase: FamilyCase): string | null {
@@ -65,8 +62,8 @@ export function freeboardWorkings(input: WorkingInput): Working[] {
   return input.results.freeboards.flatMap((item, index) => [
     ...(['withSystem', 'withoutSystem', 'offTwin', 'onTwin'] as const).map((field) => levelSheet(input, item, index, field)),
     bandSheet(item, index, 'lower'), bandSheet(item, index, 'upper'),
-    minutes(`/results/freeboards/${index}/minutesOverSill`, item.sill, item.minutesOverSill),
-    minutes(`/results/freeboards/${index}/minutesOverSillWithoutSystem`, item.sill, item.minutesOverSillWithoutSystem),
+    minutesSheet(`/results/freeboards/${index}/minutesOverSill`, item.sill, item.minutesOverSill),
+    minutesSheet(`/results/freeboards/${index}/minutesOverSillWithoutSystem`, item.sill, item.minutesOverSillWithoutSystem),
   ]);
 }
 

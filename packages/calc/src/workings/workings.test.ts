@@ -19,6 +19,10 @@ const withoutWorking: readonly (readonly [RegExp, string])[] = [
   [/^\/results\/channels\/\d+\/profile\//, 'samples for the section'],
   [/^\/results\/storm\/(start|step|intensity|inflow|pumpFlow|pondLevel|basinLevel|events)\b/, 'the storm graph'],
   [/^\/results\/family\/\d+\/(start|step|levels)\b/, 'the slider\'s picture'],
+  [/^\/results\/whatIfs\/\d+\/outage\/0$/, 'the worst start, found by trial of every start'],
+  [/^\/results\/band\/samples$/, 'the number of draws, a setting'],
+  [/^\/results\/protection\/(openShare|outage)$/, 'what was asked for'],
+  [/^\/results\/protection\/\w+\/failsAt$/, 'a storm of the table'],
   [/^\/results\/outage\/cases\/\d+\/duration$/, 'the length that was asked for'],
 ];
 

@@ -2,6 +2,11 @@ import { catalogue } from '../../catalogue.ts';
 
 /** What each symbol of a formula means: `workings.meaning.` + meaning. */
 export const workingMeanings = catalogue({
+  'workings.meaning.outageStart': { en: 'start of the power cut', es: 'inicio del corte de luz' },
+  'workings.meaning.outageLength': { en: 'length of the power cut', es: 'duración del corte de luz' },
+  'workings.meaning.movedByInput': { en: 'what the input moves', es: 'lo que mueve la entrada' },
+  'workings.meaning.freeboardAtLow': { en: 'freeboard at the low end', es: 'bordo libre en el extremo bajo' },
+  'workings.meaning.freeboardAtHigh': { en: 'freeboard at the high end', es: 'bordo libre en el extremo alto' },
   'workings.meaning.allowance': { en: 'climate allowance', es: 'margen por clima' },
   'workings.meaning.area': { en: 'area of the full section', es: 'área de la sección llena' },
   'workings.meaning.backedUpAfter': { en: 'time until it backed up', es: 'tiempo hasta rebosar' },
