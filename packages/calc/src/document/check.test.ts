@@ -48,6 +48,13 @@ const bad: readonly [name: string, change: Change, code: string, path: string][]
   ['a storm longer than the table', (copy) => { copy.rain.storm.duration = 864000; }, 'document.outOfRange', '/rain/storm/duration'],
   ['a design storm beyond the table', (copy) => { copy.rain.designReturnPeriod = 500; }, 'document.notInTable', '/rain/designReturnPeriod'],
   ['a sill at an unknown low spot', (copy) => { copy.site.sills[0]!.lowSpot = 'L9'; }, 'document.unknownId', '/site/sills/0/lowSpot'],
+  ['a closure without its set-ups', (copy) => { Object.assign(copy.site, { closure: { misclosure: 0.001 } }); }, 'document.missing', '/site/closure/setUps'],
+  ['a lot of no area', (copy) => { copy.site.lotArea = 0; }, 'document.notPositive', '/site/lotArea'],
+  ['a landing of another kind', (copy) => { Object.assign(copy.site.sills[0]!, { landing: { kind: 'ramp', before: 0, after: 0 } }); }, 'document.wrongKind', '/site/sills/0/landing/kind'],
+  ['a landing without a step after', (copy) => { Object.assign(copy.site.sills[0]!, { landing: { kind: 'egress', before: 0 } }); }, 'document.missing', '/site/sills/0/landing/after'],
+  ['an outlet over sand', (copy) => { part(copy, 'O1')['exitGround'] = 'sand'; }, 'document.wrongKind', '/system/parts/12/exitGround'],
+  ['a cable laid in air', (copy) => { Object.assign(copy.construction.electrical!, { burial: { method: 'air', depth: 1 } }); }, 'document.wrongKind', '/construction/electrical/burial/method'],
+  ['a cable above ground', (copy) => { Object.assign(copy.construction.electrical!, { burial: { method: 'direct', depth: -1 } }); }, 'document.negative', '/construction/electrical/burial/depth'],
   ['an unknown kind of part', (copy) => { part(copy, 'P1')['kind'] = 'hose'; }, 'document.wrongKind', '/system/parts/6/kind'],
 ];
 

@@ -1,3 +1,4 @@
+import { checkOverrides } from '../findings/overrides.ts';
 import { checkRain } from './checkRain.ts';
 import { checkSite } from './checkSite.ts';
 import { checkSystem } from './checkSystem.ts';
@@ -48,4 +49,5 @@ export function checkDocument(document: DesignDocument): void {
   checkConstruction(document.construction, ids);
   if (document.limits.length > 200) throw new DocumentError('document.tooMany', '/limits', { most: 200 });
   checkEach(document.limits, limitRules, '/limits');
+  checkOverrides(document.limits);
 }

@@ -6,7 +6,7 @@ export type DocumentErrorCode =
   | 'document.version' | 'document.missing' | 'document.wrongType' | 'document.notFinite' | 'document.negative' | 'document.notPositive'
   | 'document.outOfRange' | 'document.notRising' | 'document.notFalling' | 'document.duplicateId' | 'document.unknownId'
   | 'document.wrongKind' | 'document.loop' | 'document.noOutlet' | 'document.tooFew' | 'document.tooMany' | 'document.tableShape'
-  | 'document.levelOrder' | 'document.notInTable' | 'document.notComputable';
+  | 'document.levelOrder' | 'document.notInTable' | 'document.notComputable' | 'document.limitOrder' | 'document.limitNeedsReason';
 
 /** A document that cannot be evaluated: a code, the path in the document (JSON pointer) and parameters for the sentence. */
 export class DocumentError extends CalcProblem implements DocumentProblem {

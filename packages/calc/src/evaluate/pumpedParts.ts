@@ -1,6 +1,6 @@
 import { flotation } from '../basin/flotation.ts';
 import { aloneRunTime, worstStartsPerHour } from '../basin/wetWellCycle.ts';
-import type { Basin, DesignDocument, Pump } from '../document/document.ts';
+import type { Basin, DesignDocument, Outlet, Pump } from '../document/document.ts';
 import { hoseTest } from '../levels/hoseTest.ts';
 import { stageCurve, volumeAtLevel } from '../levels/stageVolume.ts';
 import { systemHead } from '../pump/dutyPoint.ts';
@@ -9,6 +9,7 @@ import type { BasinResult, CurveSample, DutyPoint, ExistingDrainResult, LowSpotR
 import { partsOf } from '../routing/pathParts.ts';
 import { dischargePath, dutyAt, pumpLineOf, weepAt, type PumpLine } from '../routing/pumpLine.ts';
 import type { EvaluationContext } from './context.ts';
+import { exitOf } from './exitVelocity.ts';
 
 const curveSamples = 24;
 /** A cycle cannot be told of less water than a cup: keeps the division finite when the line runs back more than the basin works with. */
@@ -79,9 +80,14 @@ export function pumpResults(context: EvaluationContext): PumpResult[] {
 
 export function outletResults(document: DesignDocument, pumps: readonly PumpResult[]): OutletResult[] {
   return partsOf(document, 'outlet').map((outlet) => ({
-    part: outlet.id, pitVolume: outlet.pit === null ? null : outlet.pit.area * outlet.pit.depth * outlet.pit.voids,
+    part: outlet.id, ...exitOfOutlet(document, outlet, pumps), pitVolume: outlet.pit === null ? null : outlet.pit.area * outlet.pit.depth * outlet.pit.voids,
     lineVolume: pumps.filter((pump) => pump.outlet === outlet.id).reduce((sum, pump) => sum + pump.lineVolume, 0),
   }));
+}
+
+function exitOfOutlet(document: DesignDocument, outlet: Outlet, pumps: readonly PumpResult[]): Pick<OutletResult, 'exitFlow' | 'exitVelocity'> {
+  const exit = exitOf(document, outlet, pumps);
+  return { exitFlow: exit?.flow ?? null, exitVelocity: exit?.velocity ?? null };
 }
 
 export function lowSpotResults(document: DesignDocument): LowSpotResult[] {

@@ -1,62 +1,97 @@
-import type { Electrical } from '../document/document.ts';
+import { FOOT } from '../common/constants.ts';
+import type { DesignDocument, Electrical } from '../document/document.ts';
 import { longestOutage } from '../evaluate/outage.ts';
-import type { Finding, Remedy } from '../results/results.ts';
+import type { Finding, Params, Remedy } from '../results/results.ts';
 import type { RemedyCode } from './codes.ts';
 import { partsOf } from '../routing/pathParts.ts';
-import { graded, stated, type CheckInput } from './finding.ts';
-import { limits } from './limits.ts';
+import { graded, ruled, stated, type CheckInput } from './finding.ts';
+import { judge } from './limit.ts';
+import type { LimitId } from './limits.ts';
+import { remedyOf } from './patch.ts';
 
 const code = 'NEC 422.5 and 300.5 as adopted locally; a licensed electrician decides';
-const set = (field: keyof Electrical, value: boolean | string, remedy: RemedyCode): Remedy =>
-  ({ code: remedy, params: {}, patch: [{ path: `/construction/electrical/${field}`, value }] });
+const set = (field: keyof Electrical | 'burial/depth', value: boolean | string | number, remedy: RemedyCode, params: Params = {}) => (): Remedy =>
+  remedyOf(remedy, params, [{ path: `/construction/electrical/${field}`, value }]);
 
 /** E1 to E4: circuit, voltage drop, burial and alarm of a pumped system. */
-export function electrical({ document }: CheckInput): Finding[] {
+export function electrical(input: CheckInput): Finding[] {
+  const { document } = input;
   if (partsOf(document, 'pump').length === 0) return [];
   const supply = document.construction.electrical;
-  if (supply === null) return [stated('E1', 'missing', 'stop', null, {}, code)];
-  return [...circuit(supply), ...voltageDrop(supply), stated('E3', 'burial', 'note', null, {}, code), alarm(supply)];
+  if (supply === null) return [stated('E1', 'missing', 'stop', code, { at: null })];
+  return [...circuit(document, supply), ...voltageDrop(input, supply), ...burial(input, supply), alarm(supply)];
 }
 
-function circuit(supply: Electrical): Finding[] {
-  if (supply.extensionCord) return [stated('E1', 'extensionCord', 'stop', null, {}, code, set('extensionCord', false, 'remedy.noCord'))];
-  if (!supply.gfci) return [stated('E1', 'noGfci', 'stop', null, {}, code, set('gfci', true, 'remedy.gfci'))];
-  if (!supply.dedicatedCircuit) return [stated('E1', 'shared', 'caution', null, {}, code, set('dedicatedCircuit', true, 'remedy.dedicated'))];
-  return [stated('E1', 'ok', 'note', null, {}, code)];
+/** Water never stands higher than the rims of the hollows and of the basins. */
+function floodLevel(document: DesignDocument): number {
+  const rims = [...document.site.lowSpots.map(({ rimLevel }) => rimLevel), ...partsOf(document, 'basin').map(({ rimLevel }) => rimLevel)];
+  return rims.reduce((high, level) => Math.max(high, level), -Infinity);
 }
+
+/** Receptacles stand this far above the flood. Source: ours. */
+const aboveFlood = 1 * FOOT;
+
+function circuit(document: DesignDocument, supply: Electrical): Finding[] {
+  const found: Finding[] = [];
+  const flood = floodLevel(document);
+  if (supply.extensionCord) found.push(stated('E1', 'extensionCord', 'stop', code, { at: null, remedy: set('extensionCord', false, 'remedy.noCord') }));
+  if (!supply.gfci) found.push(stated('E1', 'noGfci', 'stop', code, { at: null, remedy: set('gfci', true, 'remedy.gfci') }));
+  if (supply.receptacleLevel !== null && supply.receptacleLevel < flood) {
+    const level = flood + aboveFlood;
+    found.push(stated('E1', 'floodable', 'stop', code, { at: null, params: { level: supply.receptacleLevel, flood }, remedy: set('receptacleLevel', level, 'remedy.raiseReceptacle', { level }) }));
+  }
+  if (!supply.dedicatedCircuit) found.push(stated('E1', 'shared', 'caution', code, { at: null, remedy: set('dedicatedCircuit', true, 'remedy.dedicated') }));
+  return found.length > 0 ? found : [stated('E1', 'ok', 'note', code, { at: null })];
+}
+
+/** Resistance of copper at 20 C [ohm/m] by wire gauge. Source: standard wire tables, from memory. */
+const wires: readonly (readonly [gauge: string, resistance: number])[] = [['12 AWG', 0.00521], ['10 AWG', 0.003277], ['8 AWG', 0.002061], ['6 AWG', 0.001296], ['4 AWG', 0.000815]];
 
 /** Drop along both conductors: 2 L I r / V. Source: Ohm's law; limit of the NEC informational note. */
-function voltageDrop(supply: Electrical): Finding[] {
-  const drop = (2 * supply.runLength * supply.current * supply.conductorResistance) / supply.voltage;
-  return graded('E2', 'E2', drop, null, { pass: 'ok', warn: 'drop', fail: 'dropLarge' }, { drop, length: supply.runLength });
+function voltageDrop(input: CheckInput, supply: Electrical): Finding[] {
+  const dropOf = (resistance: number): number => (2 * supply.runLength * supply.current * resistance) / supply.voltage;
+  const drop = dropOf(supply.conductorResistance);
+  const thicker = (): Remedy | null => {
+    const wire = wires.find(([, resistance]) => resistance < supply.conductorResistance && judge(dropOf(resistance), input.limits.E2) === 'pass');
+    return wire === undefined ? null : set('conductorResistance', wire[1], 'remedy.thickerWire', { gauge: wire[0] })();
+  };
+  return graded(input, 'E2', 'E2', drop, { pass: 'ok', warn: 'drop', fail: 'dropLarge' }, { at: null, params: { drop, length: supply.runLength }, remedy: thicker });
+}
+
+const burialLimit: Readonly<Record<NonNullable<Electrical['burial']>['method'], LimitId>> = { direct: 'E3Direct', conduit: 'E3Conduit', gfciCable: 'E3Cable' };
+
+function burial(input: CheckInput, supply: Electrical): Finding[] {
+  if (supply.burial === null) return [stated('E3', 'burial', 'note', code, { at: null })];
+  const { method, depth } = supply.burial;
+  const limit = burialLimit[method];
+  const wanted = input.limits[limit].pass;
+  return graded(input, 'E3', limit, depth, { pass: 'ok', warn: 'shallow', fail: 'shallow' }, { at: null, params: { depth }, remedy: set('burial/depth', wanted, 'remedy.deeperCable', { depth: wanted }) });
 }
 
 function alarm(supply: Electrical): Finding {
   const source = 'Common practice: the alarm does not hang on the pump\'s circuit';
-  if (supply.alarm === 'differentCircuit') return stated('E4', 'ok', 'note', null, {}, source);
+  if (supply.alarm === 'differentCircuit') return stated('E4', 'ok', 'note', source, { at: null });
   const remedy = set('alarm', 'differentCircuit', 'remedy.alarmCircuit');
-  if (supply.alarm === 'none') return stated('E4', 'missing', 'stop', null, {}, source, remedy);
-  return stated('E4', 'sameCircuit', 'caution', null, {}, source, remedy);
+  if (supply.alarm === 'none') return stated('E4', 'missing', 'stop', source, { at: null, remedy });
+  return stated('E4', 'sameCircuit', 'caution', source, { at: null, remedy });
 }
 
 /** E5: longest power cut that floods nothing, whenever it starts. A backup of its own turns a stop into a caution. */
-export function outageChecks({ document, results }: CheckInput): Finding[] {
+export function outageChecks(input: CheckInput): Finding[] {
+  const { document, results, limits } = input;
   if (results.outage === null) return [];
   const { longestSafe, returnPeriod } = results.outage;
-  const params = { duration: longestSafe, returnPeriod };
-  if (longestSafe >= longestOutage) return [stated('E5', 'long', 'note', null, params, limits.E5.source)];
-  const backed = (document.construction.electrical?.backup ?? 'none') !== 'none';
-  const found = graded('E5', 'E5', longestSafe, null, { pass: 'ok', warn: 'short', fail: 'tooShort' }, params);
-  return backed ? found.map((item) => (item.severity === 'stop' ? { ...item, severity: 'caution' as const } : item)) : found;
+  const { electrical: supply } = document.construction;
+  const backed = (supply?.backup ?? 'none') !== 'none';
+  const remedy = () => (supply === null || backed ? null : set('backup', 'battery', 'remedy.backup')());
+  const where = { at: null, params: { duration: longestSafe, returnPeriod }, remedy };
+  if (longestSafe >= longestOutage) return [ruled(input, 'E5', 'E5', 'long', 'note', where)];
+  const verdict = judge(longestSafe, limits.E5);
+  if (backed && verdict !== 'pass') return [ruled(input, 'E5', 'E5', 'backed', 'caution', where)];
+  return graded(input, 'E5', 'E5', longestSafe, { pass: 'ok', warn: 'short', fail: 'tooShort' }, where);
 }
 
-/** Work near a pool, a footing or a termite zone: others decide. */
-export function licensedTrades({ document }: CheckInput): Finding[] {
-  const { construction } = document;
-  const found: Finding[] = [];
-  if (construction.poolWithin3m) found.push(stated('E1', 'poolBonding', 'caution', null, {}, 'NEC 680.26, from memory; a licensed electrician decides'));
-  if (construction.trenchNearFooting) found.push(stated('G6', 'underFooting', 'refer', null, {}, 'IRC P2604.4, from memory: no trench inside the 45 degree plane below a footing'));
-  else if (document.construction.trenches.length > 0) found.push(stated('G6', 'ok', 'note', null, {}, 'IRC P2604.4, from memory'));
-  if (construction.foundationWithin1ft) found.push(stated('G6', 'termiteZone', 'caution', null, {}, 'Common practice: ground disturbed at a foundation can end a termite contract'));
-  return found;
+/** Work near a pool: its bonding is a licensed electrician's. */
+export function poolBonding({ document }: CheckInput): Finding[] {
+  return document.construction.poolWithin3m ? [stated('E1', 'poolBonding', 'caution', 'NEC 680.26, from memory; a licensed electrician decides', { at: null })] : [];
 }

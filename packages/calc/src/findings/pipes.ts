@@ -1,107 +1,116 @@
-import type { DesignDocument, Pipe } from '../document/document.ts';
-import type { Finding } from '../results/results.ts';
+import type { Pipe } from '../document/document.ts';
+import type { Finding, PipeResult } from '../results/results.ts';
 import { partsOf } from '../routing/pathParts.ts';
-import { graded, setPart, stated, type CheckInput } from './finding.ts';
-import { limits, judge } from './limits.ts';
+import { graded, isMet, ruled, stated, type CheckInput } from './finding.ts';
+import { judge } from './limit.ts';
+import { setFields } from './patch.ts';
+import { addCleanouts, bendsOf45, cleanoutsNeeded, cleansingFall, deeperPipe, largerPipe, smoothPipe, steeperPipe } from './remedies/pipes.ts';
 
-const resultOf = ({ results }: CheckInput, pipe: Pipe) => results.pipes.find((item) => item.part === pipe.id)!;
+function forPipes(input: CheckInput, check: (pipe: Pipe, result: PipeResult) => Finding[]): Finding[] {
+  return partsOf(input.document, 'pipe').flatMap((pipe) => check(pipe, input.results.pipes.find((item) => item.part === pipe.id)!));
+}
 
-/** G1: a drain pipe always falls. The remedy lowers its lower end. */
+/** Pipes under four inches need the full fall. Source: plumbing-code table of least slopes. */
+const smallPipe = 0.09;
+
+/** G1: a drain pipe always falls. The remedy lowers its lower end and what follows. */
 export function pipeFall(input: CheckInput): Finding[] {
-  const { document } = input;
-  return partsOf(document, 'pipe').flatMap((pipe) => {
-    const { slope } = resultOf(input, pipe);
-    const params = { pipe: pipe.name, slope };
-    const needed = pipe.invertUp - limits.G1.pass * pipe.length;
-    const remedy = setPart(document, pipe.id, 'invertDown', needed, 'remedy.lowerPipeEnd', { pipe: pipe.name, slope: limits.G1.pass, level: needed });
-    if (slope <= 0) return [stated('G1', slope === 0 ? 'flat' : 'backFall', 'stop', pipe.id, params, limits.G1.source, remedy)];
-    if (pipe.diameter < 0.09 && judge(slope, limits.G1) === 'warn') return [stated('G1', 'flatSmall', 'stop', pipe.id, params, limits.G1.source, remedy)];
-    return graded('G1', 'G1', slope, pipe.id, { pass: 'ok', warn: 'small', fail: 'tooFlat' }, params, remedy);
+  const { document, limits } = input;
+  return forPipes(input, (pipe, { slope }) => {
+    const where = { at: pipe.id, params: { pipe: pipe.name, slope, diameter: pipe.diameter }, remedy: () => steeperPipe(document, pipe, limits.G1.pass, limits) };
+    if (slope <= 0) return [ruled(input, 'G1', 'G1', slope === 0 ? 'flat' : 'backFall', 'stop', where)];
+    if (pipe.diameter < smallPipe && judge(slope, limits.G1) === 'warn') return [ruled(input, 'G1', 'G1', 'flatSmall', 'stop', where)];
+    return graded(input, 'G1', 'G1', slope, { pass: 'ok', warn: 'small', fail: 'tooFlat' }, where);
   });
 }
 
-const nextSizes: readonly number[] = [0.0762, 0.1016, 0.1524, 0.2032, 0.254, 0.3048];
-
-/** G2: share of the full flow at the design storm. The remedy is the next size. */
+/** G2: share of the full flow at the design storm. The remedy is the first size that is enough. */
 export function pipeCapacity(input: CheckInput): Finding[] {
-  const { document } = input;
-  return partsOf(document, 'pipe').flatMap((pipe) => {
-    const result = resultOf(input, pipe);
-    const larger = nextSizes.find((size) => size > pipe.diameter + 1e-4);
-    const remedy = larger === undefined ? null : setPart(document, pipe.id, 'diameter', larger, 'remedy.largerPipe', { pipe: pipe.name, diameter: larger });
+  const { document, limits } = input;
+  return forPipes(input, (pipe, result) => {
     const params = { pipe: pipe.name, flow: result.designFlow, capacity: result.fullFlow, share: result.share };
-    return graded('G2', 'G2', result.share, pipe.id, { pass: 'ok', warn: 'nearFull', fail: 'tooSmall' }, params, remedy);
+    return graded(input, 'G2', 'G2', result.share, { pass: 'ok', warn: 'nearFull', fail: 'tooSmall' }, { at: pipe.id, params, remedy: () => largerPipe(document, pipe, limits) });
   });
 }
 
 /** G3: either of full-bore velocity and tractive stress keeps it clean; too fast wears it. */
 export function pipeCleansing(input: CheckInput): Finding[] {
-  return partsOf(input.document, 'pipe').flatMap((pipe) => {
-    const result = resultOf(input, pipe);
+  const { document, limits } = input;
+  return forPipes(input, (pipe, result) => {
     const params = { pipe: pipe.name, velocity: result.fullVelocity, stress: result.tractiveStress, design: result.velocity };
-    if (result.fullVelocity > limits.G3Fast.pass) return graded('G3', 'G3Fast', result.fullVelocity, pipe.id, { warn: 'fast' }, params);
-    if (judge(result.tractiveStress, limits.G3Stress) === 'pass') return [stated('G3', 'ok', 'note', pipe.id, params, limits.G3Stress.source)];
-    return graded('G3', 'G3', result.fullVelocity, pipe.id, { pass: 'ok', warn: 'slow' }, params);
+    const fast = graded(input, 'G3', 'G3Fast', result.fullVelocity, { warn: 'fast', fail: 'fast' }, { at: pipe.id, params });
+    if (fast.length > 0) return fast;
+    if (isMet(input, 'G3Stress', result.tractiveStress)) return [ruled(input, 'G3', 'G3Stress', 'ok', 'note', { at: pipe.id, params })];
+    return graded(input, 'G3', 'G3', result.fullVelocity, { pass: 'ok', warn: 'slow', fail: 'slow' }, { at: pipe.id, params, remedy: () => cleansingFall(document, pipe, limits) });
   });
 }
 
 const strong = (pipe: Pipe): boolean => pipe.material === 'smoothSolid' && pipe.joints === 'glued';
 
 /** G4: cover in the lawn, and under wheels. A glued smooth pipe counts as schedule 40. */
-export function pipeCover({ document }: CheckInput): Finding[] {
-  return partsOf(document, 'pipe').flatMap((pipe) => {
+export function pipeCover(input: CheckInput): Finding[] {
+  const { document, limits } = input;
+  return forPipes(input, (pipe) => {
     const params = { pipe: pipe.name, cover: pipe.coverMin };
-    if (pipe.underWheels && judge(pipe.coverMin, limits.G4) !== 'pass') return [stated('G4', 'underWheels', 'stop', pipe.id, params, limits.G4.source)];
-    return graded('G4', strong(pipe) ? 'G4Strong' : 'G4', pipe.coverMin, pipe.id, { pass: 'ok', warn: 'shallow', fail: 'tooShallow' }, params);
+    const id = pipe.underWheels ? 'G4Wheels' : strong(pipe) ? 'G4Strong' : 'G4';
+    const codes = pipe.underWheels ? { pass: 'ok', warn: 'underWheels', fail: 'underWheels' } as const : { pass: 'ok', warn: 'shallow', fail: 'tooShallow' } as const;
+    return graded(input, 'G4', id, pipe.coverMin, codes, { at: pipe.id, params, remedy: () => deeperPipe(document, pipe, limits[id].pass, limits) });
   });
 }
 
-/** G5: a dead end without a cleanout, and more than 100 ft between two. */
-export function cleanouts({ document }: CheckInput): Finding[] {
-  return partsOf(document, 'pipe').flatMap((pipe) => {
-    const params = { pipe: pipe.name, count: pipe.cleanouts, length: pipe.length };
+/** G5: a dead end without a cleanout, and too far or too bent between two. */
+export function cleanouts(input: CheckInput): Finding[] {
+  const { document, limits } = input;
+  return forPipes(input, (pipe) => {
+    const where = { at: pipe.id, params: { pipe: pipe.name, count: pipe.cleanouts, length: pipe.length }, remedy: () => addCleanouts(document, pipe, limits) };
     const inletAtHead = document.system.parts.some((part) => part.drainsTo === pipe.id && part.kind !== 'leader');
-    const remedy = setPart(document, pipe.id, 'cleanouts', Math.max(1, pipe.cleanouts + 1), 'remedy.addCleanout', { pipe: pipe.name });
-    if (pipe.cleanouts === 0 && !inletAtHead) return [stated('G5', 'deadEnd', 'stop', pipe.id, params, limits.G5.source, remedy)];
-    const spacing = pipe.length / (pipe.cleanouts + 1);
-    const fine = pipe.cleanouts > 0 && spacing <= limits.G5.pass;
-    return [stated('G5', fine ? 'ok' : 'few', fine ? 'note' : 'caution', pipe.id, params, limits.G5.source, fine ? null : remedy)];
+    if (pipe.cleanouts === 0 && !inletAtHead) return [ruled(input, 'G5', 'G5', 'deadEnd', 'stop', where)];
+    const fine = pipe.cleanouts >= cleanoutsNeeded(pipe, limits);
+    return [ruled(input, 'G5', 'G5', fine ? 'ok' : 'few', fine ? 'note' : 'caution', where)];
   });
+}
+
+const footingSource = 'IRC P2604.4, from memory: no trench inside the 45 degree plane below a footing';
+
+/** G6: a trench near a footing is an engineer's; ground at a foundation may be treated against termites. */
+export function footings({ document }: CheckInput): Finding[] {
+  const { trenchNearFooting, foundationWithin1ft, trenches } = document.construction;
+  const found: Finding[] = [];
+  if (trenchNearFooting) found.push(stated('G6', 'underFooting', 'refer', footingSource, { at: null }));
+  else if (trenches.length > 0) found.push(stated('G6', 'ok', 'note', footingSource, { at: null }));
+  if (foundationWithin1ft) found.push(stated('G6', 'termiteZone', 'caution', 'Common practice: ground disturbed at a foundation can end a termite contract', { at: null }));
+  return found;
 }
 
 /** G7: bends. */
-export function bends({ document }: CheckInput): Finding[] {
+export function bends(input: CheckInput): Finding[] {
   const source = 'Common practice: bends of 45 degrees or long sweeps below grade';
-  return partsOf(document, 'pipe').map((pipe) => {
-    const params = { pipe: pipe.name, count: pipe.bends90 };
-    if (pipe.bends90 === 0) return stated('G7', 'ok', 'note', pipe.id, params, source);
-    if (!pipe.longSweep) return stated('G7', 'hardBend', 'stop', pipe.id, params, source, setPart(document, pipe.id, 'longSweep', true, 'remedy.longSweep', { pipe: pipe.name }));
-    return stated('G7', 'sweeps', pipe.bends90 > 1 ? 'caution' : 'note', pipe.id, params, source);
+  const { document } = input;
+  return forPipes(input, (pipe) => {
+    const where = { at: pipe.id, params: { pipe: pipe.name, count: pipe.bends90 } };
+    if (pipe.bends90 === 0) return [stated('G7', 'ok', 'note', source, where)];
+    const sweep = () => setFields(document, pipe, { longSweep: true }, 'remedy.longSweep', { pipe: pipe.name });
+    if (!pipe.longSweep) return [stated('G7', 'hardBend', 'stop', source, { ...where, remedy: sweep })];
+    const severity = pipe.bends90 > 1 ? 'caution' : 'note';
+    return [stated('G7', pipe.bends90 > 1 ? 'manySweeps' : 'sweeps', severity, source, { ...where, remedy: () => bendsOf45(document, pipe) })];
   });
 }
 
-/** G8, G9: material by what the run does, joints by what grows near it. */
-export function pipeMaterial(input: CheckInput): Finding[] {
-  const { document } = input;
-  return partsOf(document, 'pipe').flatMap((pipe) => [material(input, pipe), joints(document, pipe)]);
+function material(input: CheckInput, pipe: Pipe, slope: number): Finding {
+  const { document, limits } = input;
+  const where = { at: pipe.id, params: { pipe: pipe.name, slope }, remedy: () => smoothPipe(document, pipe) };
+  if (pipe.material === 'perforated') return stated('G8', 'perforated', 'stop', 'Common practice: carrying runs are solid', where);
+  if (pipe.material !== 'corrugatedSolid') return ruled(input, 'G8', 'G8', 'ok', 'note', where);
+  const steep = isMet(input, 'G8', slope / limits.G1.pass);
+  return ruled(input, 'G8', 'G8', steep ? 'corrugated' : 'corrugatedFlat', steep ? 'caution' : 'stop', where);
 }
 
-function material(input: CheckInput, pipe: Pipe): Finding {
-  const source = 'Common practice: carrying runs are solid, corrugated ones with one and a half times the fall';
-  const params = { pipe: pipe.name, slope: resultOf(input, pipe).slope };
-  const solid = setPart(input.document, pipe.id, 'material', 'smoothSolid', 'remedy.smoothPipe', { pipe: pipe.name });
-  if (pipe.material === 'perforated') return stated('G8', 'perforated', 'stop', pipe.id, params, source, solid);
-  if (pipe.material === 'corrugatedSolid') {
-    const steep = resultOf(input, pipe).slope >= 1.5 * limits.G1.pass - 1e-9;
-    return stated('G8', steep ? 'corrugated' : 'corrugatedFlat', steep ? 'caution' : 'stop', pipe.id, params, source, solid);
-  }
-  return stated('G8', 'ok', 'note', pipe.id, params, source);
-}
-
-function joints(document: DesignDocument, pipe: Pipe): Finding {
+function joints({ document }: CheckInput, pipe: Pipe): Finding {
   const source = 'Common practice: glued or gasketed joints keep roots out';
-  const params = { pipe: pipe.name };
-  if (pipe.joints !== 'pushFit') return stated('G9', 'ok', 'note', pipe.id, params, source);
-  const remedy = setPart(document, pipe.id, 'joints', 'gasketed', 'remedy.tightJoints', params);
-  return stated('G9', 'loose', document.construction.treesNear ? 'stop' : 'caution', pipe.id, params, source, remedy);
+  const where = { at: pipe.id, params: { pipe: pipe.name }, remedy: () => setFields(document, pipe, { joints: 'gasketed' }, 'remedy.tightJoints', { pipe: pipe.name }) };
+  if (pipe.joints !== 'pushFit') return stated('G9', 'ok', 'note', source, where);
+  return stated('G9', document.construction.treesNear ? 'roots' : 'loose', document.construction.treesNear ? 'stop' : 'caution', source, where);
 }
+
+/** G8, G9: material by what the run does, joints by what grows near it. */
+export const pipeMaterial = (input: CheckInput): Finding[] => forPipes(input, (pipe, { slope }) => [material(input, pipe, slope), joints(input, pipe)]);

@@ -1,36 +1,52 @@
 import { GRAVITY } from '../common/constants.ts';
-import type { DesignDocument, RoofLine } from '../document/document.ts';
+import type { DesignDocument, Outlet, RoofLine } from '../document/document.ts';
 import { PI } from '../math/constants.ts';
 import { pow } from '../math/pow.ts';
 import { bendLoss, entranceLoss, exitLoss } from '../routing/linkOf.ts';
 import { partById, partsOf, pathFrom } from '../routing/pathParts.ts';
-import type { Finding } from '../results/results.ts';
-import { graded, stated, type CheckInput } from './finding.ts';
+import type { Finding, GutterResult } from '../results/results.ts';
+import { graded, ruled, stated, type CheckInput } from './finding.ts';
 import { flowThrough } from '../evaluate/flows.ts';
-import { limits } from './limits.ts';
+import { setFields } from './patch.ts';
+import { largerGutter, largerRoofLine } from './remedies/roof.ts';
+
+function outletBeside(input: CheckInput, outlet: Outlet, rim: number): Finding[] {
+  const { document, limits } = input;
+  const params = { outlet: outlet.name, below: rim - outlet.level, fall: outlet.groundFallsAway };
+  if (outlet.insideCatchment) return [stated('D1', 'insideCatchment', 'stop', 'Ours: water that is let out inside its own catchment comes round again', { at: outlet.id, params })];
+  if (rim === Infinity) return [];
+  const regrade = () => setFields(document, outlet, { groundFallsAway: limits.D1Fall.pass }, 'remedy.regradeOutlet', { outlet: outlet.name, slope: limits.D1Fall.pass });
+  const drop = graded(input, 'D1', 'D1', rim - outlet.level, { warn: 'lidHigh', fail: 'aboveRim' }, { at: outlet.id, params });
+  const fall = graded(input, 'D1', 'D1Fall', outlet.groundFallsAway, { warn: 'groundFlat', fail: 'groundFallsBack' }, { at: outlet.id, params, remedy: regrade });
+  return drop.length + fall.length > 0 ? [...drop, ...fall] : [ruled(input, 'D1', 'D1', 'ok', 'note', { at: outlet.id, params })];
+}
 
 /** D1: an outlet must lie outside the catchment of the low spot and below its rim, or the water comes round again. */
-export function recirculation({ document }: CheckInput): Finding[] {
-  const rim = document.site.lowSpots.reduce((low, spot) => Math.min(low, spot.rimLevel), Infinity);
-  return partsOf(document, 'outlet').flatMap((outlet) => {
-    const params = { outlet: outlet.name, below: rim - outlet.level, fall: outlet.groundFallsAway };
-    if (outlet.insideCatchment) return [stated('D1', 'insideCatchment', 'stop', outlet.id, params, limits.D1.source)];
-    if (rim === Infinity) return [];
-    const drop = graded('D1', 'D1', rim - outlet.level, outlet.id, { warn: 'lidHigh', fail: 'aboveRim' }, params);
-    const fall = graded('D1', 'D1Fall', outlet.groundFallsAway, outlet.id, { warn: 'groundFlat', fail: 'groundFallsBack' }, params);
-    return drop.length + fall.length > 0 ? [...drop, ...fall] : [stated('D1', 'ok', 'note', outlet.id, params, limits.D1.source)];
-  });
+export function recirculation(input: CheckInput): Finding[] {
+  const rim = input.document.site.lowSpots.reduce((low, spot) => Math.min(low, spot.rimLevel), Infinity);
+  return partsOf(input.document, 'outlet').flatMap((outlet) => outletBeside(input, outlet, rim));
+}
+
+function gutterAt(input: CheckInput, result: GutterResult): Finding[] {
+  const { document, limits } = input;
+  const gutter = partById(document, result.part);
+  if (gutter?.kind !== 'gutter') return [];
+  const capacity = Math.min(result.capacity, result.leaderCapacity);
+  const params = { gutter: gutter.name, capacity, demand: result.demand, overflow: result.overflow };
+  const ratio = result.demand > 0 ? capacity / result.demand : 99;
+  const remedy = () => largerGutter(document, gutter, result.demand, limits);
+  return graded(input, 'D2', 'D2', ratio, { pass: 'ok', warn: 'tight', fail: 'overflows' }, { at: result.part, params, remedy });
 }
 
 /** D2: every gutter and its leaders against the five-minute flow of the design storm. */
-export function gutters({ document, results }: CheckInput): Finding[] {
-  return results.gutters.flatMap((gutter) => {
-    const capacity = Math.min(gutter.capacity, gutter.leaderCapacity);
-    const name = partById(document, gutter.part)?.name ?? gutter.part;
-    const params = { gutter: name, capacity, demand: gutter.demand, overflow: gutter.overflow };
-    const ratio = gutter.demand > 0 ? capacity / gutter.demand : 99;
-    return graded('D2', 'D2', ratio, gutter.part, { pass: 'ok', warn: 'tight', fail: 'overflows' }, params);
-  });
+export const gutters = (input: CheckInput): Finding[] => input.results.gutters.flatMap((result) => gutterAt(input, result));
+
+/** D2: ground beyond the lot drains here only where it is drawn as the neighbor's. */
+export function areasOnLot({ document }: CheckInput): Finding[] {
+  const { lotArea, catchments } = document.site;
+  const area = catchments.filter(({ surface }) => surface !== 'neighbour').reduce((sum, item) => sum + item.area, 0);
+  if (lotArea === null || area <= lotArea * (1 + 1e-6)) return [];
+  return [stated('D2', 'areasOverLot', 'caution', 'Ours: what drains here is not more than the lot, unless run-on is drawn as the neighbor\'s', { at: null, params: { area, lot: lotArea } })];
 }
 
 /**
@@ -47,15 +63,20 @@ export function roofLineHead(document: DesignDocument, line: RoofLine, flow: num
   return lid + friction + (losses * velocity * velocity) / (2 * GRAVITY);
 }
 
-export function roofLines({ document }: CheckInput): Finding[] {
+const spareOf = (document: DesignDocument, line: RoofLine): number =>
+  line.unsealedJointLevel - roofLineHead(document, line, flowThrough(document, line, document.rain.designReturnPeriod));
+
+/** D2 for a sealed roof line: it runs full, and its water must stay below the lowest joint that is open. */
+export function roofLines(input: CheckInput): Finding[] {
+  const { document, limits } = input;
   return partsOf(document, 'roofLine').flatMap((line) => {
-    const flow = flowThrough(document, line, document.rain.designReturnPeriod);
-    const spare = line.unsealedJointLevel - roofLineHead(document, line, flow);
+    const spare = spareOf(document, line);
     const volume = (PI / 4) * line.diameter * line.diameter * line.length;
-    const params = { line: line.name, flow, spare, shortBy: -spare };
+    const params = { line: line.name, flow: flowThrough(document, line, document.rain.designReturnPeriod), spare, shortBy: -spare };
+    const remedy = () => largerRoofLine(document, line, limits, spareOf);
     return [
-      ...graded('D2', 'D2Head', spare, line.id, { pass: 'lineOk', warn: 'lineTight', fail: 'lineSpills' }, params),
-      stated('D2', 'lineStaysFull', 'note', line.id, { line: line.name, volume }, limits.D2Head.source),
+      ...graded(input, 'D2', 'D2Head', spare, { pass: 'lineOk', warn: 'lineTight', fail: 'lineSpills' }, { at: line.id, params, remedy }),
+      ruled(input, 'D2', 'D2Head', 'lineStaysFull', 'note', { at: line.id, params: { line: line.name, volume } }),
     ];
   });
 }

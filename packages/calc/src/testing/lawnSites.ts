@@ -14,7 +14,7 @@ export function gravityLawn(): DesignDocument {
     };
     copy.title = 'Gravity lawn';
     copy.rain.table.illustrative = false;
-    copy.site.catchments = [{ ...copy.site.catchments[1]!, area: 150 }];
+    copy.site.catchments = [{ ...copy.site.catchments[1]!, area: 120 }];
     copy.site.soil.seasonalHighWaterTable = 28;
     copy.system.parts = [box, pipe, { ...outlet, distanceToLotLine: 4, questions: { ...outlet.questions, rightOfWayPermit: 'yes' } }];
     copy.construction.slabCuts = [];

@@ -22,6 +22,8 @@ export const document = catalogue({
   'document.levelOrder': { en: 'The {upper:term} must lie above the {lower:term}.', es: '{upper:term} debe estar por encima de {lower:term}.' },
   'document.notInTable': { en: 'The rain table reaches from {low:number} to {high:number} years, not to {value:number}.', es: 'La tabla de lluvia va de {low:number} a {high:number} años, no a {value:number}.' },
   'document.notComputable': { en: 'This design cannot be computed ({reason:text}).', es: 'Este diseño no se puede calcular ({reason:text}).' },
+  'document.limitOrder': { en: 'In the limit {id:text} the value that stops comes before the one that warns.', es: 'En el límite {id:text} el valor que detiene va antes del que avisa.' },
+  'document.limitNeedsReason': { en: 'The limit {id:text} is set looser: write down why.', es: 'El límite {id:text} se puso más flojo: escriba por qué.' },
   'document.kind.number': { en: 'number', es: 'número' },
   'document.kind.whole': { en: 'whole number', es: 'número entero' },
   'document.kind.text': { en: 'text', es: 'texto' },
