@@ -190,6 +190,7 @@ export type { RainWay } from './record/disaggregate.ts';
 export { LongRun, runToEnd } from './record/longRun.ts';
 export type { CaseRun, LongRunOptions, LossOverride, RecordCase, WayRun } from './record/longRun.ts';
 export { longRecord } from './record/longRecord.ts';
+export { annualLevel } from './record/annualLevel.ts';
 export type { AnnualMaximum, LongRecordOptions, LongRecordResult, SillAnswer, SillCount, WayAnswer } from './record/longRecord.ts';
 export { fitExistingLoss, REPORT_SHARE } from './record/fitExistingLoss.ts';
 export type { FitOptions, FittedLoss, FittedWay } from './record/fitExistingLoss.ts';
