@@ -41,7 +41,7 @@ function numbersOf(limit: LimitInForce): Params {
 
 /** The limit in force, with who set it, when and why where it is the company's. */
 function limitParams(limit: LimitInForce): Params {
-  return { ...numbersOf(limit), ...(limit.override ?? {}) };
+  return { ...numbersOf(limit), ...limit.override };
 }
 
 /** A finding under a limit whose verdict is already known. */

@@ -3,7 +3,7 @@ import type { Pump } from '../document/document.ts';
 import { groundWaterInto } from '../evaluate/flows.ts';
 import { partsOf, pathFrom } from '../routing/pathParts.ts';
 import { pumpLineOf } from '../routing/pumpLine.ts';
-import { graded, isMet, ruled, stated, type CheckInput } from './finding.ts';
+import { graded, ruled, stated, type CheckInput } from './finding.ts';
 import { judge } from './limit.ts';
 import { fieldsOf, remedyOf, setFields } from './patch.ts';
 import { otherLine } from './remedies/lines.ts';
