@@ -9,6 +9,7 @@ import { levels } from './catalogues/levels.ts';
 import { surveys } from './catalogues/surveys.ts';
 import { rain as rainPages } from './catalogues/rain.ts';
 import { rainProblems } from './catalogues/rain/problems.ts';
+import { record } from './catalogues/record.ts';
 import { designs as designPages } from './catalogues/designs.ts';
 import { designParts } from './catalogues/designs/parts.ts';
 import { prices as pricePages } from './catalogues/prices.ts';
@@ -61,6 +62,7 @@ export const catalogues = {
   levels,
   surveys,
   rain,
+  record,
   designs,
   prices,
   offers,
@@ -88,6 +90,7 @@ export const messages = {
   ...levels,
   ...surveys,
   ...rain,
+  ...record,
   ...designs,
   ...prices,
   ...offers,

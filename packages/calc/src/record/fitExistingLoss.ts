@@ -133,7 +133,7 @@ export function fitExistingLoss(document: DesignDocument, record: RainRecord, re
   const ways = quoted.map((way): FittedWay => {
     const fit = new Fit(document, record, way, sill, options.shouldStop);
     const loss = fit.lossFor(wanted);
-    if (loss === null) throw new CalcProblem('record.notReached', 'reportedPerYear', { reportedPerYear, way });
+    if (loss === null) throw new CalcProblem('record.notReached', 'reportedPerYear', { perYear: reportedPerYear, way });
     return {
       way, loss, counted: fit.count(loss), lossAtMore: fit.lossFor((1 + REPORT_SHARE) * wanted) ?? 0, lossAtFewer: fit.lossFor((1 - REPORT_SHARE) * wanted) ?? mostLoss,
     };

@@ -22,6 +22,11 @@ export interface RecordNote {
   readonly params: Params;
 }
 
+/** To a tenth, as it is said; upper limits up and lower limits down, so that no saying promises more than the number. */
+const tenth = (value: number): number => Math.floor(value * 10 + 0.5) / 10;
+const tenthUp = (value: number): number => -Math.floor(-value * 10) / 10;
+const tenthDown = (value: number): number => Math.floor(value * 10) / 10;
+
 function aboutGauge({ gauge, depths, step }: RainRecord, quality: RecordQuality): RecordNote[] {
   const name = gauge.name === '' ? gauge.id : gauge.name;
   const distance: RecordNote = gauge.distance === null
@@ -29,7 +34,7 @@ function aboutGauge({ gauge, depths, step }: RainRecord, quality: RecordQuality)
     : { code: 'record.gaugeDistance', params: { name, distance: gauge.distance } };
   const notes: RecordNote[] = [
     { code: 'record.gauge', params: { name, id: gauge.id } }, distance,
-    { code: 'record.span', params: { from: quality.from.slice(0, 10), to: quality.to.slice(0, 10), years: quality.observedYears } },
+    { code: 'record.span', params: { from: quality.from.slice(0, 10), to: quality.to.slice(0, 10), years: tenth(quality.observedYears) } },
   ];
   const all = (depths.length * step) / 3600;
   if (quality.gaps.length > 0) notes.push({ code: 'record.gaps', params: { count: quality.gaps.length, hours: quality.missingHours, share: quality.missingHours / all } });
@@ -49,11 +54,12 @@ function aboutSill(document: DesignDocument, answer: SillAnswer, years: number):
   const without = answer.withoutSystem;
   if (without !== null) {
     const { low, high, lowerLimit, upperLimit } = without;
-    notes.push({ code: without.estimate ? 'record.withoutEstimate' : 'record.without', params: { sill, low, high, lowerLimit, upperLimit, years } });
+    notes.push({ code: without.estimate ? 'record.withoutEstimate' : 'record.without', params: { sill, low, high, lowerLimit: tenthDown(lowerLimit), upperLimit: tenthUp(upperLimit), years } });
   }
   const system = answer.withSystem;
   if (system === null) return notes;
-  const { low, high, upperLimit } = system;
+  const { low, high } = system;
+  const upperLimit = tenthUp(system.upperLimit);
   if (high === 0) notes.push({ code: 'record.withNever', params: { sill, years, upperLimit } });
   else if (low === high) notes.push({ code: 'record.with', params: { sill, count: high, years, upperLimit } });
   else notes.push({ code: 'record.withRange', params: { sill, low, high, years, upperLimit } });
@@ -64,7 +70,7 @@ function aboutSill(document: DesignDocument, answer: SillAnswer, years: number):
 export function recordNotes(
   document: DesignDocument, record: RainRecord, quality: RecordQuality, sills: readonly SillAnswer[], fitted: FittedLoss | null,
 ): RecordNote[] {
-  const years = quality.observedYears;
+  const years = tenth(quality.observedYears);
   const notes = sills.flatMap((answer) => aboutSill(document, answer, years));
   if (fitted !== null) notes.push({ code: 'record.fitted', params: { perYear: fitted.reportedPerYear, share: fitted.share } });
   const stuck = document.site.lowSpots.filter((spot) => spot.existingLoss === 0 && spot.id !== fitted?.lowSpot);
