@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { anySurvey, grid, spots } from '../testing/surveys.ts';
 import { groundCatchments } from './catchments.ts';
+import { flowArrows } from './flowArrows.ts';
 import { flowPath } from './flowPath.ts';
 import { groundProfile } from './groundProfile.ts';
 import { levelAt } from './locate.ts';
@@ -80,8 +81,20 @@ describe('ways of water', () => {
       levels.slice(1).forEach((level, i) => {
         if (level !== null && levels[i] !== null) expect(level).toBeLessThanOrEqual(levels[i]! + 1e-6);
       });
-    }), { numRuns: 200 });
-    expect(inside).toBeGreaterThan(20);
+    }), { numRuns: 100 });
+    expect(inside).toBeGreaterThan(10);
+  });
+});
+
+describe('arrows', () => {
+  test('point down the slope, none on level ground', () => {
+    const arrows = flowArrows(triangulateSurface({ points: grid(2, 2, 1, (x, y) => 5 - 0.03 * x - 0.04 * y) }));
+    expect(arrows).toHaveLength(8);
+    for (const { direction, slope } of arrows) {
+      expect(slope).toBeCloseTo(0.05, 12);
+      expect([direction.x, direction.y]).toEqual([expect.closeTo(0.6, 12), expect.closeTo(0.8, 12)]);
+    }
+    expect(flowArrows(triangulateSurface({ points: grid(2, 2, 1, () => 1) }))).toEqual([]);
   });
 });
 

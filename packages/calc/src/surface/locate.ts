@@ -1,27 +1,28 @@
-import type { Position, Ground } from './surface.ts';
-import { turn } from './turn.ts';
+import { SURFACE_LIMITS } from './surface.ts';
+import type { Ground, Position } from './surface.ts';
 
-/**
- * The triangle over a place, edges counted in; -1 off the ground. On a shared edge the first triangle.
- * Signs are exact.
- */
-export function faceAt(surface: Ground, place: Position): number {
-  const { triangles } = surface;
-  const probe = { x: [place.x, 0, 0], y: [place.y, 0, 0] };
-  const leftOf = (a: number, b: number): boolean => {
-    probe.x[1] = surface.x[a]!;
-    probe.y[1] = surface.y[a]!;
-    probe.x[2] = surface.x[b]!;
-    probe.y[2] = surface.y[b]!;
-    return turn(probe, 1, 2, 0) >= 0;
-  };
-  for (let face = 0; 3 * face < triangles.length; face += 1) {
-    const a = triangles[3 * face]!;
-    const b = triangles[3 * face + 1]!;
-    const c = triangles[3 * face + 2]!;
-    if (leftOf(a, b) && leftOf(b, c) && leftOf(c, a)) return face;
+/** How far a place lies within a triangle, from its nearest edge [m]; below zero outside. */
+function depthWithin({ x, y, triangles }: Ground, face: number, place: Position): number {
+  let least = Infinity;
+  for (let k = 0; k < 3; k += 1) {
+    const a = triangles[3 * face + k]!;
+    const b = triangles[3 * face + ((k + 1) % 3)]!;
+    const [ux, uy] = [x[b]! - x[a]!, y[b]! - y[a]!];
+    least = Math.min(least, (ux * (place.y - y[a]!) - uy * (place.x - x[a]!)) / Math.sqrt(ux * ux + uy * uy));
   }
-  return -1;
+  return least;
+}
+
+/** The triangle over a place, the first one where it lies on an edge; a place within 0.1 mm of the ground counts as on it; -1 off the ground. */
+export function faceAt(ground: Ground, place: Position): number {
+  let best = -1;
+  let deepest: number = -SURFACE_LIMITS.samePlace;
+  for (let face = 0; 3 * face < ground.triangles.length; face += 1) {
+    const depth = depthWithin(ground, face, place);
+    if (depth > 0) return face;
+    if (depth > deepest) [best, deepest] = [face, depth];
+  }
+  return best;
 }
 
 /** Rise of a triangle in x and y [-]. */

@@ -125,7 +125,7 @@ describe('low spots of any ground', () => {
       const drainage = findLowSpots(surface, 0);
       const tree = filledByTree(surface, drainage);
       filledLevels(surface).forEach((level, v) => { if (level !== Infinity) expect(tree[v]).toBe(level); });
-    }), { numRuns: 200 });
+    }), { numRuns: 100 });
   });
 
   test('bottoms lie below spills, children below their parent, volumes add up, spills lead to simple low spots', () => {
@@ -149,7 +149,7 @@ describe('low spots of any ground', () => {
         expect(shallow).toBeGreaterThanOrEqual(-1e-9);
         expect(shallow).toBeLessThanOrEqual(0.003048 * 400); // only hollows too shallow to count
       }
-    }), { numRuns: 200 });
+    }), { numRuns: 100 });
   });
 
   test('catchments share out the whole ground, once', () => {
@@ -160,6 +160,6 @@ describe('low spots of any ground', () => {
       expect(faces).toEqual(Array.from({ length: surface.triangles.length / 3 }, (_, i) => i));
       const whole = faces.reduce((sum, face) => sum + planArea(surface, face), 0);
       expect(catchments.reduce((sum, catchment) => sum + catchment.area, 0)).toBeCloseTo(whole, 9);
-    }), { numRuns: 150 });
+    }), { numRuns: 100 });
   });
 });

@@ -17,9 +17,8 @@ export const noPlaces = (): Places => ({ x: [], y: [], level: [], pointId: [], s
 
 const squareOf = (x: number, y: number): number => Math.floor(x) + SURFACE_LIMITS.farthest + (Math.floor(y) + SURFACE_LIMITS.farthest) * SQUARES_ACROSS;
 
-/** The nearest place within reach of x, y; -1 when there is none. */
-function placeAt(places: Places, x: number, y: number): number {
-  const reach = SURFACE_LIMITS.samePlace;
+/** The nearest place within reach of x, y (less than 1 m); -1 when there is none. */
+export function placeAt(places: Places, x: number, y: number, reach: number): number {
   const found = new Set<number>();
   for (const dx of [-reach, reach]) for (const dy of [-reach, reach]) found.add(squareOf(x + dx, y + dy));
   let best = -1;
@@ -45,7 +44,7 @@ function placeAt(places: Places, x: number, y: number): number {
  * Errors: surface.twoLevels when the place already has another level
  */
 export function addPlace(places: Places, x: number, y: number, level: number | null, path: string): number {
-  const there = placeAt(places, x, y);
+  const there = placeAt(places, x, y, SURFACE_LIMITS.samePlace);
   if (there < 0) {
     const square = squareOf(x, y);
     const list = places.squares.get(square);

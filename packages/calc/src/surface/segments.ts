@@ -8,7 +8,7 @@ import { turn } from './turn.ts';
 export interface Segment { readonly a: number; readonly b: number; readonly kind: number; readonly path: string }
 
 /** Share of the way from a to b that lies nearest to a place, and the distance of the place from it. */
-function footOf(places: Places, segment: Segment, i: number): { readonly share: number; readonly distance: number } {
+export function footOf(places: Places, segment: Segment, i: number): { readonly share: number; readonly distance: number } {
   const { x, y } = places;
   const ux = x[segment.b]! - x[segment.a]!;
   const uy = y[segment.b]! - y[segment.a]!;
@@ -53,7 +53,7 @@ function addCrossings(places: Places, segments: readonly Segment[]): void {
 }
 
 /** First position in a rising list of places whose x is not below a value. */
-function firstAbove(x: readonly number[], order: readonly number[], value: number): number {
+export function firstAbove(x: readonly number[], order: readonly number[], value: number): number {
   let low = 0;
   let high = order.length;
   while (low < high) {

@@ -63,6 +63,10 @@ export const SURFACE_LIMITS = {
   samePlace: 1e-4,
   /** Two levels at one place that differ by less are one level. */
   sameLevel: 1e-6,
+  /** A measured place this near to a wall (1 ft) was taken at its foot, */
+  wallReach: 0.3048,
+  /** unless another place of the wall is this near to its foot. */
+  footSpacing: 0.02,
   /** Largest coordinate and level. */
   farthest: 1e7,
 } as const;

@@ -11,6 +11,7 @@ import { cutSegments } from './segments.ts';
 import type { Segment } from './segments.ts';
 import { BOUNDARY, BREAKLINE, OPEN_EDGE, WALL, WALL_EDGE } from './surface.ts';
 import type { Ground, SurfaceInput } from './surface.ts';
+import { addWallFeet } from './wallFeet.ts';
 
 function collect(input: SurfaceInput): { readonly places: Places; readonly segments: Segment[] } {
   const places = noPlaces();
@@ -57,8 +58,8 @@ function cutSurface(mesh: Mesh, kept: Uint8Array, places: Places): Ground {
  * The surveyed ground as triangles: Delaunay over all points, with breaklines, walls and boundary as edges.
  *
  * @param input places and levels [m], x to the right, y upwards; lines may touch and cross points and each other
- * Walls: water does not cross them; a wall vertex without a level takes the ground's level on each side. A ring of
- * walls with nothing measured inside is a building and no ground.
+ * Walls: water does not cross them; without levels of its own a wall takes the ground's level on each side, from the
+ * spots nearest to it there. A ring of walls with nothing measured inside is a building and no ground.
  * Limits: 5,000 points and line vertices; places within 0.1 mm are one place
  * Errors: surface.tooFewPoints, surface.inLine, surface.twoLevels, surface.breaklinesCross, surface.linesCross,
  * surface.notFinite, surface.tooFar, surface.tooMany, surface.lineTooShort, surface.noGround
@@ -69,6 +70,7 @@ export function triangulateSurface(input: SurfaceInput): Ground {
   checkSurfaceInput(input);
   const { places, segments } = collect(input);
   checkSpread(places.x, places.y, places.level.flatMap((level, i) => (level === null ? [] : [i])));
+  addWallFeet(places, segments);
   const pieces = cutSegments(places, segments);
   const mesh = delaunayMesh(places.x, places.y);
   for (const piece of pieces) constrain(mesh, piece.a, piece.b, piece.kind);
