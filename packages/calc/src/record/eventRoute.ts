@@ -28,7 +28,7 @@ function newEvent(model: RoutingModel): Event {
 }
 
 /**
- * Any network through a long record: each event is routed whole by the storm routing, from rest to rest.
+ * Any network through a long record: each event is routed whole by the storm routing, minute by minute, from rest to rest.
  * An event ends when six hours bring no inflow and every low spot has emptied as far as it can; otherwise it goes on.
  * One that reaches over New Year counts in the year in which it ends.
  */
@@ -39,7 +39,8 @@ export class EventRoute implements Route {
   private readonly ground: InflowTargets;
   private readonly restLevels: readonly number[];
   private event: Event;
-  private worstMass = 0;
+  /** Water that the storm routing could not account for [m3]. */
+  private lost = 0;
 
   /** @param ground steady ground water into each store [m3/s] */
   constructor(model: RoutingModel, watches: readonly Watch[], ground: InflowTargets) {
@@ -79,7 +80,7 @@ export class EventRoute implements Route {
     const until = Math.min(step, first + LONGEST);
     for (let stop = last + 1 + QUIET; ; stop = Math.min(until, first + 2 * (stop - first))) {
       const storm = this.stormOf(first, Math.min(stop, until));
-      const result = runStorm(this.model, storm, { mode: 'onTwin', record: true });
+      const result = runStorm(this.model, storm, { mode: 'onTwin', record: true, pace: 'even' });
       const levels = result.samples!.pond;
       if (levels.every((series, pond) => series[series.length - 1]! <= this.restLevels[pond]! + restDepth)) {
         this.finish(levels, first * MINUTES, result.inflowVolume, result.massError);
@@ -109,7 +110,7 @@ export class EventRoute implements Route {
     this.books.inflow += inflow;
     this.books.outflow += inflow;
     this.books.solved += levels[0]?.length ?? 0;
-    this.worstMass = Math.max(this.worstMass, massError);
+    this.lost += massError * inflow;
     this.event = newEvent(this.model);
   }
 
@@ -117,8 +118,7 @@ export class EventRoute implements Route {
     return 0;
   }
 
-  /** The worst of its events. */
   massError(): number {
-    return this.worstMass;
+    return this.books.inflow > 0 ? this.lost / this.books.inflow : 0;
   }
 }
