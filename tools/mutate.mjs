@@ -3,7 +3,7 @@
 import { bundle, mutantsOf, testsOf } from './mutate/bundle.mjs';
 import { run } from './complaint.mjs';
 import { hunt } from './mutate/hunt.mjs';
-import { loadEquivalents, summary, table, write } from './mutate/report.mjs';
+import { loadEquivalents, summary, survivorLines, table, write } from './mutate/report.mjs';
 import { createSteps } from './steps.mjs';
 
 /** Folders whose numbers decide what is built. */
@@ -22,7 +22,7 @@ await run(async () => {
     for (const test of testsOf(folder)) scripts.push(await bundle(test, texts));
     steps.say(`${folder}: ${mutants.length} mutants, ${scripts.length} files of examples`);
     const report = summary(folder, await hunt(mutants, scripts, () => undefined), equivalents);
-    for (const { file, line, code, from, to, met } of report.survivors) steps.say(`  ${file}:${line} ${met ? '' : '(no example comes here) '}${code}\n      ${from}  ->  ${to || '(gone)'}`);
+    for (const text of survivorLines(report.survivors)) steps.say(text);
     steps.say(table(report));
     if (only.length === 0) write(report);
     left += report.survivors.length + report.unused.length;

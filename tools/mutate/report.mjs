@@ -36,6 +36,18 @@ export function summary(folder, tried, equivalents) {
   return { folder, files, survivors: alive.filter((mutant) => !isEquivalent(mutant)), unused };
 }
 
+/** @param {readonly Tried[]} survivors @returns {string[]} each line of code once, below it what may be changed unnoticed */
+export function survivorLines(survivors) {
+  let last = '';
+  return survivors.flatMap(({ file, line, code, from, to, met }) => {
+    const place = `  ${file}:${line}  ${code}`;
+    const change = `      ${met ? '' : '(no example comes here) '}${from.slice(0, 100)}  ->  ${to === '' ? '(gone)' : to.slice(0, 100)}`;
+    const lines = place === last ? [change] : [place, change];
+    last = place;
+    return lines;
+  });
+}
+
 /** @param {Report} report */
 export function table({ files, unused }) {
   const rows = files.map(({ file, mutants, killed, equivalent, survived, score }) => `  ${file.padEnd(36)} ${String(mutants).padStart(5)} mutants ${String(killed).padStart(5)} killed ${String(equivalent).padStart(4)} equivalent ${String(survived).padStart(4)} survived  ${score} %`);
