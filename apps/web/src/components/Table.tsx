@@ -21,14 +21,14 @@ interface TableProps {
   readonly captionUnseen?: boolean;
   readonly columns: readonly Column[];
   readonly rows: readonly Row[];
-  /** On a phone each row becomes a short list of its cells; for tables of words rather than figures. */
-  readonly stacks?: boolean;
+  /** On a phone each row becomes a short list of its cells, with `labelled` each under the head of its column. */
+  readonly stacks?: boolean | 'labelled';
 }
 
 export function Table({ caption, captionUnseen = false, columns, rows, stacks = false }: TableProps) {
   return (
     <div className="table-scroll" tabIndex={0}>
-      <table className={stacks ? 'table table-stacks' : 'table'}>
+      <table className={stacks ? `table table-stacks${stacks === 'labelled' ? ' table-labelled' : ''}` : 'table'}>
         <caption className={captionUnseen ? 'unseen' : undefined}>{caption}</caption>
         <thead>
           <tr>
@@ -42,7 +42,7 @@ export function Table({ caption, captionUnseen = false, columns, rows, stacks = 
                 const look = column.figure ? 'cell-figure figure' : undefined;
                 return at === 0
                   ? <th key={column.key} scope="row" className={look}>{row.cells[column.key]}</th>
-                  : <td key={column.key} className={look}>{row.cells[column.key]}</td>;
+                  : <td key={column.key} className={look} data-head={stacks === 'labelled' && typeof column.head === 'string' ? column.head : undefined}>{row.cells[column.key]}</td>;
               })}
             </tr>
           ))}

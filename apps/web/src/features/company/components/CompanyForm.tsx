@@ -11,18 +11,19 @@ import { isNamed } from '../../../lib/issues.ts';
 import { useText } from '../../../lib/reader.tsx';
 import './CompanyForm.css';
 
-type Draft = { readonly [K in keyof CompanySettings]: K extends 'limits' ? CompanySettings[K] : number | null };
+type Figures = Omit<CompanySettings, 'limits'>;
+type Draft = { readonly [K in keyof Figures]: number | null };
 
 /** Mounted anew for every version, so what is typed always belongs to the version that was seen. */
 export function CompanyForm({ company, etag }: { readonly company: Company; readonly etag: string | null }) {
   const { t } = useText();
   const [names, setNames] = useState({ name: company.name, responsibleName: company.responsibleName });
   const [place, setPlace] = useState({ state: company.state, timeZone: company.timeZone });
-  const [settings, setSettings] = useState<Draft>(company.settings);
+  const [settings, setSettings] = useState<Draft>(figuresOf(company.settings));
   const { write, busy, problem } = useWrite(api.update, { refreshes: [api.read, identity.me] });
-  const set = (key: Exclude<keyof Draft, 'limits'>) => (value: number | null) => setSettings({ ...settings, [key]: value });
+  const set = (key: keyof Draft) => (value: number | null) => setSettings({ ...settings, [key]: value });
   const error = (field: string) => (isNamed(problem, field) ? t('ui.checkField') : undefined);
-  const needed = (key: Exclude<keyof Draft, 'limits'>) => (settings[key] === null ? t('ui.needed') : error(`settings.${key}`));
+  const needed = (key: keyof Draft) => (settings[key] === null ? t('ui.needed') : error(`settings.${key}`));
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (isWhole(settings)) write({ body: { ...names, ...place, settings }, ...(etag === null ? {} : { ifMatch: etag }) });
@@ -45,6 +46,10 @@ export function CompanyForm({ company, etag }: { readonly company: Company; read
   );
 }
 
-function isWhole(draft: Draft): draft is CompanySettings {
+function figuresOf({ limits: _, ...figures }: CompanySettings): Figures {
+  return figures;
+}
+
+function isWhole(draft: Draft): draft is Figures {
   return Object.values(draft).every((value) => value !== null);
 }

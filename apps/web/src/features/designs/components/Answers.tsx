@@ -37,8 +37,8 @@ function GravityTable({ document, evaluation }: AnswersProps) {
   const worst = Math.min(...evaluation.results.gravity.map((answer) => answer.shortfallWithMargin));
   return (
     <section>
-      <Heading level={3} aside={q('length', Math.abs(worst))}>{t(worst > 0 ? 'designs.gravityShort' : 'designs.gravityWorks')}</Heading>
-      <Table caption={t('designs.gravityTable')} captionUnseen columns={[{ key: 'outlet', head: t('designs.outlet') }, { key: 'plain', head: t('designs.withoutMargin'), figure: true }, { key: 'margin', head: t('designs.withMargin'), figure: true }]} rows={rows} />
+      <Heading level={3} aside={q('level', Math.abs(worst))}>{t(worst > 0 ? 'designs.gravityShort' : 'designs.gravityWorks')}</Heading>
+      <Table stacks="labelled" caption={t('designs.gravityTable')} captionUnseen columns={[{ key: 'outlet', head: t('designs.outlet') }, { key: 'plain', head: t('designs.withoutMargin'), figure: true }, { key: 'margin', head: t('designs.withMargin'), figure: true }]} rows={rows} />
     </section>
   );
 }
@@ -52,7 +52,7 @@ function FreeboardTable({ document, evaluation }: AnswersProps) {
   return (
     <section>
       <Heading level={3}>{t('designs.freeboard')}</Heading>
-      <Table caption={t('designs.freeboardTable')} captionUnseen
+      <Table stacks="labelled" caption={t('designs.freeboardTable')} captionUnseen
         columns={[
           { key: 'storm', head: t('designs.storm') }, { key: 'sill', head: t('designs.sill') }, { key: 'without', head: t('designs.withoutSystem'), figure: true },
           { key: 'with', head: t('designs.withSystem'), figure: true }, { key: 'band', head: t('designs.bandHead'), figure: true },

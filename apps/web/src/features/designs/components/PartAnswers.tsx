@@ -4,18 +4,23 @@ import { Table } from '../../../components/Table.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { partLines } from '../model/partLines.ts';
 
-/** One line for every number that stands at a part, with what it is. */
+/** Every number that stands at a part, under the part's name. */
 export function PartAnswers({ document, evaluation }: { readonly document: DesignDocument; readonly evaluation: Evaluation }) {
   const { t, q } = useText();
-  const lines = partLines(evaluation.results);
-  if (lines.length === 0) return null;
+  const years = document.rain.designReturnPeriod;
+  const lines = partLines(evaluation.results, years);
+  const parts = [...new Set(lines.map(({ part }) => part))];
+  if (parts.length === 0) return null;
   const name = (part: string) => document.system.parts.find((entry) => entry.id === part)?.name ?? part;
   return (
-    <section>
-      <Heading level={3}>{t('designs.partNumbers')}</Heading>
-      <Table caption={t('designs.partNumbers')} captionUnseen
-        columns={[{ key: 'part', head: t('designs.part') }, { key: 'what', head: t('designs.what') }, { key: 'value', head: t('designs.value'), figure: true }]}
-        rows={lines.map((line, at) => ({ key: String(at), cells: { part: name(line.part), what: t(line.label), value: q(line.quantity, line.value) } }))} />
+    <section className="stack">
+      <Heading level={3} aside={t('designs.partNumbersStorm', { years })}>{t('designs.partNumbers')}</Heading>
+      <div className="part-answers">
+        {parts.map((part) => (
+          <Table key={part} caption={name(part)} columns={[{ key: 'what', head: t('designs.what') }, { key: 'value', head: t('designs.value'), figure: true }]}
+            rows={lines.filter((line) => line.part === part).map((line) => ({ key: line.label, cells: { what: t(line.label), value: q(line.quantity, line.value) } }))} />
+        ))}
+      </div>
     </section>
   );
 }

@@ -8,9 +8,9 @@ export interface PartLine {
   readonly value: number;
 }
 
-/** The numbers that stand at the parts, in the order in which the water meets them. */
-export function partLines(results: Results): PartLine[] {
-  return [...gutterLines(results), ...channelLines(results), ...pipeLines(results), ...basinLines(results), ...pumpLines(results)];
+/** The numbers that stand at the parts in one storm, in the order in which the water meets them. */
+export function partLines(results: Results, returnPeriod: number): PartLine[] {
+  return [...gutterLines(results), ...channelLines(results, returnPeriod), ...pipeLines(results), ...basinLines(results), ...pumpLines(results)];
 }
 
 function line(part: string, label: MessageCode, quantity: QuantityKind, value: number | null): PartLine[] {
@@ -25,8 +25,8 @@ function gutterLines(results: Results): PartLine[] {
   ]);
 }
 
-function channelLines(results: Results): PartLine[] {
-  return results.channels.flatMap((channel) => [
+function channelLines(results: Results, returnPeriod: number): PartLine[] {
+  return results.channels.filter((channel) => channel.returnPeriod === returnPeriod).flatMap((channel) => [
     ...line(channel.part, 'designs.line.channelFlow', 'flow', channel.flow),
     ...line(channel.part, 'designs.line.depthFree', 'height', channel.depthFreeFrictionless),
     ...line(channel.part, 'designs.line.depthReal', 'height', channel.depth),

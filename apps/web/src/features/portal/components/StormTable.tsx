@@ -21,5 +21,5 @@ export function StormTable({ family, sillLevel }: StormTableProps) {
       })),
     },
   }));
-  return <Table caption={t('portal.table')} columns={columns} rows={rows} />;
+  return <Table stacks="labelled" caption={t('portal.table')} columns={columns} rows={rows} />;
 }

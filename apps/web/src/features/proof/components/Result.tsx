@@ -39,7 +39,7 @@ export function Result({ test, timeZone, name, pump }: ResultProps) {
         </div>
       ) : null}
       {test.note === '' ? null : <p>{test.note}</p>}
-      <Table caption={t('proof.runs')}
+      <Table stacks="labelled" caption={t('proof.runs')}
         columns={[{ key: 'n', head: t('proof.runHead') }, { key: 'upper', head: t('proof.upper'), figure: true }, { key: 'lower', head: t('proof.lower'), figure: true }, { key: 'volume', head: t('proof.volume'), figure: true }, { key: 'seconds', head: t('proof.seconds'), figure: true }, { key: 'flow', head: t('proof.flow'), figure: true }]}
         rows={test.runs.map((run, index) => ({
           key: String(index),

@@ -17,7 +17,7 @@ export function Reduction({ survey }: { readonly survey: Survey }) {
       <div className="row"><FindingMark severity={marks[reduction.verdict]} wordUnseen /><span>{t(`surveys.verdict.${reduction.verdict}`, { misclosure: Math.abs(reduction.misclosure ?? 0), allowable: reduction.allowable })}</span></div>
       {reduction.sumCheck ? <p className="faint">{t(reduction.sumCheck.agrees ? 'surveys.sumAgrees' : 'surveys.sumDiffers', { difference: reduction.sumCheck.difference })}</p> : null}
       {reduction.problems.map((problem, at) => <Notice key={at} severity="caution"><p>{say(problem.code, problem.params)}</p></Notice>)}
-      <Table caption={t('surveys.points')}
+      <Table stacks="labelled" caption={t('surveys.points')}
         columns={[{ key: 'point', head: t('surveys.point') }, { key: 'role', head: t('surveys.role') }, { key: 'hi', head: t('surveys.hi'), figure: true }, { key: 'level', head: t('surveys.level'), figure: true }]}
         rows={reduction.points.map((point) => ({
           key: `${point.readingId}-${point.point}`,
@@ -43,7 +43,7 @@ function GravityAnswer({ survey: { reduction } }: { readonly survey: Survey }) {
   return (
     <div className="stack">
       <p className="gravity-answer">{t(best.shortfallWithMargin > 0 ? 'surveys.gravityShort' : 'surveys.gravityWorks', { height: Math.abs(best.shortfallWithMargin), outlet: best.outlet })}</p>
-      <Table caption={t('surveys.gravity')} columns={[{ key: 'outlet', head: t('surveys.outlet') }, { key: 'plain', head: t('surveys.withoutMargin'), figure: true }, { key: 'margin', head: t('surveys.withMargin'), figure: true }]}
+      <Table stacks="labelled" caption={t('surveys.gravity')} columns={[{ key: 'outlet', head: t('surveys.outlet') }, { key: 'plain', head: t('surveys.withoutMargin'), figure: true }, { key: 'margin', head: t('surveys.withMargin'), figure: true }]}
         rows={reduction.gravity.map((answer) => ({ key: answer.outlet, cells: { outlet: answer.outlet, plain: words(answer.shortfall), margin: words(answer.shortfallWithMargin) } }))} />
     </div>
   );
