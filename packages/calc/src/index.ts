@@ -163,6 +163,7 @@ export { documentVersion, upgradeDocument } from './document/upgrade.ts';
 export { DocumentError } from './document/error.ts';
 export type { DocumentErrorCode } from './document/error.ts';
 export { limits, limitIds, judge } from './findings/limits.ts';
+export { isReached } from './findings/limit.ts';
 export { checkOverrides, isLimitId, isLooser, isOrdered, limitsInForce } from './findings/overrides.ts';
 export type { LimitInForce, Limits } from './findings/overrides.ts';
 export { applyRemedy } from './findings/patch.ts';

@@ -1,108 +1,172 @@
-import { FOOT } from '../common/constants.ts';
-import type { DesignDocument, RainTable, Surface } from '../document/document.ts';
-import { seededRandom } from '../math/random.ts';
-import { depthAt } from '../rain/depthAt.ts';
-import { buildInflow, inflowTargets, routesOf } from '../routing/inflow.ts';
+import type { StormInflow } from '../routing/run.ts';
+import { runStorm } from '../routing/run.ts';
+import { buildInflow, inflowTargets, routesOf, type InflowCase, type InflowTargets, type Route } from '../routing/inflow.ts';
 import type { RoutingModel } from '../routing/model.ts';
-import { runStorm, type StormInflow } from '../routing/run.ts';
-import { frictionRange, variedModel } from '../routing/variation.ts';
+import type { StormRunoff } from '../routing/storm.ts';
+import type { FrictionRange } from '../routing/variation.ts';
+import { bandInputs, bandRanges, latinHypercube, type BandInput, type Draw } from './bandInputs.ts';
+import { DrawReader, modelVariation, rainFactors, rainLimits, runoffFactors, shotsAtSill } from './bandModel.ts';
 import type { EvaluationContext } from './context.ts';
 import { restlessWindow } from './window.ts';
 
-/**
- * What is varied, evenly between these ends. Source: ours, stated with every band:
- * rain +-20 % where the table gives no limits; hard surfaces -10/+5 %, soft ones +-30 %; each level shot +-0.01 ft;
- * stage-storage +-10 %; pump flow +-8 %; Hazen-Williams C 130 to 150; existing loss +-50 %.
- */
-export const bandRanges = {
-  samples: 200, rain: 0.2, hardLow: 0.9, hardHigh: 1.05, soft: 0.3, shot: 0.01 * FOOT, storage: 0.1, pump: 0.08, frictionLow: 130, frictionHigh: 150,
-  loss: 0.5, lowShare: 0.1, highShare: 0.9,
-} as const;
+export { bandRanges } from './bandInputs.ts';
 
-const hard: readonly Surface[] = ['roof', 'paving', 'pool'];
-const variables = ['rain', 'hard', 'soft', 'sillShot', 'pondShot', 'storage', 'pump', 'friction', 'loss'] as const;
-type Draw = Readonly<Record<(typeof variables)[number], number>>;
-
-/** Latin hypercube: each variable takes every one of `count` even slices once, in a shuffled order. Source: McKay and others 1979. */
-export function latinHypercube(count: number, seed: number): Draw[] {
-  const random = seededRandom(seed);
-  const columns = variables.map(() => {
-    const order = Array.from({ length: count }, (_, i) => i);
-    for (let i = count - 1; i > 0; i -= 1) {
-      const j = Math.floor(random() * (i + 1));
-      const kept = order[i]!;
-      order[i] = order[j]!;
-      order[j] = kept;
-    }
-    return order.map((slice) => (slice + random()) / count);
-  });
-  return Array.from({ length: count }, (_, i) => Object.fromEntries(variables.map((name, c) => [name, columns[c]![i]!])) as Draw);
+/** What the runs of a band go through: the system or the roof on the low spot, with power or without for a while. */
+export interface BandCase {
+  readonly inflowCase: InflowCase;
+  readonly outage: readonly [number, number] | null;
 }
 
-const within = (share: number, low: number, high: number): number => low + share * (high - low);
-const about = (share: number, range: number): number => within(share, 1 - range, 1 + range);
+export const asDesigned: BandCase = { inflowCase: 'system', outage: null };
 
-/** Ends of the rain factor: the table's own 90 % limits of the hour, else +-20 %. */
-function rainRange(table: RainTable, returnPeriod: number): readonly [number, number] {
-  if (table.lower === null || table.upper === null) return [1 - bandRanges.rain, 1 + bandRanges.rain];
-  const hour = Math.min(Math.max(3600, table.durations[0]!), table.durations[table.durations.length - 1]!);
-  const mean = depthAt(table, hour, returnPeriod);
-  return [depthAt(table, hour, returnPeriod, table.lower) / mean, depthAt(table, hour, returnPeriod, table.upper) / mean];
+/** One storm made ready: its runoff is varied in place, draw by draw. */
+interface Prepared {
+  readonly limits: { readonly lower: Float64Array; readonly upper: Float64Array };
+  readonly rain: Float64Array;
+  readonly storm: StormRunoff;
+  readonly varied: StormRunoff;
+  readonly window: readonly [number, number];
+  readonly routes: readonly Route[];
+  readonly targets: InflowTargets;
+  /**
+   * What finer steps change of the freeboard of the document itself at each sill [m]. The runs of the band take whole minutes,
+   * all of them the same, so that they keep order; this is added to every one.
+   */
+  readonly offsets: readonly number[];
+  inflow: Required<StormInflow> | null;
 }
 
-export interface Band {
-  limits(returnPeriod: number, sill: number): { readonly lower: number; readonly upper: number };
+export interface BandOptions {
+  /** Draws made before for the same seed, by the number of inputs. */
+  readonly draws?: (inputs: number) => readonly Draw[];
+  /** Lines rated at both ends of the friction in place of the document's own. */
+  readonly friction?: FrictionRange;
+  /** Whether what finer steps change is added; without it the runs keep order between designs to the last digit. */
+  readonly offset?: boolean;
 }
 
-/** The 10 and 90 % ends of the freeboard over seeded runs of the twin that runs only above its on level. */
-export function freeboardBand(context: EvaluationContext): Band {
-  const { document } = context;
-  const draws = latinHypercube(bandRanges.samples, document.seed);
-  const models = draws.map(modelVariation(context));
-  const routes = routesOf(document, 'system');
-  const targets = inflowTargets(document, 'system');
-  const ends = new Map<string, { lower: number; upper: number }>();
-  for (const returnPeriod of context.periods) {
-    const storm = context.storm(returnPeriod);
-    const window = restlessWindow(context.model, context.inflow(returnPeriod, 'system'));
-    const [low, high] = rainRange(document.rain.table, returnPeriod);
-    const found = context.sills.map((): number[] => []);
-    let inflow: Required<StormInflow> | null = null;
-    draws.forEach((draw, index) => {
-      const factors = runoffFactors(document, draw, within(draw.rain, low, high));
-      inflow = buildInflow(routes, targets, storm, factors, window, inflow);
-      const run = runStorm(models[index]!, inflow, { mode: 'onTwin', window });
-      const shots = within(draw.sillShot, -bandRanges.shot, bandRanges.shot) - within(draw.pondShot, -bandRanges.shot, bandRanges.shot);
-      context.sills.forEach(({ pond, level }, sill) => { found[sill]!.push(level + shots - run.maxPond[pond]!); });
-    });
-    found.forEach((freeboards, sill) => {
-      freeboards.sort((a, b) => a - b);
-      ends.set(`${returnPeriod} ${sill}`, { lower: quantile(freeboards, bandRanges.lowShare), upper: quantile(freeboards, bandRanges.highShare) });
-    });
+/** Seeded runs of the twin that runs only above its on level, and single runs with chosen inputs. */
+export class Band {
+  readonly inputs: readonly BandInput[];
+  readonly draws: readonly Draw[];
+  readonly context: EvaluationContext;
+  private readonly reader: DrawReader;
+  private readonly vary: (draw: Draw) => RoutingModel;
+  private readonly models: (RoutingModel | undefined)[] = [];
+  private readonly prepared = new Map<string, Prepared>();
+  private readonly drawn = new Map<string, (readonly number[])[]>();
+  private readonly sampled = new Map<string, readonly (readonly number[])[]>();
+
+  /** Ratings given in place of the document's own, if any. */
+  readonly friction: FrictionRange | undefined;
+  private readonly offset: boolean;
+
+  constructor(context: EvaluationContext, options: BandOptions = {}) {
+    this.context = context;
+    this.inputs = bandInputs(context.document);
+    this.draws = options.draws?.(this.inputs.length) ?? latinHypercube(bandRanges.samples, this.inputs.length, context.document.seed);
+    this.reader = new DrawReader(this.inputs);
+    this.vary = modelVariation(context, this.reader, options.friction);
+    this.friction = options.friction;
+    this.offset = options.offset ?? true;
   }
-  return { limits: (returnPeriod, sill) => ends.get(`${returnPeriod} ${sill}`)! };
+
+  get middle(): Draw {
+    return this.reader.middle();
+  }
+
+  /** Freeboard at every sill with one draw of the inputs. */
+  freeboards(returnPeriod: number, draw: Draw, bandCase: BandCase = asDesigned, model: RoutingModel = this.vary(draw)): number[] {
+    const { context, reader } = this;
+    const prepared = this.prepare(returnPeriod, bandCase);
+    rainFactors(prepared.limits, reader.share(draw, 'rain'), prepared.window, prepared.rain);
+    prepared.storm.runoff.forEach((from, index) => { multiply(from, prepared.rain, prepared.window, prepared.varied.runoff[index]!); });
+    const { document } = context;
+    const factors = runoffFactors(document, reader, draw);
+    prepared.inflow = buildInflow(prepared.routes, prepared.targets, prepared.varied, factors, prepared.window, prepared.inflow);
+    const run = runStorm(model, prepared.inflow, { mode: 'onTwin', pace: 'even', window: prepared.window, ...(bandCase.outage === null ? {} : { outage: bandCase.outage }) });
+    context.massError = Math.max(context.massError, run.massError);
+    return context.sills.map(({ sill, pond, level }, index) => level + shotsAtSill(reader, draw, sill) - run.maxPond[pond]! + prepared.offsets[index]!);
+  }
+
+  /** Freeboards of one of the seeded draws. */
+  ofDraw(index: number, returnPeriod: number, bandCase: BandCase = asDesigned): readonly number[] {
+    const key = keyOf(returnPeriod, bandCase);
+    const drawn = this.drawn.get(key) ?? [];
+    this.drawn.set(key, drawn);
+    const model = this.models[index] ?? this.vary(this.draws[index]!);
+    this.models[index] = model;
+    const found = drawn[index] ?? this.freeboards(returnPeriod, this.draws[index]!, bandCase, model);
+    drawn[index] = found;
+    return found;
+  }
+
+  /** Freeboards of all seeded draws at each sill, lowest first. */
+  sorted(returnPeriod: number, bandCase: BandCase = asDesigned): readonly (readonly number[])[] {
+    const key = keyOf(returnPeriod, bandCase);
+    const known = this.sampled.get(key);
+    if (known !== undefined) return known;
+    const found = this.context.sills.map((): number[] => []);
+    this.draws.forEach((_, index) => {
+      this.ofDraw(index, returnPeriod, bandCase).forEach((freeboard, sill) => { found[sill]!.push(freeboard); });
+    });
+    for (const list of found) list.sort((a, b) => a - b);
+    this.sampled.set(key, found);
+    return found;
+  }
+
+  /** The 10 and 90 % ends of the freeboard at a sill. */
+  limits(returnPeriod: number, sill: number, bandCase: BandCase = asDesigned): { readonly lower: number; readonly upper: number } {
+    const list = this.sorted(returnPeriod, bandCase)[sill]!;
+    return { lower: quantile(list, bandRanges.lowShare), upper: quantile(list, bandRanges.highShare) };
+  }
+
+  private prepare(returnPeriod: number, bandCase: BandCase): Prepared {
+    const key = keyOf(returnPeriod, bandCase);
+    const known = this.prepared.get(key);
+    if (known !== undefined) return known;
+    const { context } = this;
+    const storm = context.storm(returnPeriod);
+    const limits = rainLimits(context.document, storm);
+    const made: Prepared = {
+      limits, rain: new Float64Array(storm.steps), storm,
+      varied: { ...storm, runoff: storm.runoff.map(({ length }) => new Float64Array(length)) },
+      window: windowOf(context, returnPeriod, bandCase, mostOf(limits.upper)), inflow: null, offsets: this.offset ? offsetsOf(context, returnPeriod, bandCase) : context.sills.map(() => 0),
+      routes: routesOf(context.document, bandCase.inflowCase), targets: inflowTargets(context.document, bandCase.inflowCase),
+    };
+    this.prepared.set(key, made);
+    return made;
+  }
 }
 
-function quantile(sorted: readonly number[], share: number): number {
+const keyOf = (returnPeriod: number, { inflowCase, outage }: BandCase): string => `${returnPeriod} ${inflowCase} ${outage?.join(' ') ?? ''}`;
+
+/** Most that any draw makes of the plain inflow. */
+const mostOf = (upper: Float64Array): number => upper.reduce((most, value) => (value > most ? value : most), 1) * (1 + bandRanges.soft);
+
+/** Steps in which something happens, with the outage and ten minutes after it. */
+function windowOf(context: EvaluationContext, returnPeriod: number, { inflowCase, outage }: BandCase, most: number): readonly [number, number] {
+  const storm = context.storm(returnPeriod);
+  const [first, last] = restlessWindow(context.model, context.inflow(returnPeriod, inflowCase), most);
+  if (outage === null) return [first, last];
+  return [Math.max(0, Math.min(first, Math.floor(outage[0] / storm.step))), Math.min(storm.steps, Math.max(last, Math.floor((outage[1] + 600) / storm.step)))];
+}
+
+function offsetsOf(context: EvaluationContext, returnPeriod: number, { inflowCase, outage }: BandCase): number[] {
+  const options = { mode: 'onTwin', ...(outage === null ? {} : { outage }) } as const;
+  const fine = context.run(returnPeriod, inflowCase, options);
+  const even = context.run(returnPeriod, inflowCase, { ...options, pace: 'even' });
+  return context.sills.map(({ pond }) => even.maxPond[pond]! - fine.maxPond[pond]!);
+}
+
+function multiply(from: Float64Array, factors: Float64Array, window: readonly [number, number], into: Float64Array): void {
+  for (let i = window[0]; i < window[1]; i += 1) into[i] = from[i]! * factors[i]!;
+}
+
+/** Value below which a share of a sorted list lies, by straight lines between its places. */
+export function quantile(sorted: readonly number[], share: number): number {
   const place = share * (sorted.length - 1);
   const i = Math.floor(place);
   const low = sorted[i]!;
   return low + ((sorted[i + 1] ?? low) - low) * (place - i);
-}
-
-function runoffFactors(document: DesignDocument, draw: Draw, rain: number): number[] {
-  return document.site.catchments.map(({ surface, coefficient }) => {
-    if (!hard.includes(surface)) return rain * about(draw.soft, bandRanges.soft);
-    const most = coefficient > 0 ? Math.min(bandRanges.hardHigh, 1 / coefficient) : 1;
-    return rain * within(draw.hard, bandRanges.hardLow, most);
-  });
-}
-
-/** The routing model of one draw: pumps are rated at both ends of the friction and mixed between. */
-function modelVariation(context: EvaluationContext): (draw: Draw) => RoutingModel {
-  const { document, model } = context;
-  const range = frictionRange(document, model, bandRanges.frictionLow, bandRanges.frictionHigh);
-  return (draw) => variedModel(document, model, {
-    storage: about(draw.storage, bandRanges.storage), loss: about(draw.loss, bandRanges.loss), pump: about(draw.pump, bandRanges.pump), friction: draw.friction,
-  }, range);
 }

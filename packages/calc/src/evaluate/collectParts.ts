@@ -3,11 +3,12 @@ import { roofLineHead } from '../findings/roof.ts';
 import { ALLOWED_GRATE_HEAD, sagGrateFlow, type SagGrate } from '../inlet/sagGrate.ts';
 import { PI } from '../math/constants.ts';
 import { dryWellEmptying, dryWellSeepage, dryWellVolume } from '../outlet/dryWell.ts';
-import type { DryWellResult, GrateResult, RoofLineResult, SwaleResult, UnderdrainResult } from '../results/results.ts';
+import type { DryWellResult, GrateResult, RoofLineResult, SwaleResult, UnderdrainResult, WellRun } from '../results/results.ts';
 import { inletsOf } from '../routing/buildModel.ts';
 import { underdrainFlow } from '../routing/groundWater.ts';
 import { partsOf } from '../routing/pathParts.ts';
 import { vSwale } from '../swale/vSwale.ts';
+import type { EvaluationContext } from './context.ts';
 import { flowThrough, inletPeak } from './flows.ts';
 
 /** A grate as its edge and opening: both long sides and both ends of a channel's. */
@@ -52,4 +53,13 @@ export function dryWellResults(document: DesignDocument): DryWellResult[] {
     const emptyTime = dryWell.infiltrationRate > 0 ? dryWellEmptying(well, well.depth, 0) : null;
     return [{ part: id, store: dryWellVolume(well), soakage: dryWellSeepage(well, well.depth), emptyTime }];
   });
+}
+
+/** Every dry well in the designed storm: how high it stands, what it soaks away and what runs over. */
+export function wellRuns(context: EvaluationContext): WellRun[] {
+  const { wells } = context.model;
+  if (wells.length === 0) return [];
+  const returnPeriod = context.document.rain.designReturnPeriod;
+  const run = context.run(returnPeriod, 'system', { mode: 'onTwin', record: true });
+  return wells.map(({ id }, index) => ({ part: id, returnPeriod, highestLevel: run.maxWell[index]!, ...run.wells[index]! }));
 }

@@ -4,6 +4,7 @@ import { stormInflow, type InflowCase } from '../routing/inflow.ts';
 import type { RoutingModel } from '../routing/model.ts';
 import { runStorm, type RunOptions, type RunResult, type StormInflow } from '../routing/run.ts';
 import { stormRunoff, type StormRunoff } from '../routing/storm.ts';
+import { OutageSearch } from './outageSearch.ts';
 
 /** Return periods that every evaluation answers for beside the document's own, where the table holds them [years]. */
 export const standardPeriods: readonly number[] = [2, 10, 25, 100];
@@ -18,11 +19,13 @@ export class EvaluationContext {
   readonly bareModel: RoutingModel;
   readonly sills: readonly { readonly sill: Sill; readonly pond: number; readonly level: number }[];
   massError = 0;
-  private readonly storms = new Map<number, StormRunoff>();
+  private readonly storms: Map<number, StormRunoff>;
   private readonly inflows = new Map<string, StormInflow>();
   private readonly runs = new Map<string, RunResult>();
+  private readonly searches = new Map<number, OutageSearch>();
 
-  constructor(document: DesignDocument) {
+  constructor(document: DesignDocument, storms: Map<number, StormRunoff> = new Map()) {
+    this.storms = storms;
     const { returnPeriods } = document.rain.table;
     const low = returnPeriods[0]!;
     const high = returnPeriods[returnPeriods.length - 1]!;
@@ -44,6 +47,21 @@ export class EvaluationContext {
     return this.model.basins.some((basin) => basin.pump !== null);
   }
 
+  /** The same site in the same storms with another system; its mass error is counted here by `count`. */
+  variant(document: DesignDocument): EvaluationContext {
+    return new EvaluationContext(document, this.storms);
+  }
+
+  count(variant: EvaluationContext): void {
+    this.massError = Math.max(this.massError, variant.massError);
+  }
+
+  outageSearch(returnPeriod: number): OutageSearch {
+    const search = this.searches.get(returnPeriod) ?? new OutageSearch(this, returnPeriod);
+    this.searches.set(returnPeriod, search);
+    return search;
+  }
+
   storm(returnPeriod: number): StormRunoff {
     const known = this.storms.get(returnPeriod);
     if (known !== undefined) return known;
@@ -63,7 +81,7 @@ export class EvaluationContext {
 
   /** One routing run; the same question is answered once. Its mass error counts for the whole evaluation. */
   run(returnPeriod: number, inflowCase: InflowCase, options: Omit<RunOptions, 'sills'>): RunResult {
-    const key = `${returnPeriod} ${inflowCase} ${options.mode} ${options.outage?.join(' ') ?? ''} ${options.window?.join(' ') ?? ''}`;
+    const key = `${returnPeriod} ${inflowCase} ${options.mode} ${options.pace ?? ''} ${options.outage?.join(' ') ?? ''} ${options.window?.join(' ') ?? ''}`;
     const known = this.runs.get(key);
     if (known !== undefined && (options.record !== true || known.samples !== null)) return known;
     const model = inflowCase === 'bare' ? this.bareModel : this.model;

@@ -4,43 +4,65 @@ import type { DesignDocument } from '../document/document.ts';
 import { DocumentError } from '../document/error.ts';
 import { allFindings } from '../findings/allFindings.ts';
 import { gravityFall } from '../levels/gravityFall.ts';
-import type { Evaluation, Results } from '../results/results.ts';
+import type { Evaluation, Finding, Results } from '../results/results.ts';
 import { allWorkings } from '../workings/allWorkings.ts';
 import { handDifferences } from '../routing/handDifference.ts';
-import { freeboardBand } from './band.ts';
-import { dryWellResults, grateResults, roofLineResults, swaleResults, underdrainResults } from './collectParts.ts';
+import { Band } from './band.ts';
+import { bandRanking } from './bandRanking.ts';
+import { dryWellResults, grateResults, roofLineResults, swaleResults, underdrainResults, wellRuns } from './collectParts.ts';
 import { EvaluationContext } from './context.ts';
 import { channelResults, gutterResults, peakFlows, pipeResults } from './gravityParts.ts';
 import { outage } from './outage.ts';
+import { protection } from './protectedStorm.ts';
 import { basinResults, existingDrainResults, lowSpotResults, outletResults, pumpResults } from './pumpedParts.ts';
 import { quantities } from './quantities.ts';
 import { settled } from './settled.ts';
 import { family, freeboards, stormRun } from './storms.ts';
+import { whatIfs } from './whatIf.ts';
 
 /** Version of the numbers: it changes whenever the same document gives other results. */
-export const calcVersion = '1.1.0';
+export const calcVersion = '1.2.0';
 
 export interface EvaluateOptions {
   /**
-   * With the band, freeboards are judged on its lower end. Without it (quicker) both ends stand at the
-   * twin that runs only above its on level, and findings on freeboards are provisional.
+   * With the band, freeboards are judged on its lower end, and its ranking and the protected storm come with it.
+   * Without it (quicker) both ends stand at the twin that runs only above its on level, and findings on freeboards are provisional.
    */
   readonly band?: boolean;
+  /** The what-ifs of every storm; with the band unless said otherwise. */
+  readonly whatIfs?: boolean;
 }
 
-function resultsOf(context: EvaluationContext, options: EvaluateOptions): Results {
+type Routed = Pick<Results, 'freeboards' | 'storm' | 'family' | 'outage' | 'wells' | 'whatIfs' | 'band' | 'protection' | 'handDifferences'>;
+
+/** What follows from the document without a storm being routed. */
+function sizesOf(context: EvaluationContext): Omit<Results, keyof Routed> {
   const { document } = context;
-  const wanted = options.band !== false && context.hasSystem && context.sills.length > 0;
-  const band = wanted ? freeboardBand(context) : null;
   const pumps = pumpResults(context);
   return {
     gravity: document.site.candidateOutlets.map((outlet) => gravityFall(outlet)),
     peaks: peakFlows(document, context.periods), gutters: gutterResults(document), channels: channelResults(document, context.periods),
     pipes: pipeResults(document), basins: basinResults(context), pumps, outlets: outletResults(document, pumps), lowSpots: lowSpotResults(document),
-    freeboards: freeboards(context, band), storm: stormRun(context), family: family(context), outage: outage(context),
     existingDrains: existingDrainResults(document), grates: grateResults(document), roofLines: roofLineResults(document), swales: swaleResults(document),
     underdrains: underdrainResults(document), dryWells: dryWellResults(document), quantities: quantities(document), referrals: [],
-    handDifferences: options.band === false ? [] : handDifferences(document, context.periods),
+  };
+}
+
+const unrouted: Routed = { freeboards: [], storm: null, family: [], outage: null, wells: [], whatIfs: [], band: null, protection: null, handDifferences: [] };
+
+/** Findings that need no routing: sizes, levels, duties, outlets. */
+export function findingsOnSizes(context: EvaluationContext): Finding[] {
+  return allFindings(context.document, { ...sizesOf(context), ...unrouted });
+}
+
+function resultsOf(context: EvaluationContext, options: EvaluateOptions): Results {
+  const { band: withBand = true, whatIfs: withWhatIfs = withBand } = options;
+  const band = withBand && context.hasSystem && context.sills.length > 0 ? new Band(context) : null;
+  return {
+    ...sizesOf(context), freeboards: freeboards(context, band), storm: stormRun(context), family: family(context), outage: outage(context),
+    wells: wellRuns(context),
+    whatIfs: withWhatIfs ? whatIfs(context) : [], band: band === null ? null : bandRanking(band), protection: band === null ? null : protection(context, band),
+    handDifferences: withBand ? handDifferences(context.document, context.periods) : [],
   };
 }
 

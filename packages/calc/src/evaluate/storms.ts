@@ -26,7 +26,7 @@ export function freeboards(context: EvaluationContext, band: Band | null): Freeb
     const on = context.run(returnPeriod, 'system', { mode: 'onTwin', record: true });
     return context.sills.map(({ sill, pond, level }, index) => {
       const freeboardOf = (run: RunResult): number => level - run.maxPond[pond]!;
-      const limits = band?.limits(returnPeriod, index) ?? null;
+      const limits = band === null ? null : band.limits(returnPeriod, index);
       return {
         sill: sill.id, returnPeriod, withSystem: freeboardOf(real), withoutSystem: freeboardOf(bare), offTwin: freeboardOf(off), onTwin: freeboardOf(on),
         lower: limits?.lower ?? freeboardOf(on), upper: limits?.upper ?? freeboardOf(on),

@@ -14,14 +14,14 @@ const tail = 5;
  * Cutting a run to them changes no highest level.
  * Without a system the whole storm counts.
  */
-export function restlessWindow(model: RoutingModel, inflow: StormInflow): readonly [number, number] {
+export function restlessWindow(model: RoutingModel, inflow: StormInflow, most = mostInflow): readonly [number, number] {
   if (model.links.length === 0 && model.basins.length === 0) return [0, inflow.steps];
   const limits = model.ponds.map((_, pond) => pondLimit(model, pond));
   const basinLimit = model.basins.map((basin) => (basin.pump === null ? 0 : leastPump * basin.pump.flow.flow(basin.onLevel)));
   let first = inflow.steps;
   let last = 0;
   for (let i = 0; i < inflow.steps; i += 1) {
-    if (!isStrong(model, inflow, i, limits, basinLimit)) continue;
+    if (!isStrong(model, inflow, i, limits, basinLimit, most)) continue;
     if (i < first) first = i;
     last = i;
   }
@@ -34,10 +34,10 @@ function pondLimit(model: RoutingModel, pond: number): number {
   return links.reduce((sum, link) => sum + 0.5 * link.grateWeir * 0.00635 * Math.sqrt(0.00635), 0);
 }
 
-function isStrong(model: RoutingModel, inflow: StormInflow, i: number, limits: readonly number[], basinLimit: readonly number[]): boolean {
-  const into = model.basins.map((_, basin) => mostInflow * inflow.basins[basin]![i]!);
+function isStrong(model: RoutingModel, inflow: StormInflow, i: number, limits: readonly number[], basinLimit: readonly number[], most: number): boolean {
+  const into = model.basins.map((_, basin) => most * inflow.basins[basin]![i]!);
   for (let pond = 0; pond < limits.length; pond += 1) {
-    const flow = mostInflow * inflow.ponds[pond]![i]!;
+    const flow = most * inflow.ponds[pond]![i]!;
     if (flow > limits[pond]!) return true;
     for (const link of model.links) if (link.pond === pond && link.basin >= 0) into[link.basin] = into[link.basin]! + flow;
   }

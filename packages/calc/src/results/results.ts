@@ -1,3 +1,4 @@
+import type { BandResult, Protection, WhatIf } from './decisions.ts';
 import type { HandDifference } from './handDifference.ts';
 
 /** The whole output of one evaluation. SI units; see document.ts. */
@@ -27,12 +28,19 @@ export interface Results {
   /** The slider family: every return period of 2, 10, 25, 100 x every case. */
   readonly family: readonly FamilyMember[];
   readonly outage: OutageResult | null;
+  /** What happens when something fails, in every storm; empty in an evaluation without the what-ifs. */
+  readonly whatIfs: readonly WhatIf[];
+  /** What moves the freeboard most, and the storm that is kept out; null in an evaluation without the band. */
+  readonly band: BandResult | null;
+  readonly protection: Protection | null;
   readonly existingDrains: readonly ExistingDrainResult[];
   readonly grates: readonly GrateResult[];
   readonly roofLines: readonly RoofLineResult[];
   readonly swales: readonly SwaleResult[];
   readonly underdrains: readonly UnderdrainResult[];
   readonly dryWells: readonly DryWellResult[];
+  /** Each dry well in the designed storm. */
+  readonly wells: readonly WellRun[];
   readonly quantities: readonly Quantity[];
   readonly referrals: readonly string[];
   /** The hand calculation beside the coupled model, per return period; empty in an evaluation without the band. */
@@ -237,6 +245,15 @@ export interface DryWellResult {
   readonly store: number;
   readonly soakage: number;
   readonly emptyTime: number | null;
+}
+
+export interface WellRun {
+  readonly part: string;
+  readonly returnPeriod: number;
+  readonly highestLevel: number;
+  /** What the soil took and what ran over in the storm [m3]. */
+  readonly soaked: number;
+  readonly overflowed: number;
 }
 
 export interface Quantity {
