@@ -26,7 +26,6 @@ export function criticalFlow(shape: ChannelShape, depth: number): number {
 export function criticalDepthIn(shape: ChannelShape, flow: number): number {
   requireShape(shape);
   requireNotNegative({ flow });
-  if (flow === 0) return 0;
   if (shape.kind === 'rectangular') return criticalDepth(flow, shape.width);
   let high = 0.01;
   while (criticalFlow(shape, high) < flow) high *= 2;

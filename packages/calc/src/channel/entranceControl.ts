@@ -34,7 +34,7 @@ const SUBMERGED_FROM = 4;
 function unsubmerged(flow: number, diameter: number, slope: number, kind: EntranceKind): number {
   const group = (K_U * flow) / (((PI / 4) * diameter * diameter) * Math.sqrt(diameter));
   const depth = criticalDepthInPipe(flow, diameter);
-  const { area } = circleSection(diameter, Math.min(depth / diameter, 1));
+  const { area } = circleSection(diameter, depth / diameter);
   const velocity = flow / area;
   const critical = depth + (velocity * velocity) / (2 * GRAVITY);
   const loss = kind.m === 2 ? group * group : pow(group, kind.m);
