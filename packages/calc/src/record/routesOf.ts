@@ -1,6 +1,6 @@
 import type { InflowTargets } from '../routing/inflow.ts';
 import type { RoutingModel } from '../routing/model.ts';
-import { EventRoute } from './eventRoute.ts';
+import { NetworkRoute } from './networkRoute.ts';
 import type { Route, RouteBooks, RouteInflow } from './route.ts';
 import { isOneSpot } from './oneSpot.ts';
 import { SpotRoute } from './spotRoute.ts';
@@ -60,10 +60,10 @@ function apart(model: RoutingModel): { readonly model: RoutingModel; readonly ba
   return whole.every((part) => isOneSpot(part.model)) ? whole : null;
 }
 
-/** The quickest route that carries a network: one low spot at a time where that is the same, the storm routing event by event elsewhere. */
+/** The quickest route that carries a network: one low spot at a time where that is the same, the storm routing minute by minute elsewhere. */
 export function recordRoute(model: RoutingModel, watches: readonly Watch[], ground: InflowTargets): Route {
   const parts = apart(model);
-  if (parts === null) return new EventRoute(model, watches, ground);
+  if (parts === null) return new NetworkRoute(model, watches, ground);
   const routes = parts.map((part, pond) => ({
     route: new SpotRoute(part.model, watches[pond]!, part.basins.reduce((sum, basin) => sum + (ground.basins[basin] ?? 0), 0)), basins: part.basins,
   }));
