@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
-import { evaluate, type Evaluation } from '@yardfall/calc';
+import { evaluate } from '@yardfall/calc';
 import { canonicalBytes, DocumentParseError, parseDesignDocument } from '@yardfall/contracts';
-import { isMessageCode, render } from '@yardfall/text';
+import { isMessageCode, render, type Language, type Units } from '@yardfall/text';
+import { printed } from './text.ts';
 
 export const exitCodes = { ok: 0, stopFinding: 2, badInput: 3 } as const;
 
@@ -11,7 +12,13 @@ export interface Answer {
   readonly error: string;
 }
 
-export type Format = 'json' | 'text';
+/** json: the canonical bytes. text: summary, findings and explanation in words; the language and units are the reader's. */
+export interface Format {
+  readonly kind: 'json' | 'text';
+  readonly language: Language;
+  readonly units: Units;
+  readonly level: 'plain' | 'trade';
+}
 
 const badInput = (path: string, sentence: string): Answer => ({ code: exitCodes.badInput, out: '', error: `${path || '(document)'}: ${sentence}` });
 
@@ -26,8 +33,8 @@ function isDocumentFault(error: unknown): error is DocumentFault {
   return error instanceof Error && 'code' in error && 'path' in error && 'params' in error && typeof error.path === 'string' && typeof error.code === 'string';
 }
 
-function sentence({ code, params }: DocumentFault): string {
-  if (isMessageCode(code)) return `${render('en', 'us', code, params)} (${code})`;
+function sentence({ code, params }: DocumentFault, { language, units }: Format): string {
+  if (isMessageCode(code)) return `${render(language, units, code, params)} (${code})`;
   const details = Object.entries(params).map(([name, value]) => (name === 'message' ? String(value) : `${name} ${String(value)}`));
   return details.length > 0 ? `${details.join(', ')} (${code})` : code;
 }
@@ -36,13 +43,14 @@ function sentence({ code, params }: DocumentFault): string {
 export async function evaluateText(text: string, format: Format): Promise<Answer> {
   try {
     const { document, sha256 } = await parseDesignDocument(text);
-    const { calcVersion, results, findings, massError } = evaluate(document);
-    const answer = { calcVersion, documentSha256: sha256, results, findings, massError };
-    const out = format === 'json' ? new TextDecoder().decode(canonicalBytes(answer)) : summary(answer);
-    const stops = findings.some((finding) => finding.severity === 'stop');
+    const evaluation = evaluate(document);
+    const out = format.kind === 'json'
+      ? new TextDecoder().decode(canonicalBytes({ ...evaluation, documentSha256: sha256 }))
+      : printed(document, evaluation, sha256, format);
+    const stops = evaluation.findings.some((finding) => finding.severity === 'stop');
     return { code: stops ? exitCodes.stopFinding : exitCodes.ok, out, error: '' };
   } catch (error) {
-    if (error instanceof DocumentParseError || isDocumentFault(error)) return badInput(error.path, sentence(error));
+    if (error instanceof DocumentParseError || isDocumentFault(error)) return badInput(error.path, sentence(error, format));
     throw error;
   }
 }
@@ -61,24 +69,4 @@ export async function evaluateFile(file: string, format: Format): Promise<Answer
     return badInput(file, 'is not UTF-8 text');
   }
   return evaluateText(text, format);
-}
-
-type Printed = Pick<Evaluation, 'calcVersion' | 'results' | 'findings' | 'massError'> & { readonly documentSha256: string };
-
-/** The same in SI for reading, one figure a line. */
-function summary({ calcVersion, documentSha256, results, findings, massError }: Printed): string {
-  const lines = [`calc ${calcVersion}`, `document ${documentSha256}`, `mass error ${massError.toExponential(2)}`];
-  walk('', results, lines);
-  for (const { severity, code, at, params, source } of findings) {
-    lines.push(`${severity.toUpperCase()} ${code}${at === null ? '' : ` at ${at}`} ${JSON.stringify(params)} [${source}]`);
-  }
-  return lines.join('\n');
-}
-
-/** Runs of samples are for graphs: only their length is told. */
-function walk(path: string, value: unknown, lines: string[]): void {
-  if (Array.isArray(value) && value.length > 12) lines.push(`${path} (${value.length} entries)`);
-  else if (typeof value === 'object' && value !== null) {
-    for (const [key, item] of Object.entries(value)) walk(path === '' ? key : `${path}.${key}`, item, lines);
-  } else lines.push(`${path} ${typeof value === 'number' ? Number(value.toPrecision(6)) : String(value)}`);
 }

@@ -1,10 +1,13 @@
 import { evaluateFile, exitCodes, type Format } from './evaluate.ts';
 
-const usage = 'usage: npm run evaluate -- FILE [--json | --text]';
+const usage = 'usage: npm run evaluate -- FILE [--json | --text [--es] [--metric] [--trade]]';
+const known: readonly string[] = ['--json', '--text', '--es', '--metric', '--trade'];
 
 function formatOf(options: readonly string[]): Format | undefined {
-  if (options.some((option) => option !== '--json' && option !== '--text')) return undefined;
-  return options.includes('--text') ? 'text' : 'json';
+  if (options.some((option) => !known.includes(option)) || (options.includes('--json') && options.length > 1)) return undefined;
+  const asks = (option: string): boolean => options.includes(option);
+  const kind = options.length > 0 && !asks('--json') ? 'text' : 'json';
+  return { kind, language: asks('--es') ? 'es' : 'en', units: asks('--metric') ? 'metric' : 'us', level: asks('--trade') ? 'trade' : 'plain' };
 }
 
 const [command, ...words] = process.argv.slice(2);

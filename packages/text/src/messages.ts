@@ -40,6 +40,7 @@ import { problems } from './catalogues/problems.ts';
 import { identity } from './catalogues/identity.ts';
 import { document } from './catalogues/document.ts';
 import { audit } from './catalogues/audit.ts';
+import { limits } from './catalogues/limits.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const ui = { ...frame, ...phonePages, ...cautionPages };
@@ -82,6 +83,7 @@ export const catalogues = {
   identity,
   document,
   audit,
+  limits,
 };
 
 export const messages = {
@@ -110,4 +112,5 @@ export const messages = {
   ...identity,
   ...document,
   ...audit,
+  ...limits,
 };

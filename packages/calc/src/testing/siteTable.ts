@@ -109,12 +109,14 @@ export const withinShare = 0.05;
 
 /** Three figures, so that the last bit of the engine does not make the table stale. */
 const three = (value: number): string => String(Number(value.toPrecision(3)));
+/** A rounded nothing has no sign. */
+const tenth = (value: number): string => value.toFixed(1).replace(/^-0\.0$/, '0.0');
 const cell = (text: string): string => text.replaceAll('|', '\\|');
 
 function tableOf(site: AnsweredSite): string {
   const rows = site.answers.map(({ what, printed, unit, own, off, why }) => {
     const word = Math.abs(off) <= withinShare ? '' : cell(why ?? 'unexplained');
-    return `| ${cell(what)} | ${printed} ${unit} | ${three(own)} ${unit} | ${three(100 * off)} % | ${word} |`;
+    return `| ${cell(what)} | ${printed} ${unit} | ${three(own)} ${unit} | ${tenth(100 * off)} % | ${word} |`;
   });
   const verdict = site.refers ? 'goes to an engineer' : site.exit === 2 ? `is stopped: ${site.exitWhy ?? ''}` : 'has no stop';
   return [

@@ -4,7 +4,7 @@ import { basinWorkings } from './basinWorkings.ts';
 import { channelWorkings, grateWorkings } from './channelWorkings.ts';
 import { bandWorkings, protectionWorkings, whatIfWorkings } from './decisionWorkings.ts';
 import { gutterWorkings, peakWorkings } from './flowWorkings.ts';
-import { dryWellWorkings, outletWorkings } from './outletWorkings.ts';
+import { dryWellWorkings, outletWorkings, wellWorkings } from './outletWorkings.ts';
 import { pipeWorkings, roofLineWorkings, swaleWorkings } from './pipeWorkings.ts';
 import { pumpWorkings } from './pumpWorkings.ts';
 import { quantityWorkings } from './quantityWorkings.ts';
@@ -17,7 +17,7 @@ type Make = (input: WorkingInput) => Working[];
 
 const topics: readonly Make[] = [
   gravityWorkings, lowSpotWorkings, existingDrainWorkings, peakWorkings, gutterWorkings, roofLineWorkings, grateWorkings, channelWorkings, underdrainWorkings, pipeWorkings, swaleWorkings,
-  basinWorkings, pumpWorkings, outletWorkings, dryWellWorkings, familyWorkings, freeboardWorkings, stormWorkings, outageWorkings, whatIfWorkings, bandWorkings, protectionWorkings, handWorkings,
+  basinWorkings, pumpWorkings, outletWorkings, dryWellWorkings, wellWorkings, familyWorkings, freeboardWorkings, stormWorkings, outageWorkings, whatIfWorkings, bandWorkings, protectionWorkings, handWorkings,
   quantityWorkings,
 ];
 

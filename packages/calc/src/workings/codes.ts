@@ -10,12 +10,13 @@ export const workingCodes = [
   'pumps.dutyAtOff.flow', 'pumps.dutyAtOff.head', 'pumps.dutyAtOff.velocity', 'pumps.dutyAtOn.staticHead', 'pumps.dutyAtOn.flow',
   'pumps.dutyAtOn.head', 'pumps.dutyAtOn.velocity', 'pumps.lineVolume', 'pumps.runBack', 'pumps.runBackShare', 'pumps.weepFlow', 'pumps.weepShare',
   'outlets.pitVolume', 'outlets.lineVolume', 'outlets.exitFlow', 'outlets.exitVelocity', 'dryWells.store', 'dryWells.soakage', 'dryWells.emptyTime',
-  'family.maxLevel', 'family.minutesOverSill', 'freeboards.withSystem', 'freeboards.withoutSystem', 'freeboards.offTwin', 'freeboards.onTwin',
-  'freeboards.lower', 'freeboards.upper', 'freeboards.minutesOverSill', 'freeboards.minutesOverSillWithoutSystem', 'storm.maxPond', 'storm.starts',
-  'storm.runTime', 'outage.longestSafe', 'outage.cases.worstFreeboard', 'outage.cases.fromPeak', 'whatIfs.maxLevels', 'whatIfs.outage',
-  'whatIfs.sills.freeboard', 'whatIfs.sills.minutesOverSill', 'band.middle', 'band.ranking.low', 'band.ranking.high', 'band.ranking.swing',
-  'protection.powerOn.lower', 'protection.powerOut.lower', 'protection.gutterOverflowing.lower', 'handDifferences.hand', 'handDifferences.store',
-  'handDifferences.pumpHead', 'handDifferences.phase', 'handDifferences.response', 'handDifferences.coupled', 'quantities.amount',
+  'wells.highestLevel', 'wells.soaked', 'wells.overflowed', 'family.maxLevel', 'family.minutesOverSill', 'freeboards.withSystem',
+  'freeboards.withoutSystem', 'freeboards.offTwin', 'freeboards.onTwin', 'freeboards.lower', 'freeboards.upper', 'freeboards.minutesOverSill',
+  'freeboards.minutesOverSillWithoutSystem', 'storm.maxPond', 'storm.starts', 'storm.runTime', 'outage.longestSafe', 'outage.cases.worstFreeboard',
+  'outage.cases.fromPeak', 'whatIfs.maxLevels', 'whatIfs.outage', 'whatIfs.sills.freeboard', 'whatIfs.sills.minutesOverSill', 'band.middle',
+  'band.ranking.low', 'band.ranking.high', 'band.ranking.swing', 'protection.powerOn.lower', 'protection.powerOut.lower',
+  'protection.gutterOverflowing.lower', 'handDifferences.hand', 'handDifferences.store', 'handDifferences.pumpHead', 'handDifferences.phase',
+  'handDifferences.response', 'handDifferences.coupled', 'quantities.amount',
 ] as const;
 
 export type WorkingCode = (typeof workingCodes)[number];
@@ -39,8 +40,9 @@ export const workingMeanings = [
   'seepageConductivity', 'seepageDepth', 'seepageGradient', 'seepageHigh', 'seepageLow', 'seepageReach', 'seepageSides', 'shareBetweenPoints',
   'shareLeftOpen', 'shortfall', 'shutOffHead', 'sideSlope', 'sillLevel', 'slope', 'sodArea', 'stageArea', 'stageLevel', 'startsCounted', 'staticHead',
   'stoneDepth', 'storedAtCrest', 'surfaceAtCrest', 'surround', 'swaleDepth', 'swell', 'tailwater', 'thickness', 'trenchDepth', 'uplift', 'velocity',
-  'voids', 'volumeBelowStage', 'wallForce', 'waste', 'waterDensity', 'weepDiameter', 'weepFlow', 'weirCoefficient', 'wellArea', 'wellDepth',
-  'wellPerimeter', 'wettedAngle', 'wettedArea', 'wholeMinutes', 'width', 'workingVolume',
+  'voids', 'volumeBelowStage', 'wallForce', 'waste', 'waterDensity', 'weepDiameter', 'weepFlow', 'weirCoefficient', 'wellArea', 'wellBottom',
+  'wellDepth', 'wellOverflow', 'wellPerimeter', 'wellSoaked', 'wellStoredAtCrest', 'wellThroughput', 'wettedAngle', 'wettedArea', 'wholeMinutes',
+  'width', 'workingVolume',
 ] as const;
 
 export type WorkingMeaning = (typeof workingMeanings)[number];

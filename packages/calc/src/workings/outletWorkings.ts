@@ -106,3 +106,33 @@ export function dryWellWorkings({ document, results }: WorkingInput): Working[] 
     ];
   });
 }
+
+/** Level and volumes of a dry well in the designed storm: what stands in its voids then, and where the rest went. */
+export function wellWorkings({ document, results }: WorkingInput): Working[] {
+  return results.wells.flatMap((item, index) => {
+    const outlet = partById(document, item.part);
+    if (outlet?.kind !== 'outlet' || outlet.dryWell === null) return [];
+    const well = outlet.dryWell;
+    const path = fieldOf(document, outlet.id, 'dryWell');
+    const pointer = `/results/wells/${index}`;
+    const source = 'Coupled level-pool routing, Chow, Maidment and Mays 1988 section 8.2; soakage through base and wetted sides';
+    const through = symbol('V_t', 'wellThroughput', item.soaked + item.overflowed, 'volume');
+    return [
+      working({
+        result: `${pointer}/highestLevel`, at: outlet.id, formula: 'z = z_b + V/(A*n)', value: item.highestLevel, unit: 'level', source, tolerance: 1e-6, symbols: [
+          symbol('z_b', 'wellBottom', well.bottomLevel, 'level', `${path}/bottomLevel`),
+          symbol('V', 'wellStoredAtCrest', (item.highestLevel - well.bottomLevel) * well.area * well.voids, 'volume'),
+          symbol('A', 'wellArea', well.area, 'area', `${path}/area`), symbol('n', 'voids', well.voids, 'percent', `${path}/voids`),
+        ],
+      }),
+      working({
+        result: `${pointer}/soaked`, at: outlet.id, formula: 'V = V_t - V_o', value: item.soaked, unit: 'volume', source, tolerance: 1e-6,
+        symbols: [through, symbol('V_o', 'wellOverflow', item.overflowed, 'volume', `${pointer}/overflowed`)],
+      }),
+      working({
+        result: `${pointer}/overflowed`, at: outlet.id, formula: 'V = max(0, V_t - V_s)', value: item.overflowed, unit: 'volume', source, tolerance: 1e-6,
+        symbols: [through, symbol('V_s', 'wellSoaked', item.soaked, 'volume', `${pointer}/soaked`)],
+      }),
+    ];
+  });
+}

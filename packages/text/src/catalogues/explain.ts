@@ -5,6 +5,18 @@ import { catalogue } from '../catalogue.ts';
  * evaluation or the document; a test finds no other figure in what is written.
  */
 export const explain = catalogue({
+  'explain.heading.summary': { en: 'Summary', es: 'Resumen' },
+  'explain.heading.findings': { en: 'Findings', es: 'Hallazgos' },
+  'explain.heading.words': { en: 'In words', es: 'En palabras' },
+  'explain.summary.version': { en: 'Method version {version:text}, document {sha256:text}', es: 'Versión de métodos {version:text}, documento {sha256:text}' },
+  'explain.summary.counts': {
+    en: 'Refer {refer:count}, stop {stop:count}, caution {caution:count}, note {note:count}',
+    es: 'Referir {refer:count}, alto {stop:count}, precaución {caution:count}, nota {note:count}',
+  },
+  'explain.severity.refer': { en: 'REFER', es: 'REFERIR' },
+  'explain.severity.stop': { en: 'STOP', es: 'ALTO' },
+  'explain.severity.caution': { en: 'CAUTION', es: 'PRECAUCIÓN' },
+  'explain.severity.note': { en: 'NOTE', es: 'NOTA' },
   'explain.title': { en: '{title:text}: what the calculation says.', es: '{title:text}: lo que dice el cálculo.' },
   'explain.storm': {
     en: 'The plan is for the storm that comes about once in {years:count} years, and is tried with the one of {check:count} years. The rain is from the table "{table:text}".',
@@ -85,6 +97,26 @@ export const explain = catalogue({
     es: '{part:text} guarda {store:volume}. Lleno, infiltra {soakage:flow}, y se vacía en {time:hours}.',
   },
   'explain.dryWellClosed': { en: '{part:text} holds {store:volume}, and nothing soaks away.', es: '{part:text} guarda {store:volume}, y nada se infiltra.' },
+  'explain.well': {
+    en: 'In the storm of {years:count} years the water in {part:text} rises to {level:level}. The soil takes {soaked:volume}, and nothing runs over.',
+    es: 'En la tormenta de {years:count} años el agua en {part:text} sube a {level:level}. El suelo toma {soaked:volume}, y nada rebosa.',
+  },
+  'explain.wellOver': {
+    en: 'In the storm of {years:count} years the water in {part:text} rises to {level:level}. The soil takes {soaked:volume}, and {over:volume} run over.',
+    es: 'En la tormenta de {years:count} años el agua en {part:text} sube a {level:level}. El suelo toma {soaked:volume}, y rebosan {over:volume}.',
+  },
+  'explain.protection.all': {
+    en: 'With the inlets half blocked, even the low end of the estimate keeps out every storm of the table, up to {years:count} years or more.',
+    es: 'Con las entradas medio tapadas, aun el extremo bajo de la estimación deja fuera todas las tormentas de la tabla, hasta {years:count} años o más.',
+  },
+  'explain.protection.upTo': {
+    en: 'With the inlets half blocked, even the low end of the estimate keeps out the storm of {years:count} years; that of {fails:count} years may come in.',
+    es: 'Con las entradas medio tapadas, aun el extremo bajo de la estimación deja fuera la tormenta de {years:count} años; la de {fails:count} años puede entrar.',
+  },
+  'explain.protection.none': {
+    en: 'With the inlets half blocked, the low end of the estimate lets in even the storm of {fails:count} years.',
+    es: 'Con las entradas medio tapadas, el extremo bajo de la estimación deja entrar aun la tormenta de {fails:count} años.',
+  },
   'explain.then.below': {
     en: 'With the system, in the storm of {years:count} years, the water stops {freeboard:height} below {sill:text}. It could be {low:height} to {high:height}.',
     es: 'Con el sistema, en la tormenta de {years:count} años, el agua queda {freeboard:height} bajo {sill:text}. Puede ser de {low:height} a {high:height}.',

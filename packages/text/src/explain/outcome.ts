@@ -16,6 +16,16 @@ export function withSystem(ground: Ground, reader: Reader): Paragraph[] {
   });
 }
 
+/** The largest storm that is kept out, by the lower end of the band with the inlets half blocked. */
+export function protectedStorm(ground: Ground, reader: Reader): Paragraph[] {
+  const storm = ground.results.protection?.powerOn;
+  if (storm === undefined) return [];
+  const path = '/results/protection/powerOn';
+  if (storm.returnPeriod === null) return [tell(ground, reader, 'explain.protection.none', { fails: `${path}/failsAt` })];
+  const held = { years: `${path}/returnPeriod` };
+  return [storm.wholeTable ? tell(ground, reader, 'explain.protection.all', held) : tell(ground, reader, 'explain.protection.upTo', { ...held, fails: `${path}/failsAt` })];
+}
+
 export function powerCut(ground: Ground, reader: Reader): Paragraph[] {
   const { outage } = ground.results;
   if (outage === null) return [];

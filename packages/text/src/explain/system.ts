@@ -72,3 +72,9 @@ export const dryWells: Say = (ground, reader) => ground.results.dryWells.map((it
     ? tell(ground, reader, 'explain.dryWellClosed', slots)
     : tell(ground, reader, 'explain.dryWell', { ...slots, soakage: `${path}/soakage`, time: `${path}/emptyTime` });
 });
+
+export const wellRuns: Say = (ground, reader) => ground.results.wells.map((item, index) => {
+  const path = `/results/wells/${index}`;
+  const slots = { part: `${partPath(ground, item.part)}/name`, years: `${path}/returnPeriod`, soaked: `${path}/soaked`, level: `${path}/highestLevel` };
+  return item.overflowed > 0 ? tell(ground, reader, 'explain.wellOver', { ...slots, over: `${path}/overflowed` }) : tell(ground, reader, 'explain.well', slots);
+});

@@ -2,6 +2,11 @@ import { catalogue } from '../../catalogue.ts';
 
 /** What each symbol of a formula means: `workings.meaning.` + meaning. */
 export const workingMeanings = catalogue({
+  'workings.meaning.wellBottom': { en: 'bottom of the dry well', es: 'fondo del pozo seco' },
+  'workings.meaning.wellStoredAtCrest': { en: 'water that stands in it then', es: 'agua que hay entonces en él' },
+  'workings.meaning.wellThroughput': { en: 'water that left it in the storm', es: 'agua que salió de él en la tormenta' },
+  'workings.meaning.wellOverflow': { en: 'water that ran over', es: 'agua que rebosó' },
+  'workings.meaning.wellSoaked': { en: 'water that the soil took', es: 'agua que tomó el suelo' },
   'workings.meaning.outageStart': { en: 'start of the power cut', es: 'inicio del corte de luz' },
   'workings.meaning.outageLength': { en: 'length of the power cut', es: 'duración del corte de luz' },
   'workings.meaning.movedByInput': { en: 'what the input moves', es: 'lo que mueve la entrada' },
