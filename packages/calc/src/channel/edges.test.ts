@@ -102,6 +102,10 @@ describe('march up a rectangular channel at its edges', () => {
     expect(spatiallyVariedFlow(channel, 0, null)).toMatchObject({ depthUpstream: 0, depthAtOutlet: 0, depthMax: 0, xOfDepthMax: 0 });
     expect(spatiallyVariedFlow(channel, 0, null).profile).toEqual([{ x: 0, depth: 0 }, { x: 6, depth: 0 }]);
   });
+  it('a roughness of one is a roughness', () => {
+    const up = (roughness: number): number => spatiallyVariedFlow({ ...channel, slope: 0, roughness }, 0.003, null).depthUpstream;
+    expect(up(1)).toBeGreaterThan(up(0.9));
+  });
   it('has as many points as steps, the first at the closed end', () => {
     const surface = spatiallyVariedFlow(channel, 0.003, null);
     expect(surface.profile).toHaveLength(101);
