@@ -139,6 +139,8 @@ export type { Drainage, GroundLowSpot } from './surface/lowSpots.ts';
 export { stageAt, stagesAt } from './surface/stage.ts';
 export type { Stage } from './surface/stage.ts';
 export { stageAreaOf } from './surface/stageTable.ts';
+export { documentLowSpots } from './surface/documentLowSpots.ts';
+export type { SurveyedLowSpot } from './surface/documentLowSpots.ts';
 export { waterExtent } from './surface/extent.ts';
 export type { WaterPolygon } from './surface/extent.ts';
 export { contourLines } from './surface/contours.ts';

@@ -71,7 +71,7 @@ describe('water in plan', () => {
         ponds += 1;
       }
     }), { numRuns: 100 });
-    expect(ponds).toBeGreaterThan(100);
+    expect(ponds).toBeGreaterThan(10);
   });
 });
 
