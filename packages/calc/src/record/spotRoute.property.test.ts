@@ -8,7 +8,9 @@ import { runStorm } from '../routing/run.ts';
 import { stormRunoff } from '../routing/storm.ts';
 import { generatedDocument } from '../testing/generate/document.ts';
 import { demoSite } from '../testing/sites.ts';
+import { longRecord } from './longRecord.ts';
 import { isOneSpot } from './oneSpot.ts';
+import type { RainRecord } from './rainRecord.ts';
 import type { RouteInflow } from './route.ts';
 import { SpotRoute } from './spotRoute.ts';
 import { Watch } from './watch.ts';
@@ -42,6 +44,28 @@ describe('generated sites', () => {
       }
     }
     expect(compared).toBeGreaterThan(20);
+  });
+});
+
+describe('any generated site', () => {
+  it('runs through ninety days of storms to finite answers, and loses no water', () => {
+    const random = seededRandom(11);
+    const depths = new Float64Array(90 * 288);
+    for (let at = 100; at < depths.length; at += 400 + Math.floor(900 * random())) {
+      const strength = 6 * random();
+      for (let i = at; i < Math.min(at + 30, depths.length); i += 1) depths[i] = strength * random();
+    }
+    const record: RainRecord = {
+      gauge: { id: '', name: 'Invented', latitude: null, longitude: null, distance: null }, step: 300, startDay: 18628, depths, accumulations: [], rejected: 0,
+    };
+    for (let seed = 1; seed <= 60; seed += 1) {
+      const result = longRecord(generatedDocument(seed), record);
+      expect(result.massError, `seed ${seed}`).toBeLessThan(1e-6);
+      JSON.stringify(result, (key, value: unknown) => {
+        if (typeof value === 'number') expect(Number.isFinite(value), `seed ${seed} ${key}`).toBe(true);
+        return value;
+      });
+    }
   });
 });
 
