@@ -55,8 +55,8 @@ export function tell(ground: Ground, reader: Reader, code: ExplainCode, slots: S
     if (typeof piece === 'string') return piece;
     const slot = slots[piece.name];
     if (slot === undefined || 'forms' in piece) throw new RangeError(`${code} has no place for ${piece.name}`);
-    if (piece.kind === 'term') return render(reader.language, reader.units, String(slot));
     const path = typeof slot === 'string' ? slot : slot.path;
+    if (piece.kind === 'term') return render(reader.language, reader.units, path);
     const value = pointedAt(ground, path);
     if (typeof slot === 'string' && !isNumericQuantity(piece.kind)) {
       if (typeof value !== 'string') throw new RangeError(`${code} finds no text at ${path}`);
