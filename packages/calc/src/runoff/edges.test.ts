@@ -63,7 +63,7 @@ describe('infiltration at its edges', () => {
     expect(() => pondedInfiltration({ conductivity: 1, suctionDeficit: -0.1 }, 1)).toThrow('value.negative at suctionDeficit');
   });
   it('Green-Ampt holds its own equation from a film to a well', () => {
-    for (const s of [1e-6, 0.02, 0.3, 5]) {
+    for (const s of [1e-6, 0.02, 0.3, 1, 5]) {
       for (const time of [1, 3600, 1e6]) {
         const depth = pondedInfiltration({ conductivity: 2e-6, suctionDeficit: s }, time);
         expectRatio(depth - s * Math.log1p(depth / s), 2e-6 * time, 1e-6);
@@ -155,6 +155,7 @@ describe('kinematic plane at its edges', () => {
       expect(outflow[i]).toBeLessThan(outflow[i - 1] ?? NaN);
     }
     expect(kinematicPlane(plane, zeros(5), 60)).toEqual({ outflow: zeros(5), stored: 0 });
+    expect(kinematicPlane(plane, [1], 60).outflow[0]).toBeGreaterThan(0);
   });
   it('has ten cells unless told, and a least slope of 0.1 %', () => {
     expect(kinematicPlane(plane, [5e-5, 5e-5], 60)).toEqual(kinematicPlane(plane, [5e-5, 5e-5], 60, 10));
