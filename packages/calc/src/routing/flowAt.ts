@@ -15,7 +15,7 @@ export class FlowAt {
 }
 
 /** Below this head [m] a square-root law is replaced by its chord, so that flow is steep and not infinite at rest. Source: ours. */
-export const chordHead = 0.002;
+export const chordHead = 0.0001;
 const chordSlope = 1 / Math.sqrt(chordHead);
 
 /** sqrt(h), its chord under `chordHead`, and the same with the other sign. */

@@ -14,6 +14,7 @@ export interface RunVolumes {
   /** By gravity through outlets, and through lids. */
   readonly drained: number;
   readonly lid: number;
+  /** Out of the ends of the lines; what only filled a line is not in it. */
   readonly pumped: number;
   /** Back into low spots, of all that left at outlets. */
   readonly returned: number;
@@ -98,7 +99,7 @@ export class Ledger {
     const sum = (kind: FluxKind, inside: boolean | null): number => this.sum(kind, inside);
     return {
       inflow: this.inflow, spilled: sum('spill', false), spilledBetween: sum('spill', true), lost: sum('loss', null), soaked: sum('seepage', null),
-      overflowed: sum('overflow', null), drained: sum('inlet', false) + sum('conduit', false), lid: sum('lid', null), pumped: sum('pump', null),
+      overflowed: sum('overflow', null), drained: sum('inlet', false) + sum('conduit', false), lid: sum('lid', null), pumped: this.pumped(),
       returned: this.returned(), stored: this.stored() - this.startVolume,
     };
   }
@@ -109,6 +110,12 @@ export class Ledger {
     this.network.layout.fluxes.forEach((flux, k) => {
       if (flux.kind === kind && (inside === null || inside === flux.to >= 0)) total += this.moved[k]!;
     });
+    return total;
+  }
+
+  private pumped(): number {
+    let total = 0;
+    for (const places of this.network.layout.pumpPlaces) for (const place of places) total += this.delivered(place);
     return total;
   }
 

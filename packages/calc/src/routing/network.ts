@@ -1,3 +1,4 @@
+import { DocumentError } from '../document/error.ts';
 import { FlowAt } from './flowAt.ts';
 import { film, type Flux } from './fluxes.ts';
 import type { RoutingModel } from './model.ts';
@@ -9,6 +10,8 @@ const numbers = (length: number): Float64Array => new Float64Array(length);
 const volumeTolerance = 1e-10;
 /** Rounding of a level, as a share of it, that a balance cannot be closer than. */
 const levelRounding = 5e-16;
+/** A step this short always settles, unless the numbers are beyond reason [s]. */
+const shortestStep = 1e-4;
 const mostNewton = 40;
 /** From here on a step of Newton that brings nothing is halved, so often at most. */
 const searchFrom = 3;
@@ -99,6 +102,16 @@ export class Network {
     }
     this.failed += 1;
     return false;
+  }
+
+  /** The longest of `dt`, its half, its quarter and so on that can be solved, as the last trial [s]. */
+  settle(dt: number): number {
+    let length = dt;
+    while (!this.trial(length)) {
+      if (length < shortestStep) throw new DocumentError('document.notComputable', '/system/parts', { reason: 'levels that do not settle' });
+      length /= 2;
+    }
+    return length;
   }
 
   /** Takes the last trial as done: every volume changes by its flows. */

@@ -1,8 +1,7 @@
 import type { StormInflow } from './run.ts';
 import type { RoutingModel } from './model.ts';
 
-/** Parts of a grid step while water moves, and grid steps taken together in quiet hours, with water standing and without. Source: ours, see the test against an independent integration. */
-export const livelyParts = 4;
+/** Grid steps taken together in quiet hours, with water standing and without. Source: ours, see the test against an independent integration. */
 const calmSteps = 5;
 const drySteps = 15;
 /** Levels that move by less than this in a minute are calm [m]. */
@@ -14,8 +13,8 @@ const pumpShare = 0.8;
 const wetDepth = 1e-3;
 
 /**
- * How long the steps of a run are: a quarter of a minute while rain is strong or levels move, minutes together in quiet hours.
- * Merged steps take their mean inflow, so no water is lost.
+ * Which steps of the grid a run takes together: quiet minutes up to a quarter of an hour, none while rain is strong or levels move.
+ * Together they have their mean inflow, so no water is lost.
  */
 export class Pace {
   private readonly strong: Uint8Array;
@@ -31,11 +30,6 @@ export class Pace {
     let count = 1;
     while (count < most && this.strong[i + count] === 0) count += 1;
     return count;
-  }
-
-  /** Parts to divide step `i` into. */
-  parts(i: number): number {
-    return this.strong[i] === 1 ? livelyParts : 1;
   }
 }
 

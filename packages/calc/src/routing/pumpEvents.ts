@@ -1,4 +1,3 @@
-import { DocumentError } from '../document/error.ts';
 import { bracketedRoot } from '../math/bracketedRoot.ts';
 import type { Ledger } from './ledger.ts';
 import type { BasinStore } from './model.ts';
@@ -125,7 +124,7 @@ export class PumpFloats {
         return this.overshoot(index, length);
       };
       dt = beyond(shortestStep) >= 0 ? shortestStep : bracketedRoot(beyond, shortestStep, dt, eventTolerance);
-      if (!this.network.trial(dt)) throw new DocumentError('document.notComputable', '/system/parts', { reason: 'levels that do not settle' });
+      dt = this.network.settle(dt);
     }
     return dt;
   }

@@ -74,7 +74,7 @@ export function runStorm(model: RoutingModel, inflow: StormInflow, options: RunO
     const end = nextChange(options.outage, i, window[1], inflow.step);
     const count = pace === null ? 1 : pace.together(i, end, watch.rise, watch.depth);
     setInflow(network, inflow, i, count);
-    run.span(i * inflow.step, count * inflow.step, pace === null ? 1 : pace.parts(i), powered);
+    run.span(i * inflow.step, count * inflow.step, powered);
     watch.look(count);
     i += count;
   }

@@ -1,4 +1,5 @@
 import { DocumentError } from '../document/error.ts';
+import { Accuracy } from './accuracy.ts';
 import { Ledger } from './ledger.ts';
 import type { RoutingModel } from './model.ts';
 import { Network } from './network.ts';
@@ -12,11 +13,6 @@ const mostEvents = 20000;
 /** Longest part of a step in which a real pump runs [s]: it empties a basin in a minute. Source: ours. */
 const longestPumping = 10;
 
-/** A part of a step this short always settles, unless the numbers are beyond reason [s]. */
-const shortestPart = 1e-3;
-
-const unsettled = (): DocumentError => new DocumentError('document.notComputable', '/system/parts', { reason: 'levels that do not settle' });
-
 /** One run on its way: the network, its books, its pumps and what their batteries hold. */
 export class Run {
   readonly network: Network;
@@ -24,6 +20,8 @@ export class Run {
   readonly floats: PumpFloats;
   private readonly options: RunOptions;
   private readonly energy: readonly Float64Array[];
+  private readonly even: boolean;
+  private readonly accuracy: Accuracy;
   private powered = true;
   private twinKey = '';
   private readonly recorder: Recorder | null;
@@ -33,6 +31,8 @@ export class Run {
   constructor(model: RoutingModel, inflow: StormInflow, options: RunOptions) {
     this.options = options;
     this.network = new Network(model);
+    this.even = options.pace === 'even';
+    this.accuracy = new Accuracy(this.network);
     const { firstBasin } = this.network.layout;
     model.basins.forEach((basin, index) => { this.network.setLevel(firstBasin + index, options.mode === 'onTwin' ? basin.onLevel : basin.offLevel); });
     this.energy = model.basins.map(({ units }) => Float64Array.from(units, ({ energy }) => energy));
@@ -51,45 +51,35 @@ export class Run {
   }
 
   /** One span of time with steady inflow. */
-  span(from: number, length: number, parts: number, powered: boolean): void {
+  span(from: number, length: number, powered: boolean): void {
     this.powered = powered;
     this.time = from;
-    if (this.options.mode === 'real') this.realSpan(from, length, length / parts);
-    else {
-      this.setTwins();
-      for (let k = 0; k < parts; k += 1) this.advance(length / parts);
-    }
-  }
-
-  /** A step of a twin, halved until it can be solved. */
-  private advance(dt: number): void {
-    if (this.network.trial(dt)) {
-      this.take(dt);
-      return;
-    }
-    if (dt < shortestPart) throw unsettled();
-    this.advance(dt / 2);
-    this.advance(dt / 2);
-  }
-
-  /** The real run, split wherever a float switches, a line becomes full or a battery is empty. */
-  private realSpan(from: number, length: number, longest: number): void {
-    let done = 0;
-    const even = this.options.pace === 'even';
-    while (length - done > 1e-9) {
-      this.floats.before(from + done);
-      let step = Math.min(length - done, longest);
-      if (!even && step > longestPumping && this.floats.anyRuns()) step = longestPumping;
-      step = Math.min(step, this.energyLeft());
-      while (!this.network.trial(step)) {
-        if (step < shortestPart) throw unsettled();
-        step /= 2;
-      }
-      const dt = this.floats.locate(step);
-      this.take(dt);
-      done += dt;
+    const real = this.options.mode === 'real';
+    if (!real) this.setTwins();
+    for (let done = 0; length - done > 1e-9;) {
+      if (real) this.floats.before(from + done);
+      done += this.advance(this.wanted(length - done, real), real);
       if (this.floats.events.length > mostEvents) throw new DocumentError('document.notComputable', '/system/parts', { reason: 'pump starts without end' });
     }
+  }
+
+  /** Length of the next part of a span of which `left` is left. */
+  private wanted(left: number, real: boolean): number {
+    if (this.even) return real ? Math.min(left, this.energyLeft()) : left;
+    let step = this.accuracy.next(left);
+    if (!real) return step;
+    if (step > longestPumping && this.floats.anyRuns()) step = longestPumping;
+    return Math.min(step, this.energyLeft());
+  }
+
+  /** Solves a step, shorter when it does not settle or its error is too great, and takes it; up to the first event of the real run. */
+  private advance(wanted: number, real: boolean): number {
+    let dt = this.network.settle(wanted);
+    while (!this.even && this.accuracy.isCoarse(dt)) dt = this.network.settle(dt / 2);
+    if (real) dt = this.floats.locate(dt);
+    if (!this.even) this.accuracy.taken(dt);
+    this.take(dt);
+    return dt;
   }
 
   private take(dt: number): void {
