@@ -109,6 +109,6 @@ function guessed(document: DesignDocument): CodedText[] {
 }
 
 function promise({ results }: Evaluation): CodedText {
-  const flow = results.pumps[0]?.dutyAtOn.flow;
+  const flow = results.pumps[0]?.dutyAtOff.flow;
   return flow === undefined ? text('promise.gravity') : text('promise.pump', { flow });
 }
