@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { FOOT, GALLON_PER_MINUTE, INCH } from '../common/constants.ts';
 import { fixtureCsv, fixtureRow, given } from '../testing/fixtures.ts';
 import type { FixtureRow } from '../testing/fixtures.ts';
+import { darcyWeisbachSlope } from './darcyWeisbach.ts';
 import { dutyPoint, systemHead } from './dutyPoint.ts';
 import type { DischargePath } from './dutyPoint.ts';
 import { headAtFlow, pumpCurve } from './pumpCurve.ts';
@@ -81,6 +82,23 @@ describe('duty point', () => {
     expect(dutyPoint(curve, { ...path, staticHead: 8 })).toMatchObject({ flow: 0, velocity: 0, place: 'noFlow' });
     expect(dutyPoint(curve, { ...path, staticHead: -2, equivalentLength: 1 })).toMatchObject({ flow: curve.runOut, place: 'beyondRunOut' });
     expect(() => dutyPoint(curve, { ...path, innerDiameter: 0 })).toThrow('value.notPositive');
+  });
+
+  it('takes Darcy-Weisbach where Hazen-Williams does not hold, if the wall is known', () => {
+    const curve = pumpCurve(B);
+    const path: DischargePath = { staticHead: 1, equivalentLength: 30, innerDiameter: 0.0525, hazenWilliamsC: 140, openingHead: 0.1, wallRoughness: 1e-4 };
+    // Inside its range the wall changes nothing.
+    expect(dutyPoint(curve, path)).toEqual(dutyPoint(curve, { ...path, wallRoughness: 1e-3 }));
+    for (const outside of [{ ...path, innerDiameter: 0.12 }, { ...path, innerDiameter: 0.028 }, { ...path, staticHead: 7.2 }]) {
+      const duty = dutyPoint(curve, outside);
+      expect(headAtFlow(curve, duty.flow)).toBeCloseTo(systemHead(outside, duty.flow, 1e-4), 9);
+      const { wallRoughness: _, ...plain } = outside;
+      expect(headAtFlow(curve, dutyPoint(curve, plain).flow)).toBeCloseTo(systemHead(plain, dutyPoint(curve, plain).flow), 9);
+      expect(duty.flow).not.toBe(dutyPoint(curve, plain).flow);
+      expect(() => dutyPoint(curve, { ...outside, wallRoughness: -1 })).toThrow('value.negative at wallRoughness');
+    }
+    expect(dutyPoint(curve, { ...path, staticHead: 99 })).toMatchObject({ flow: 0, place: 'noFlow' });
+    expect(systemHead(path, 0.002, 1e-4)).toBeCloseTo(1.1 + 30 * darcyWeisbachSlope(0.002, 0.0525, 1e-4), 12);
   });
 
   it('gives more flow at a higher basin and through a wider or newer line', () => {

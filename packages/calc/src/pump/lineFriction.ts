@@ -19,6 +19,12 @@ export interface LineFriction {
   readonly method: 'hazenWilliams' | 'darcyWeisbach';
 }
 
+/** Whether size [m] and velocity [m/s] lie in the range of Hazen-Williams. */
+export function hazenWilliamsHolds(diameter: number, velocity: number): boolean {
+  const inSize = diameter >= HAZEN_WILLIAMS_DIAMETER.from && diameter <= HAZEN_WILLIAMS_DIAMETER.to;
+  return inSize && velocity >= HAZEN_WILLIAMS_VELOCITY.from && velocity <= HAZEN_WILLIAMS_VELOCITY.to;
+}
+
 /**
  * Friction of a pump line by the formula that holds for it.
  *
@@ -36,8 +42,6 @@ export function lineFriction(flow: number, diameter: number, wall: LineWall): Li
   requireNotNegative({ flow });
   requirePositive({ diameter, hazenWilliamsC: wall.hazenWilliamsC });
   const velocity = flow / ((PI / 4) * diameter * diameter);
-  const inSize = diameter >= HAZEN_WILLIAMS_DIAMETER.from && diameter <= HAZEN_WILLIAMS_DIAMETER.to;
-  const inSpeed = velocity >= HAZEN_WILLIAMS_VELOCITY.from && velocity <= HAZEN_WILLIAMS_VELOCITY.to;
-  if (inSize && inSpeed) return { slope: hazenWilliamsSlope(flow, diameter, wall.hazenWilliamsC), velocity, method: 'hazenWilliams' };
+  if (hazenWilliamsHolds(diameter, velocity)) return { slope: hazenWilliamsSlope(flow, diameter, wall.hazenWilliamsC), velocity, method: 'hazenWilliams' };
   return { slope: darcyWeisbachSlope(flow, diameter, wall.roughness ?? PLASTIC_ROUGHNESS), velocity, method: 'darcyWeisbach' };
 }
