@@ -7,7 +7,7 @@ import { loadEquivalents, summary, survivorLines, table, write } from './mutate/
 import { createSteps } from './steps.mjs';
 
 /** Folders whose numbers decide what is built. */
-const FOLDERS = ['levels', 'rain', 'record', 'runoff', 'gutter', 'inlet', 'channel', 'pipe', 'outlet', 'basin', 'pump', 'proof', 'surface', 'routing'];
+const FOLDERS = ['levels', 'rain', 'record', 'runoff', 'gutter', 'inlet', 'channel', 'pipe', 'outlet', 'basin', 'pump', 'proof', 'surface', 'swale', 'underdrain', 'quantity', 'routing'];
 
 await run(async () => {
   const steps = createSteps();

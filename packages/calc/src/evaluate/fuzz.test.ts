@@ -53,9 +53,9 @@ function csvCase(draw: Draw): string {
 function oneCase(seed: number): string {
   const draw = new Draw(seed);
   const kind = draw.between(0, 1);
-  if (kind < 0.12) return csvCase(draw);
+  if (kind < 0.11) return csvCase(draw);
   const document = documentCase(draw, seed);
-  if (kind < 0.22) return `broken ${outcomeOf(broken(document, draw), false)}`;
+  if (kind < 0.2) return `broken ${outcomeOf(broken(document, draw), false)}`;
   return `changed ${outcomeOf(gentlyChanged(document, draw), draw.chance(0.01))}`;
 }
 

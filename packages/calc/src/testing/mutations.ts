@@ -30,11 +30,11 @@ function retyped(draw: Draw, old: Json): Json {
 /** Parts of a document whose every number hangs on the others stay as they are in a gentle change. */
 const fixed = (path: Path): boolean => path[0] === 'rain' && path[1] === 'table';
 
-/** A valid document with one to three numbers typed otherwise. It mostly stays one that can be computed. */
+/** A valid document with one or two numbers typed otherwise. It mostly stays one that can be computed. */
 export function gentlyChanged(document: DesignDocument, draw: Draw): DesignDocument {
   const copy = structuredClone(document) as unknown as Json;
   const paths = leaves(copy).filter((path) => !fixed(path) && ['number', 'boolean'].includes(typeof holderOf(copy, path)[path[path.length - 1]!]));
-  for (let i = draw.whole(1, 3); i > 0; i -= 1) {
+  for (let i = draw.whole(1, 2); i > 0; i -= 1) {
     const path = draw.pick(paths);
     const key = path[path.length - 1]!;
     const holder = holderOf(copy, path);
