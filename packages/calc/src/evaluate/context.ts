@@ -16,12 +16,12 @@ export class EvaluationContext {
   readonly document: DesignDocument;
   readonly periods: readonly number[];
   readonly model: RoutingModel;
-  readonly bareModel: RoutingModel;
   readonly sills: readonly { readonly sill: Sill; readonly pond: number; readonly level: number }[];
   massError = 0;
   private readonly storms: Map<number, StormRunoff>;
   private readonly inflows = new Map<string, StormInflow>();
   private readonly runs = new Map<string, RunResult>();
+  private bare: RoutingModel | null = null;
   private readonly searches = new Map<number, OutageSearch>();
 
   constructor(document: DesignDocument, storms: Map<number, StormRunoff> = new Map()) {
@@ -33,10 +33,14 @@ export class EvaluationContext {
     const asked = new Set([...standardPeriods, document.rain.designReturnPeriod, document.rain.checkReturnPeriod]);
     this.periods = [...asked].filter((period) => period >= low && period <= high).sort((a, b) => a - b);
     this.model = buildModel(document);
-    this.bareModel = buildBareModel(document);
     this.sills = document.site.sills.map((sill) => ({
       sill, level: sill.level, pond: document.site.lowSpots.findIndex((spot) => spot.id === sill.lowSpot),
     }));
+  }
+
+  get bareModel(): RoutingModel {
+    this.bare ??= buildBareModel(this.document);
+    return this.bare;
   }
 
   get hasSystem(): boolean {

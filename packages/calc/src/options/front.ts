@@ -94,7 +94,11 @@ export function mergeOptions(document: DesignDocument, choices: readonly Choice[
   const front = frontOf(slices.flatMap(({ candidates }) => candidates));
   const rejected = slices.flatMap((slice) => slice.rejected).sort((a, b) => b.cost - a.cost || a.index - b.index);
   // Below the cheapest of the front only what may not be built is left.
-  const points = front.map((one, place) => explainer.point(one, front[place - 1] ?? rejected.find(({ cost: lower }) => lower < one.cost)));
+  const points = front.map((one, place) => {
+    const cheaper = front.slice(0, place).reverse();
+    const sameBackup = cheaper.find(({ backup }) => backup.every((digit, i) => digit === one.backup[i]));
+    return explainer.point(one, sameBackup ?? cheaper[0] ?? rejected.find(({ cost: lower }) => lower < one.cost));
+  });
   return { points, combinations: space.count, complete: slices.every(({ complete }) => complete) };
 }
 

@@ -15,7 +15,10 @@ export interface Worth {
   readonly held: number;
 }
 
-/** Draws that a bound runs: the lower end leaves out that many less ten. Source: ours. */
+/** Checks on inlets, channels, pipes and roof. */
+const beforePumpChecks = /^[CDGI]/;
+const pumpKinds = new Set(['pump', 'checkValve', 'weepHole', 'dischargeLine']);
+/** Most draws that a bound runs. Source: ours. */
 const boundDraws = 30;
 /** Places of the draws that the lower end lies between: the 20th and the 21st of 200. */
 const endPlace = Math.floor(bandRanges.lowShare * (bandRanges.samples - 1)) + 2;
@@ -30,6 +33,7 @@ export class Measure {
   private readonly storms = new Map<number, StormRunoff>();
   private readonly drawn = new Map<number, readonly Draw[]>();
   private readonly severity: readonly number[];
+  private readonly stopped = new Map<string, string | null>();
 
   constructor(document: DesignDocument) {
     this.periods = document.rain.table.returnPeriods;
@@ -62,40 +66,62 @@ export class Measure {
     return new Set(findingsOnSizes(this.context(document)).filter(({ severity }) => severity === 'stop').map(({ code, at }) => `${code} ${at ?? ''}`));
   }
 
+  /** Lower end of a design in the designed storm, its grates as they are in the document. */
+  lower(band: Band): number {
+    return lowest(band, this.returnPeriod, asDesigned);
+  }
+
   worth(band: Band): Worth {
     const counted = this.counted(band);
     let held = 0;
     while (held < this.periods.length && passes(counted, this.periods[held]!, asDesigned)) held += 1;
-    return { lower: lowest(band, this.returnPeriod, asDesigned), held };
+    return { lower: this.lower(band), held };
   }
 
   /**
-   * A freeboard that the lower end in a storm is not above. The 21st lowest of some draws is no lower than the 21st lowest of all,
-   * and the lower end lies between the 20th and the 21st. The draws that are worst for the base design are tried.
+   * Whether the lower end of a design in a storm surely lies below a freeboard. The 21st lowest of some draws is no lower than the
+   * 21st lowest of all, and the lower end lies between the 20th and the 21st. The draws that are worst for the base design are tried,
+   * until 21 of them lie below, or so many above that it cannot be told this way.
    */
-  upperBound(band: Band, returnPeriod: number): number {
-    const found = band.context.sills.map((): number[] => []);
+  isBelow(band: Band, returnPeriod: number, freeboard: number): boolean {
+    const below = band.context.sills.map(() => 0);
+    let above = 0;
     for (let i = 0; i < boundDraws; i += 1) {
-      band.ofDraw(this.severity[i]!, returnPeriod).forEach((freeboard, sill) => { found[sill]!.push(freeboard); });
+      let most = 0;
+      band.ofDraw(this.severity[i]!, returnPeriod).forEach((value, sill) => {
+        if (value < freeboard) below[sill] = below[sill]! + 1;
+        most = Math.max(most, below[sill]!);
+      });
+      if (most >= endPlace) return true;
+      above = i + 1 - most;
+      if (above > boundDraws - endPlace) return false;
     }
-    return found.reduce((least, list) => Math.min(least, list.sort((a, b) => a - b)[endPlace - 1]!), Infinity);
+    return false;
   }
 
-  lowerBoundOf(band: Band): number {
-    return this.upperBound(band, this.returnPeriod);
+  isBelowInDesignStorm(band: Band, freeboard: number): boolean {
+    return this.isBelow(band, this.returnPeriod, freeboard);
   }
 
-  /** No more storms are held than this: the first that a bound puts under water ends the count. `from` of them are not asked. */
-  heldBound(band: Band, from: number): number {
-    const counted = this.counted(band);
-    return from < this.periods.length && this.upperBound(counted, this.periods[from]!) < 0 ? from : this.periods.length;
+  /** Whether a design surely keeps out no more storms than this many: the next one comes in. */
+  holdsNoMore(band: Band, held: number): boolean {
+    return held >= this.periods.length || this.isBelow(this.counted(band), this.periods[held]!, 0);
   }
 
-  /** Stops on sizes that come with the combination: those of the base design at parts that no choice touches are left out. */
-  stops(context: EvaluationContext, known: ReadonlySet<string>, touched: ReadonlySet<string>): string[] {
-    return findingsOnSizes(context)
-      .filter(({ severity, code, at }) => severity === 'stop' && !(known.has(`${code} ${at ?? ''}`) && !touched.has(at ?? '')))
-      .map(({ check }) => check);
+  /**
+   * First stop on sizes that comes with a combination; stops of the base design at parts that no choice touches are left out.
+   * Checks of inlets, channels, pipes and roof are told from everything but pumps and lines; the others from everything but the catchments.
+   */
+  stop(document: DesignDocument, beforePump: boolean, known: ReadonlySet<string>, touched: ReadonlySet<string>): string | null {
+    const { site, system } = document;
+    const key = JSON.stringify(beforePump ? [system.parts.filter(({ kind }) => !pumpKinds.has(kind)), site.catchments.map(({ drainsTo }) => drainsTo)] : system.parts);
+    const before = this.stopped.get(key);
+    if (before !== undefined) return before;
+    const found = findingsOnSizes(this.context(document)).find(({ severity, code, at, check }) => severity === 'stop'
+      && beforePumpChecks.test(check) === beforePump && !(known.has(`${code} ${at ?? ''}`) && !touched.has(at ?? '')));
+    const answer = found?.check ?? null;
+    this.stopped.set(key, answer);
+    return answer;
   }
 
   private counted(band: Band): Band {

@@ -16,21 +16,25 @@ export interface Rejected {
   readonly check: string;
 }
 
-/** What is known of a set of combinations at best: no member costs less, is worth more or stands earlier. */
-export type Best = Candidate;
+/** What is known of a set of combinations: no member costs less or stands earlier, and all have this backup. */
+export type Best = Pick<Candidate, 'index' | 'cost' | 'backup'>;
 
-/**
- * Whether a candidate makes another one pointless: nowhere worse, and somewhere better or, all being equal, earlier in the order.
- * Of a set: `other` holds its best values, so that every member is dominated when this holds.
- */
-export function dominates(one: Candidate, other: Best): boolean {
-  if (one.cost > other.cost || one.lower < other.lower || one.held < other.held) return false;
-  let better = one.cost < other.cost || one.lower > other.lower || one.held > other.held || one.index < other.index;
-  for (let i = 0; i < one.backup.length; i += 1) {
-    if (one.backup[i]! < other.backup[i]!) return false;
-    if (one.backup[i]! > other.backup[i]!) better = true;
-  }
-  return better;
+/** Whether a candidate costs no more than any member of a set and has no lesser backup. */
+export const isNoWorse = (one: Candidate, set: Best): boolean => one.cost <= set.cost && one.backup.every((digit, i) => digit >= set.backup[i]!);
+
+/** Freeboards are weighed in whole millimetres [m]: nobody lays closer. Source: ours. */
+export const weighed = 0.001;
+
+export const steps = (lower: number): number => Math.floor(lower / weighed);
+
+/** Freeboard from which on one weighs more than this one [m]. */
+export const nextStep = (lower: number): number => (steps(lower) + 1) * weighed;
+
+/** Whether a candidate makes another one pointless: nowhere worse, and somewhere better or, all being equal, earlier in the order. */
+export function dominates(one: Candidate, other: Candidate): boolean {
+  const height = steps(one.lower) - steps(other.lower);
+  if (height < 0 || one.held < other.held || !isNoWorse(one, other)) return false;
+  return one.cost < other.cost || height > 0 || one.held > other.held || one.index < other.index || one.backup.some((digit, i) => digit > other.backup[i]!);
 }
 
 /** Candidates that no other one dominates, cheapest first. */

@@ -3,7 +3,7 @@ import type { DesignDocument } from '../document/document.ts';
 import type { Choice, CostIndex } from './choices.ts';
 import { bestOf, type Frame, Frames, joined, type Rating } from './frame.ts';
 import { Measure } from './measure.ts';
-import { backupOf, dominates, type Best, type Candidate, type Rejected } from './point.ts';
+import { backupOf, dominates, isNoWorse, nextStep, weighed, type Best, type Candidate, type Rejected } from './point.ts';
 import { OptionSpace, type Digits } from './space.ts';
 import { Queue } from './queue.ts';
 
@@ -33,14 +33,11 @@ interface Box {
   readonly ratings: readonly Rating[];
   readonly diversions: Digits;
   readonly size: number;
-  best: Best;
-  bounded: boolean;
+  readonly best: Best;
   /** Nothing on the sizes of inlets, pipes and roof stops it; asked once the roofs are settled. */
   judged: boolean;
 }
 
-/** Checks that no rating of a pump or line answers: inlets, channels, pipes, roof. */
-const beforePump = /^[CDGI]/;
 
 /**
  * Finds the combinations that no other makes pointless: by cost, lower end of the freeboard in the designed storm, storms kept out, and backup.
@@ -83,52 +80,45 @@ class Search {
       if (digit < 0) size *= 2;
     });
     const index = ratings.reduce((low, rating) => Math.min(low, space.indexOf(this.digits(frame, rating, diversions, 0))), Infinity);
-    const best: Best = { index, cost, backup: backupOf(space, frame.digits), lower: parent?.best.lower ?? Infinity, held: parent?.best.held ?? Infinity };
-    return { frame, ratings, diversions, size, best, bounded: false, judged: parent?.judged ?? false };
+    const best: Best = { index, cost, backup: backupOf(space, frame.digits) };
+    return { frame, ratings, diversions, size, best, judged: parent?.judged ?? false };
   }
 
   /** Settles a box, or gives the smaller ones that it falls into. */
   settle(box: Box): Box[] {
-    if (this.isPointless(box.best)) return [];
     if (!box.judged && box.diversions.every((digit) => digit >= 0)) {
       box.judged = true;
-      if (this.isStopped(box, beforePump)) return [];
+      if (this.isStopped(box, true)) return [];
     }
-    if (box.size === 1 && this.isStopped(box, /./)) return [];
-    if (!box.bounded) {
-      this.bound(box);
-      if (this.isPointless(box.best)) return [];
-    }
+    if (box.size === 1 && this.isStopped(box, false)) return [];
+    if (this.isBounded(box)) return [];
     if (box.size > 1) return this.split(box);
     this.measureOne(box);
     return [];
   }
 
-  /** Whether a check on the sizes of its first member stops the whole box. */
-  private isStopped(box: Box, checks: RegExp): boolean {
+  /** Whether a check on the sizes stops its first member, and with it the whole box when no pump or line has a part in the check. */
+  private isStopped(box: Box, beforePump: boolean): boolean {
     const digits = this.digits(box.frame, box.ratings[0]!, box.diversions, 0);
-    const check = this.measure.stops(this.measure.context(this.space.documentOf(digits)), this.knownStops, this.touched).find((one) => checks.test(one));
-    if (check === undefined) return false;
+    const check = this.measure.stop(this.space.documentOf(digits), beforePump, this.knownStops, this.touched);
+    if (check === null) return false;
     this.rejected.push({ index: this.space.indexOf(digits), cost: this.space.cost(digits), check });
     return true;
   }
 
-  private isPointless(best: Best): boolean {
-    return this.candidates.some((candidate) => dominates(candidate, best));
-  }
-
-  /** Runs a bound for the freeboard, and where that would settle the box but for the storms kept out, one for those. */
-  private bound(box: Box): void {
-    const band = this.bestBand(box);
-    const lower = Math.min(box.best.lower, this.measure.lowerBoundOf(band));
-    this.bounded += 1;
-    box.best = { ...box.best, lower };
-    box.bounded = true;
-    let most = -1;
+  /** Runs the bounds that would settle the box beside the highest of the candidates that are no dearer. */
+  private isBounded(box: Box): boolean {
+    let rival: Candidate | null = null;
     for (const candidate of this.candidates) {
-      if (candidate.held > most && dominates({ ...candidate, held: Infinity }, box.best)) most = candidate.held;
+      if (candidate.lower > (rival?.lower ?? -Infinity) && isNoWorse(candidate, box.best)) rival = candidate;
     }
-    if (most >= 0 && most < box.best.held) box.best = { ...box.best, held: Math.min(box.best.held, this.measure.heldBound(band, most)) };
+    if (rival === null) return false;
+    const band = this.bestBand(box);
+    this.bounded += 1;
+    // A member that weighs as much must not stand earlier: a rival that is dearer by nothing has to be lower in the order.
+    const strictly = rival.cost < box.best.cost || rival.index < box.best.index;
+    const limit = strictly ? nextStep(rival.lower) : nextStep(rival.lower) - weighed;
+    return this.measure.isBelowInDesignStorm(band, limit) && this.measure.holdsNoMore(band, rival.held);
   }
 
   private bestBand({ frame, ratings, diversions }: Box): Band {
@@ -155,7 +145,11 @@ class Search {
     const { space, measure } = this;
     const digits = this.digits(box.frame, box.ratings[0]!, box.diversions, 0);
     const band = measure.band(measure.context(space.documentOf(digits)));
-    const candidate: Candidate = { index: space.indexOf(digits), cost: space.cost(digits), backup: box.best.backup, ...measure.worth(band) };
+    const known = { index: space.indexOf(digits), cost: space.cost(digits), backup: box.best.backup };
+    // Storms kept out are counted only where they can matter.
+    const atMost: Candidate = { ...known, lower: measure.lower(band), held: measure.periods.length };
+    if (this.candidates.some((candidate) => dominates(candidate, atMost))) return;
+    const candidate: Candidate = { ...known, ...measure.worth(band) };
     this.measured += 1;
     this.candidates.push(candidate);
   }
