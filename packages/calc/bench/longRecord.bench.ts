@@ -8,6 +8,16 @@ import { syntheticRain } from './syntheticRain.ts';
 const demo = JSON.parse(readFileSync(new URL('../../../prisma/seed/sites/tern-hollow.json', import.meta.url), 'utf8')) as DesignDocument;
 const YEARS = 30;
 
+/** Processor time of some rounds [ms], the middle one: on a busy machine the clock tells of the others too. */
+function processorTime(run: () => void, rounds = 9): number {
+  const times = Array.from({ length: rounds }, () => {
+    const start = process.cpuUsage();
+    run();
+    return process.cpuUsage(start).user / 1000;
+  }).sort((a, b) => a - b);
+  return times[Math.floor(rounds / 2)] ?? 0;
+}
+
 function withSystem(record: RainRecord): readonly WayRun[] {
   return runToEnd(new LongRun(demo, record, { cases: ['system'] }));
 }
@@ -30,6 +40,10 @@ const byHand = timed(() => { bareLoop(demo, rain.depths); }, 9);
 report(`${YEARS} years of 5-minute rain, demo system`, general.median, 'ms', 500);
 report(`${YEARS} years of 5-minute rain, demo system, best`, general.best, 'ms', 500);
 report('the same in a bare loop', byHand.median, 'ms');
+const [ours, theirs] = [processorTime(() => { withSystem(rain); }), processorTime(() => { bareLoop(demo, rain.depths); })];
+report(`${YEARS} years of 5-minute rain, demo system, processor time`, ours, 'ms', 500);
+report('the same in a bare loop, processor time', theirs, 'ms');
+report('general code against the bare loop, processor time', ours / theirs, '-', 2);
 report('general code against the bare loop', general.median / byHand.median, '-', 2);
 report('general code against the bare loop, best of each', general.best / byHand.best, '-', 2);
 

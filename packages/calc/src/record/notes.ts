@@ -11,7 +11,7 @@ export const CLOCK_HOUR_RATIO = 1.13;
 /** Everything that the words beside a long record may have to say. */
 export const recordNoteCodes = [
   'record.gauge', 'record.gaugeDistance', 'record.distanceUnknown', 'record.span', 'record.gaps', 'record.yearsLeftOut', 'record.coarse', 'record.flaggedSums',
-  'record.suspectedSums', 'record.rejected', 'record.range', 'record.clockHours', 'record.counted', 'record.with', 'record.withRange', 'record.withNever',
+  'record.suspectedSums', 'record.rejected', 'record.range', 'record.clockHours', 'record.snow', 'record.counted', 'record.with', 'record.withRange', 'record.withNever',
   'record.without', 'record.withoutEstimate', 'record.fitted', 'record.neverEmpties', 'record.noReturnPeriod', 'record.notThisYard',
 ] as const;
 export type RecordNoteCode = (typeof recordNoteCodes)[number];
@@ -76,7 +76,7 @@ export function recordNotes(
   const stuck = document.site.lowSpots.filter((spot) => spot.existingLoss === 0 && spot.id !== fitted?.lowSpot);
   for (const spot of stuck) notes.push({ code: 'record.neverEmpties', params: { spot: spot.name } });
   notes.push(...aboutGauge(record, quality));
-  if (record.step === 3600) notes.push({ code: 'record.range', params: {} }, { code: 'record.clockHours', params: { share: CLOCK_HOUR_RATIO - 1 } });
+  if (record.step === 3600) notes.push({ code: 'record.range', params: {} }, { code: 'record.clockHours', params: { share: CLOCK_HOUR_RATIO - 1 } }, { code: 'record.snow', params: {} });
   notes.push({ code: 'record.counted', params: { hours: 6 } }, { code: 'record.noReturnPeriod', params: { years } }, { code: 'record.notThisYard', params: {} });
   return notes;
 }

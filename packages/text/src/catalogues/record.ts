@@ -50,6 +50,10 @@ export const record = catalogue({
     en: 'Clock hours cut storms in two: the wettest 60 minutes hold about {share:percent} more than the wettest clock hour.',
     es: 'Las horas de reloj cortan las tormentas: los 60 minutos más fuertes traen cerca de {share:percent} más que la hora de reloj más fuerte.',
   },
+  'record.snow': {
+    en: 'Snow stands in the record as the water that it melted to, in the hour in which the gauge had it.',
+    es: 'La nieve está en el registro como el agua que dio, en la hora en que el pluviómetro la tuvo.',
+  },
   'record.counted': {
     en: 'Water that comes back within {hours:count} hours counts as the same time.',
     es: 'El agua que vuelve antes de {hours:count} horas cuenta como la misma vez.',
