@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { CalcProblem } from './common/problem.ts';
 import {
   alternatingBlock, aloneRunTime, basinArea, criticalDepth, curveNumberRunoff, cycleTime, darcyWeisbachSlope, depthAt, dutyPoint, eavesGutterCapacity, entranceHead,
   flotation, fullPipe, gravityFall, hazenWilliamsSlope, hoseTest, kinematicPlane, kirpichTime, leaderCapacity, lineVolume, outletDepth, partFullPipe, percolationPit,
   pumpCurve, pumpDown, rationalFlow, sagGrateFlow, selfCleansingSlope, sheetFlowTime, soakaway, spatiallyVariedFlow, stageCurve, volumetricLoss, weepHoleFlow, weirFlow,
 } from './index.ts';
+import { outcome } from './testing/outcome.ts';
 
 const table = {
   name: '', source: '', illustrative: true, series: 'partialDuration', durations: [300, 3600, 86400], returnPeriods: [2, 100], depths: [[12, 24], [44, 100], [95, 280]], lower: null, upper: null,
@@ -60,21 +60,6 @@ const methods: Readonly<Record<string, (x: number) => unknown>> = {
   'soakaway rate': (x) => soakaway(100, [{ duration: 600, depth: 10 }], 10, x),
   'proof time': (x) => pumpDown([{ volume: 0.1, drop: 0.2, time: x, lineEmpty: false }], 0.002),
 };
-
-function holdsNaN(value: unknown): boolean {
-  if (typeof value === 'number') return Number.isNaN(value);
-  return typeof value === 'object' && value !== null && Object.values(value).some(holdsNaN);
-}
-
-/** A typed problem, or an answer without a NaN. */
-function outcome(method: (x: number) => unknown, x: number): string {
-  try {
-    return holdsNaN(method(x)) ? 'NaN' : 'answer';
-  } catch (error) {
-    if (error instanceof CalcProblem) return 'problem';
-    throw error;
-  }
-}
 
 describe('bad numbers', () => {
   for (const [name, method] of Object.entries(methods)) {

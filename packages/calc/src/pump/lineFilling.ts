@@ -46,6 +46,7 @@ export function lineFilling(curve: PumpCurve, line: FillingLine, basinLevel: num
   requireNotNegative({ fittingLength: line.fittingLength });
   const { x: length } = at(line.points, line.points.length - 1);
   const area = (PI / 4) * line.innerDiameter * line.innerDiameter;
+  requireFinite({ area });
   const dx = length / PIECES;
   let time = 0;
   for (let i = 0; i < PIECES; i += 1) {

@@ -204,6 +204,7 @@ describe('filling of a line', () => {
     expect(() => lineFilling(curve, { ...line, points: [] }, 0)).toThrow('pump.lineTooShort');
     expect(() => lineFilling(curve, line, NaN)).toThrow('value.notFinite at basinLevel');
     expect(() => lineFilling(curve, { ...line, innerDiameter: 0 }, 0)).toThrow('value.notPositive at innerDiameter');
+    expect(() => lineFilling(curve, { ...line, innerDiameter: 1e200 }, 0)).toThrow('value.notFinite at area');
     expect(() => lineFilling(curve, { ...line, fittingLength: -1 }, 0)).toThrow('value.negative at fittingLength');
   });
 });
@@ -242,5 +243,6 @@ describe('line that stands', () => {
   it('names what is wrong', () => {
     expect(() => standingLine([], 0.04, false, null)).toThrow('pump.lineTooShort');
     expect(() => standingLine(hill, 0, false, null)).toThrow('value.notPositive at innerDiameter');
+    expect(() => standingLine(hill, 1e200, false, null)).toThrow('value.notFinite at area');
   });
 });

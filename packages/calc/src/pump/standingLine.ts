@@ -1,4 +1,4 @@
-import { at, requirePositive } from '../common/require.ts';
+import { at, requireFinite, requirePositive } from '../common/require.ts';
 import { PI } from '../math/constants.ts';
 import { highestUpTo, requireProfile, type LinePoint } from './lineProfile.ts';
 
@@ -55,6 +55,7 @@ export function standingLine(points: readonly LinePoint[], innerDiameter: number
   requireProfile(points);
   requirePositive({ innerDiameter });
   const area = (PI / 4) * innerDiameter * innerDiameter;
+  requireFinite({ area });
   const top = points.reduce((high, point) => (point.level > high.level ? point : high));
   let [back, out, standing, exposed] = [0, 0, 0, 0];
   for (const piece of piecesOf(points)) {

@@ -14,9 +14,9 @@ export const CURVILINEAR: readonly (readonly [number, number])[] = [
 /** Peak rate factor of a hydrograph whose dimensionless curve holds an area of one: 640 acres in a square mile times 1.00833. */
 export const UNIT_PEAK_RATE = 645.333;
 
-/** Range of m in which the printed factors lie: 0.26 (101) to 5 (566). Source: NEH 630 chapter 16, table 16-5. */
-const LEAST_SHAPE = 0.01;
-const MOST_SHAPE = 20;
+/** Range of m; the printed factors lie from 0.26 (101) to 5 (566). Source: ours, round NEH 630 chapter 16, table 16-5. */
+export const LEAST_SHAPE = 0.01;
+export const MOST_SHAPE = 20;
 
 const LANCZOS_G = 7;
 const LANCZOS = [

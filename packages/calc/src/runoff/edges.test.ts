@@ -102,6 +102,11 @@ describe('hydrographs at their edges', () => {
     expect(() => shapeOfPeakRate(-1)).toThrow('value.notPositive at factor');
     expect(curvilinearOrdinate(5.5)).toBe(0);
   });
+  it('a unit hydrograph takes the same shapes', () => {
+    const unit = (shape: number): (() => unknown) => () => unitHydrograph({ area: 20000, timeOfConcentration: 1800, duration: 180, shape });
+    for (const shape of [0.01, 20]) expect(unit(shape)).not.toThrow();
+    for (const shape of [0.0099, 20.1, NaN]) expect(unit(shape)).toThrow('runoff.hydrographShape at shape');
+  });
   it('a unit hydrograph ends with its tail, and one acre is 43 560 square feet', () => {
     expectNear(LEAST_AREA, 43560 * FOOT * FOOT, 1e-9);
     expect(unitHydrograph({ area: 20000, timeOfConcentration: 1800, duration: 180, shape: 3.7 })).toHaveLength(44);

@@ -1,7 +1,7 @@
 import { HOUR } from '../common/constants.ts';
 import { CalcProblem } from '../common/problem.ts';
 import { at, requireNotNegative, requirePositive } from '../common/require.ts';
-import { curvilinearOrdinate, gammaOrdinate, UNIT_PEAK_RATE } from './dimensionlessHydrograph.ts';
+import { curvilinearOrdinate, gammaOrdinate, LEAST_SHAPE, MOST_SHAPE, UNIT_PEAK_RATE } from './dimensionlessHydrograph.ts';
 
 /** Below an acre the method is not used: the kinematic plane is. Source: ours. */
 export const LEAST_AREA = 4046.8564224;
@@ -53,6 +53,7 @@ export function unitPeak(area: number, toPeak: number, depth: number, factor: nu
 
 function requireSite(site: UnitHydrographSite): void {
   requirePositive({ area: site.area, timeOfConcentration: site.timeOfConcentration, duration: site.duration });
+  if (site.shape !== 'curvilinear' && !(site.shape >= LEAST_SHAPE && site.shape <= MOST_SHAPE)) throw new CalcProblem('runoff.hydrographShape', 'shape', { shape: String(site.shape), least: LEAST_SHAPE, most: MOST_SHAPE });
   if (site.area < LEAST_AREA * (1 - ROUNDING)) throw new CalcProblem('runoff.areaTooSmall', 'area', { area: site.area, least: LEAST_AREA });
   const longest = LONGEST_BLOCK * site.timeOfConcentration;
   if (site.duration > longest * (1 + ROUNDING)) throw new CalcProblem('runoff.blockTooLong', 'duration', { duration: site.duration, longest });
@@ -65,7 +66,7 @@ function requireSite(site: UnitHydrographSite): void {
  *
  * @param site area [m2], time of concentration [s], block [s], shape
  * @returns flow [m3/s per m] at 0, D, 2D, ...; their sum times D is the area
- * Limits: from one acre, blocks up to 0.133*Tc; throws runoff.areaTooSmall and runoff.blockTooLong
+ * Limits: from one acre, blocks up to 0.133*Tc; m 0.01 to 20; throws runoff.areaTooSmall, runoff.blockTooLong and runoff.hydrographShape
  * Source: NEH 630 chapter 16 (2007)
  * Checked against: volume to 1e-12 by the scaling, which moves the peak less than 0.5 % from PRF 484
  */
