@@ -7,10 +7,12 @@ const folder = new URL('../../calc/src/record/', import.meta.url);
 const source = readdirSync(folder).filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts')).map((name) => readFileSync(new URL(name, folder), 'utf8')).join('\n');
 const placed = [...source.matchAll(/recordProblem\('(\w+)'/g)].map((match) => `record.${match[1] ?? ''}`);
 const thrown = [...source.matchAll(/CalcProblem\('(record\.\w+)'/g)].map((match) => match[1] ?? '');
+const reasons = [...source.matchAll(/reason: '(record\.\w+\.\w+)'/g)].map((match) => match[1] ?? '');
 const noted = [...(/recordNoteCodes = \[([^\]]*)\]/.exec(source)?.[1] ?? '').matchAll(/'(record\.\w+)'/g)].map((match) => match[1] ?? '');
 
 test('every problem and every note of a long record has a text, and no text is left over', () => {
-  const wanted = new Set<string>([...placed, ...thrown, ...noted]);
+  const wanted = new Set<string>([...placed, ...thrown, ...noted, ...reasons]);
+  expect(reasons.length).toBe(3);
   expect(noted.length).toBeGreaterThan(15);
   expect(wanted.size).toBeGreaterThan(45);
   expect([...wanted].filter((code) => !isMessageCode(code))).toEqual([]);

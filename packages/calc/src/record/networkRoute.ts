@@ -119,7 +119,7 @@ export class NetworkRoute implements Route {
       this.step(minutes);
       this.dry += minutes;
       this.resting = this.isResting(minutes);
-      if (this.dry > longest) throw new CalcProblem('record.neverRests', '/site/lowSpots', { reason: 'a store that does not settle' });
+      if (this.dry > longest) throw new CalcProblem('record.neverRests', '/site/lowSpots', { reason: 'record.restless.store' });
     }
     if (this.minute < until) this.leap(until - this.minute);
     this.minute = until;

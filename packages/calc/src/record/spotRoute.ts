@@ -22,9 +22,9 @@ function restOf({ ponds, basins, links }: RoutingModel, ground: number): Rest {
   const pond = ponds[0]!;
   const onLevel = basins[0]?.onLevel ?? -Infinity;
   const flows = links.map((link) => ({ flow: linkFlow(link, pond.storage.bottom, link.basin < 0 ? -Infinity : onLevel), basin: link.basin >= 0 }));
-  if (flows.some(({ flow }) => flow < 0)) throw new CalcProblem('record.neverRests', '/system/parts', { reason: 'on level above the grate' });
+  if (flows.some(({ flow }) => flow < 0)) throw new CalcProblem('record.neverRests', '/system/parts', { reason: 'record.restless.onLevel' });
   const pump = basins[0]?.pump?.flow.flow(onLevel) ?? 0;
-  if (ground > pump) throw new CalcProblem('record.neverRests', '/system/parts', { reason: 'ground water above the pump' });
+  if (ground > pump) throw new CalcProblem('record.neverRests', '/system/parts', { reason: 'record.restless.groundWater' });
   const most = flows.reduce((sum, { flow }) => sum + flow, pond.loss);
   return { most, pump, toBasin: most > 0 ? flows.reduce((sum, { flow, basin }) => sum + (basin ? flow : 0), 0) / most : 0 };
 }

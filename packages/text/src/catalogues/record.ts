@@ -117,7 +117,10 @@ export const record = catalogue({
   'record.way': { en: 'The rain of this record cannot be shared out that way.', es: 'La lluvia de este registro no se puede repartir así.' },
   'record.noLowSpot': { en: 'The design has no low spot to fill.', es: 'El diseño no tiene punto bajo que llenar.' },
   'record.noSill': { en: 'The design has no sill {sill:text}.', es: 'El diseño no tiene umbral {sill:text}.' },
-  'record.neverRests': { en: 'The system never comes to rest: {reason:text}.', es: 'El sistema nunca queda en reposo: {reason:text}.' },
+  'record.neverRests': { en: 'The system never comes to rest: {reason:term}.', es: 'El sistema nunca queda en reposo: {reason:term}.' },
+  'record.restless.onLevel': { en: 'the pump starts above the grate', es: 'la bomba arranca más arriba que la rejilla' },
+  'record.restless.groundWater': { en: 'more ground water comes in than the pump takes', es: 'entra más agua freática de la que saca la bomba' },
+  'record.restless.store': { en: 'a level is still moving after thirty dry days', es: 'un nivel sigue moviéndose después de treinta días secos' },
   'record.notReached': {
     en: 'No loss gives {perYear:number} times a year: the hollow, the runoff or the report is not as thought.',
     es: 'Ninguna pérdida da {perYear:number} veces al año: la hondonada, el escurrimiento o el reporte no son como se pensaba.',
