@@ -16,7 +16,6 @@ function lowerIndex(list: readonly number[], value: number, path: string): numbe
 }
 
 function logLog(x: number, x1: number, x2: number, y1: number, y2: number): number {
-  if (x === x1) return y1;
   if (x === x2) return y2;
   if (y1 <= 0 || y2 <= 0) throw new CalcProblem('rain.zeroDepth', 'depths', { depth: Math.min(y1, y2) });
   return exp(log(y1) + (log(y2 / y1) * log(x / x1)) / log(x2 / x1));
