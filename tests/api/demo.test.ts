@@ -25,8 +25,8 @@ beforeAll(async () => {
 afterAll(() => test.close());
 
 describe('the demo company', () => {
-  it('has three sites where they stand', () => {
-    expect([...jobs].map(([address, { stage }]) => [address, stage])).toEqual([['9 Ridgeback Ct', 'design'], ['77 Sallow Bend', 'referred'], ['118 Tern Hollow Ln', 'handedOver']]);
+  it('has four sites where they stand', () => {
+    expect([...jobs].map(([address, { stage }]) => [address, stage])).toEqual([['40 Wicker Rd', 'released'], ['9 Ridgeback Ct', 'design'], ['77 Sallow Bend', 'referred'], ['118 Tern Hollow Ln', 'handedOver']]);
   });
 
   it('sold Tern Hollow at about the illustrative price of $13,588.85 (ours), from the take-off of its design', async () => {
@@ -67,6 +67,13 @@ describe('the demo company', () => {
     expect(JSON.stringify(page)).not.toMatch(/margin|markup|unitCost|labourRate/i);
     const photo = await customer.get(`/api/v1/portal/photos/${page.photos[0]?.id ?? ''}`).expect(200);
     expect(photo.headers['content-type']).toMatch(/^image\//);
+  });
+
+  it('has Wicker Road released to dig: what stands before the trenches is proven, the rest is open', async () => {
+    const { items } = await get<Checklist>(owner, `/jobs/${jobs.get('40 Wicker Rd')?.id ?? ''}/checklist`);
+    expect(items.filter(({ group, state }) => group === 'A' && state !== 'proven').map(({ key }) => key)).toEqual([]);
+    expect(items.filter(({ group }) => group !== 'A').every(({ state }) => state === 'open')).toBe(true);
+    expect(items.length).toBeGreaterThan(20);
   });
 
   it('writes the letter of Sallow Bend and has no design for it', async () => {

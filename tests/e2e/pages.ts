@@ -15,6 +15,7 @@ export const pages: readonly ScreenPage[] = [
   { name: 'tern-hollow', role: 'owner', path: '/jobs/{Tern Hollow}' },
   { name: 'tern-hollow', role: 'estimator', path: '/jobs/{Tern Hollow}' },
   { name: 'tern-hollow', role: 'crew', path: '/jobs/{Tern Hollow}' },
+  { name: 'wicker-road', role: 'crew', path: '/jobs/{Wicker Road}' },
   { name: 'ridgeback', role: 'estimator', path: '/jobs/{Ridgeback}' },
   { name: 'sallow-bend', role: 'owner', path: '/jobs/{Sallow Bend}' },
 ];

@@ -10,6 +10,7 @@ import { act, type Cast, demoPassword, gatherCast, people } from './cast.ts';
 import { tellRidgeback, tellSallowBend } from './others.ts';
 import { priceList } from './priceList.ts';
 import { tellTernHollow } from './ternHollow.ts';
+import { tellWickerRoad } from './wickerRoad.ts';
 
 export interface SignIn {
   readonly role: string;
@@ -47,6 +48,7 @@ async function tellAll(cast: Cast): Promise<void> {
   const jobId = await tellTernHollow(cast);
   await tellSallowBend(cast);
   await tellRidgeback(cast);
+  await tellWickerRoad(cast);
   const owner = memberActor(cast.members.owner, cast.now, 'demo');
   await app.get(Database).write(owner, (tx) => audit(tx, owner, told, { jobId }));
 }

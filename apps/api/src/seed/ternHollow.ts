@@ -1,13 +1,8 @@
 import type { DesignDocument } from '@yardfall/calc';
-import type { Job, Revision } from '@yardfall/contracts';
-import type { Actor } from '../common/actor.ts';
+import type { Job } from '@yardfall/contracts';
 import { HandoverService } from '../handover/handover.service.ts';
-import { JobsService } from '../jobs/jobs.service.ts';
 import { ReleaseService } from '../jobs/release.service.ts';
 import { LocatesService } from '../locates/locates.service.ts';
-import { OffersService } from '../offers/offers.service.ts';
-import { AcceptanceService } from '../portal/acceptance.service.ts';
-import { SheetsService } from '../prices/sheets.service.ts';
 import { ProofService } from '../proof/proof.service.ts';
 import { act, type Cast } from './cast.ts';
 import { Fieldwork } from './fieldwork.ts';
@@ -16,7 +11,8 @@ import { ternHollowCall } from './sites/calls.ts';
 import { siteDocument } from './sites/documents.ts';
 import { ternHollowSurvey } from './sites/ternHollow.survey.ts';
 import { pumpDownRuns } from './pumpDown.ts';
-import { begin, draw, issue, withVersion } from './story.ts';
+import { askForMarks, sell } from './sale.ts';
+import { begin, draw, issue } from './story.ts';
 
 const notes = {
   'rain.illustrative': 'A made-up table for the demonstration; nothing is built from it.',
@@ -24,8 +20,8 @@ const notes = {
   'E5.short': 'Told to the owners; they will think about a battery.',
   'D1.lidHigh': 'Lid moved as far down the lawn as the lot allows.',
 };
-const utilities = ['Power', 'Gas', 'Communication', 'Water and reclaimed', 'Sewer'];
-const validDays = 30;
+const message = 'Thank you for showing us the yard and the videos. Here is what we found and what we would build.';
+const area = 'Whole back yard from the patio to the east lot line and the easement swale, and the side yard to the street';
 
 /** The flagship: from the call to the handed-over system, every record of it. */
 export async function tellTernHollow(cast: Cast): Promise<string> {
@@ -33,44 +29,11 @@ export async function tellTernHollow(cast: Cast): Promise<string> {
   const begun = await begin(cast, ternHollowCall, ternHollowSurvey, document, 36);
   const draft = await draw(cast, begun, 'Roof line and pump A', document, 34);
   const revision = await issue(cast, draft, notes, 33);
-  const offerId = await sell(cast, begun.job.id, revision);
+  const offerId = await sell(cast, begun.job, revision, { allowances: ternHollowAllowances, message, acceptedBy: 'Marisol Pruett' }, 32);
   const released = await cast.app.get(ReleaseService).release(act(cast, 'owner', 29), begun.job.id, offerId);
-  await askForMarks(cast, begun.job.id);
+  await askForMarks(cast, begun.job.id, { number: 'NC-DEMO-0118', area }, 28);
   await build(cast, released, document);
   return begun.job.id;
-}
-
-async function sell(cast: Cast, jobId: string, revision: Revision): Promise<string> {
-  const { app } = cast;
-  const estimator = act(cast, 'estimator', 32);
-  const sheet = await app.get(SheetsService).create(estimator, jobId, { revisionId: revision.id });
-  const lines = [...sheet.lines, ...ternHollowAllowances].map(({ code, name, kind, unit, quantity, unitCost, taxable, origin, reason }) => ({ code, name, kind, unit, quantity, unitCost, taxable, origin, reason }));
-  const { marginBasisPoints, taxBasisPoints, contingencyBasisPoints, labourRate } = sheet;
-  await app.get(SheetsService).replace(withVersion(estimator, sheet.version), jobId, sheet.id, { marginBasisPoints, taxBasisPoints, contingencyBasisPoints, labourRate, lines });
-  const sender = act(cast, 'estimator', 31);
-  const validUntil = new Date(sender.request.at.getTime() + validDays * 86_400_000).toISOString().slice(0, 10);
-  const message = 'Thank you for showing us the yard and the videos. Here is what we found and what we would build.';
-  const offer = await app.get(OffersService).create(sender, jobId, { sheetId: sheet.id, validUntil, message });
-  const { offer: sent } = await app.get(OffersService).send(sender, jobId, offer.id);
-  const job = await app.get(JobsService).read(sender, jobId);
-  await app.get(AcceptanceService).accept(customerOf(cast, job, 30), sent.id, { name: 'Marisol Pruett', sha256: sent.sha256, electronicRecords: true });
-  return sent.id;
-}
-
-function customerOf(cast: Cast, job: Job, daysAgo: number): Actor {
-  return { ...act(cast, 'owner', daysAgo, 22), kind: 'customer', id: job.customer.id, roles: ['customer'], jobId: job.id };
-}
-
-async function askForMarks(cast: Cast, jobId: string): Promise<void> {
-  const locates = cast.app.get(LocatesService);
-  const requester = act(cast, 'owner', 28);
-  const ticket = await locates.create(requester, jobId, {
-    number: 'NC-DEMO-0118', requestedAt: requester.request.at.toISOString(), area: 'Whole back yard from the patio to the east lot line and the easement swale, and the side yard to the street', utilities,
-  });
-  for (const [index, utility] of utilities.entries()) {
-    const answer = utility === 'Gas' || utility === 'Sewer' ? 'clear' : 'marked';
-    await locates.answer(act(cast, 'owner', 22, 13 + index), jobId, ticket.id, { utility, answer, note: answer === 'marked' ? 'Paint and flags seen' : '' });
-  }
 }
 
 /** Digs when the ticket says so; where the clock of this year is not known the job stays released, as it would in life. */

@@ -4,7 +4,7 @@ import { inch } from './readings.ts';
 const place = { state: 'NC', timeZone: 'America/New_York' };
 const hour = 3600;
 
-/** What three invented homeowners said on the telephone. */
+/** What four invented homeowners said on the telephone. */
 export const ternHollowCall: NewJob = {
   title: 'Tern Hollow',
   customer: { name: 'Marisol and Dwight Pruett', email: 'pruett@demo.example', phones: ['555-0118'], language: 'en' },
@@ -32,5 +32,15 @@ export const sallowBendCall: NewJob = {
   complaint: {
     words: 'It never dries out behind the wall, even when it has not rained, and the patio has cracked.',
     depth: null, startsAfter: null, staysFor: null, door: 'Terrace door', enteredHouse: false, onDryDays: true, timesPerYear: null, tried: '', rainDate: null,
+  },
+};
+
+export const wickerRoadCall: NewJob = {
+  title: 'Wicker Road',
+  customer: { name: 'Asta Lindqvist', email: 'lindqvist@demo.example', phones: ['555-0140'], language: 'en' },
+  property: { ...place, address: '40 Wicker Rd, Sabine Flats', gateCode: '', notes: 'Two dogs; ring before you open the gate.' },
+  complaint: {
+    words: 'The water comes in along the slab at the back, and somebody wants to sell me a drain and a pump for it.',
+    depth: 0.5 * inch, startsAfter: 10 * 60, staysFor: 3 * hour, door: 'Back wall', enteredHouse: true, onDryDays: false, timesPerYear: 4, tried: 'Plastic edging along the bed.', rainDate: null,
   },
 };

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { DesignDocument } from '@yardfall/calc';
 import type { RainTableRow, Survey } from '@yardfall/contracts';
 
-export type SiteName = 'tern-hollow' | 'ridgeback' | 'sallow-bend';
+export type SiteName = 'tern-hollow' | 'ridgeback' | 'sallow-bend' | 'lindqvist';
 
 /** The invented sites stand beside the migrations, so that the command line evaluates the same bytes. */
 export function siteDocument(name: SiteName): DesignDocument {
