@@ -11,6 +11,9 @@ import { broken, changedText, gentlyChanged } from '../testing/mutations.ts';
 import { demoSite } from '../testing/sites.ts';
 import { tryAll } from '../testing/trials.ts';
 import { parseAtlas14 } from '../rain/parseAtlas14.ts';
+import { parseHourly } from '../record/parseHourly.ts';
+import { parseSeries } from '../record/parseSeries.ts';
+import { MISSING } from '../record/rainRecord.ts';
 import { evaluate } from './evaluate.ts';
 
 // A busy machine is slow; what is asserted here is never a time.
@@ -37,7 +40,24 @@ function documentCase(draw: Draw, seed: number): DesignDocument {
   return draw.chance(0.03) ? draw.pick(demos) : generatedDocument(seed);
 }
 
+/** Some weeks of an hourly record, and one of finer readings. */
+const records = [fixtureText('record/hourlyBeltsville.csv').split('\n').slice(0, 40).join('\n'), 'time,rain (in)\n2020-01-01 00:00,0.01\n2020-01-01 00:15,0.20\n2020-01-01 00:30,0\n2020-01-01 00:45,0.05\n'];
+
+function recordCase(draw: Draw): string {
+  const text = changedText(draw.pick(records), draw);
+  try {
+    const { depths, ...record } = draw.chance(0.6) ? parseHourly(text) : parseSeries(text);
+    canonicalText(record);
+    for (const depth of depths) if (!(depth === MISSING || depth >= 0)) throw new Error(`depth ${depth}`);
+    return 'record read';
+  } catch (error) {
+    if (!(error instanceof CalcProblem)) throw error;
+    return 'record refused';
+  }
+}
+
 function csvCase(draw: Draw): string {
+  if (draw.chance(0.4)) return recordCase(draw);
   const text = changedText(draw.pick(files), draw);
   try {
     const { table } = parseAtlas14(draw.chance(0.5) ? text : new TextEncoder().encode(text));
@@ -49,7 +69,7 @@ function csvCase(draw: Draw): string {
   }
 }
 
-/** Eight of ten are valid documents with other numbers, the rest is broken or a mutated file of rain. */
+/** Eight of ten are valid documents with other numbers, the rest is broken or a mutated table or record of rain. */
 function oneCase(seed: number): string {
   const draw = new Draw(seed);
   const kind = draw.between(0, 1);
@@ -65,7 +85,7 @@ describe('any document and any file', () => {
     const { outcomes } = await tryAll('fuzz', seeds, oneCase, isSoak);
     if (!isWhole) return;
     expect((outcomes['changed routed'] ?? 0) / seeds.length).toBeGreaterThanOrEqual(0.6);
-    for (const outcome of ['broken refused', 'changed refused', 'table read', 'table refused']) expect(outcomes[outcome]).toBeGreaterThan(seeds.length / 100);
+    for (const outcome of ['broken refused', 'changed refused', 'table read', 'table refused', 'record read', 'record refused']) expect(outcomes[outcome], outcome).toBeGreaterThan(seeds.length / 200);
   });
 
   test.each([null, undefined, 0, 'text', [], {}, { schema: 'yardfall.design', version: 2 }])('refuses %j as a document', (value) => {

@@ -91,16 +91,17 @@ const noise = ['', ',', ',,', '\n', '\r', '"', '-', '-9.999', 'NaN', '1e999', '0
 /** A text file with one to five cells, lines or characters changed. */
 export function changedText(text: string, draw: Draw): string {
   let changed = text;
-  for (let i = draw.whole(1, 5); i > 0; i -= 1) {
+  for (let i = draw.pick([1, 1, 2, 5]); i > 0; i -= 1) {
     const lines = changed.split('\n');
     const at = draw.whole(0, lines.length - 1);
     const position = draw.whole(0, changed.length);
-    const what = draw.whole(1, 6);
+    const what = draw.whole(1, 8);
     if (what === 1) changed = changed.slice(0, position) + draw.pick(noise) + changed.slice(position);
     else if (what === 2) changed = changed.slice(0, position) + changed.slice(position + draw.whole(1, 12));
     else if (what === 3) changed = lines.filter((_, index) => index !== at).join('\n');
     else if (what === 4) changed = [...lines.slice(0, at), lines[at]!, ...lines.slice(at)].join('\n');
     else if (what === 5) changed = lines.map((line, index) => (index === at ? line.split(',').map((cell) => (draw.chance(0.3) ? draw.pick(noise) : cell)).join(',') : line)).join('\n');
+    else if (what >= 7) changed = changed.slice(0, position) + changed.slice(position).replace(/\d/, String(draw.whole(0, 9)));
     else changed = changed.slice(0, draw.chance(0.2) ? position : changed.length);
   }
   return changed;
