@@ -50,10 +50,10 @@ export function dutyPoint(curve: PumpCurve, path: DischargePath): Duty {
   requireFinite({ staticHead: path.staticHead });
   requirePositive({ innerDiameter: path.innerDiameter, hazenWilliamsC: path.hazenWilliamsC });
   requireNotNegative({ equivalentLength: path.equivalentLength, openingHead: path.openingHead });
-  const duty = agree(curve, path, null);
   const { wallRoughness } = path;
-  if (wallRoughness === undefined || duty.flow === 0 || hazenWilliamsHolds(path.innerDiameter, duty.velocity)) return duty;
-  requireNotNegative({ wallRoughness });
+  if (wallRoughness !== undefined) requireNotNegative({ wallRoughness });
+  const duty = agree(curve, path, null);
+  if (wallRoughness === undefined || hazenWilliamsHolds(path.innerDiameter, duty.velocity)) return duty;
   return agree(curve, path, wallRoughness);
 }
 
