@@ -22,6 +22,9 @@ export interface RunVolumes {
   readonly stored: number;
 }
 
+/** A storm that brings some drops only is measured against this [m3]: a level is found to so many digits, however little came. */
+const leastInflow = 0.01;
+
 /** Keeps the books of one run: highest levels, time over each sill, every volume that came and went. */
 export class Ledger {
   readonly maxLevel: Float64Array;
@@ -131,14 +134,14 @@ export class Ledger {
   }
 
   /**
-   * Difference between what came, what went and what stands, as a share of what came.
+   * Difference between what came, what went and what stands, as a share of what came; of ten liters where less came.
    * What stands is told by the levels, turned back to volumes; what went, by the fluxes out of the system alone.
    */
   massError(): number {
     let out = 0;
     this.network.layout.fluxes.forEach((flux, k) => { if (flux.to < 0) out += (1 - flux.backShare) * this.delivered(k); });
     const change = this.stored() - this.startVolume;
-    return this.inflow > 0 ? Math.abs(this.inflow - out - change) / this.inflow : 0;
+    return Math.abs(this.inflow - out - change) / Math.max(this.inflow, leastInflow);
   }
 
   private stored(): number {
