@@ -40,6 +40,7 @@ import { problems } from './catalogues/problems.ts';
 import { identity } from './catalogues/identity.ts';
 import { document } from './catalogues/document.ts';
 import { audit } from './catalogues/audit.ts';
+import { decisions } from './catalogues/decisions.ts';
 import { limits } from './catalogues/limits.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
@@ -83,6 +84,7 @@ export const catalogues = {
   identity,
   document,
   audit,
+  decisions,
   limits,
 };
 
@@ -112,5 +114,6 @@ export const messages = {
   ...identity,
   ...document,
   ...audit,
+  ...decisions,
   ...limits,
 };
