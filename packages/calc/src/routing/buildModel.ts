@@ -35,14 +35,14 @@ function pondStore(document: DesignDocument, spot: LowSpot): PondStore {
 }
 
 /**
- * Low spot that takes what a basin spills: the first that drains to it and whose rim is above the lid, so that the lid lies
- * in its hollow; -1 when the lid stands above all of them and its water runs off the site. Source: ours
+ * Low spot that takes what a basin spills: the lowest of those that drain to it and whose rim is above the lid, so that the lid
+ * lies in its hollow; -1 when the lid stands above all of them and its water runs off the site. Source: ours
  */
 function lidTarget(document: DesignDocument, basin: Basin): number {
   const inlets = inletsOf(document).filter(({ path }) => path.some(({ id }) => id === basin.id));
-  const spots = inlets.map(({ part }) => document.site.lowSpots.find(({ id }) => id === part.lowSpot));
-  const inside = spots.find((spot) => spot !== undefined && spot.rimLevel > basin.rimLevel);
-  return inside === undefined ? -1 : spotIndex(document, inside.id);
+  const inside = document.site.lowSpots.filter((spot) => spot.rimLevel > basin.rimLevel && inlets.some(({ part }) => part.lowSpot === spot.id));
+  const lowest = inside.reduce<LowSpot | null>((low, spot) => (low === null || lowestPoint(spot) < lowestPoint(low) ? spot : low), null);
+  return lowest === null ? -1 : spotIndex(document, lowest.id);
 }
 
 function basinStore(document: DesignDocument, basin: Basin, junctions: readonly Part[], context: Omit<LineContext, 'top'>): BasinStore {

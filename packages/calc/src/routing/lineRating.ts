@@ -76,7 +76,9 @@ const emptyPath = (line: PumpLine, c: number): DischargePath => ({
  */
 function rateFilled(samples: readonly PumpSamples[], filled: number, c: number, range: HeadRange): FlowTable {
   const first = samples[0]!;
-  const path = emptyPath(first.line, c);
+  // One line has one friction: the pump whose valve takes most tells it.
+  const longest = samples.reduce((most, sample) => (sample.line.equivalentLength > most.line.equivalentLength ? sample : most), first);
+  const path = emptyPath(longest.line, c);
   const opening = first.line.outlet.openingHead;
   const shutOff = samples.reduce((most, { heads }) => Math.max(most, heads[0]!), 0);
   const lowest = samples.reduce((least, { heads }) => Math.min(least, heads[curveSamples]!), Infinity);

@@ -57,14 +57,15 @@ export function linkFlowAt(link: Link, pondLevel: number, tailLevel: number, out
   } else out.set(flow, slope, 0);
 }
 
-/** A store that stands above pond and grate pushes water back; the free end of an adverse pipe does not. */
+/** A store that stands above pond, grate and the far end of the pipe pushes water back; the free end of an adverse pipe does not. */
 function backward(link: Link, pondLevel: number, upstream: number, tail: number, backs: boolean, out: FlowAt): void {
   if (!backs) {
     out.set(0, 0, 0);
     return;
   }
-  const root = rootHead(upstream - tail);
+  const base = upstream > link.freeLevel ? upstream : link.freeLevel;
+  const root = rootHead(base - tail);
   const conveyance = 1 / Math.sqrt(link.resistance);
-  const slope = rootSlope(upstream - tail, root) * conveyance;
-  out.set(root * conveyance, pondLevel > link.grateLevel ? slope : 0, -slope);
+  const slope = rootSlope(base - tail, root) * conveyance;
+  out.set(root * conveyance, pondLevel >= base ? slope : 0, -slope);
 }

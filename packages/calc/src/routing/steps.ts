@@ -32,7 +32,7 @@ export class Run {
     this.options = options;
     this.network = new Network(model);
     this.even = options.pace === 'even';
-    this.accuracy = new Accuracy(this.network);
+    this.accuracy = new Accuracy(this.network, options.mode === 'real');
     const { firstBasin } = this.network.layout;
     model.basins.forEach((basin, index) => { this.network.setLevel(firstBasin + index, options.mode === 'onTwin' ? basin.onLevel : basin.offLevel); });
     this.energy = model.basins.map(({ units }) => Float64Array.from(units, ({ energy }) => energy));

@@ -75,7 +75,7 @@ export function inlet(part: Channel | CatchBasin, pipe: Pipe, pond: number, tail
   const crown = pipe.invertDown + pipe.diameter;
   const far = Math.max(crown, tail);
   const near = Math.max(pond, part.grateLevel);
-  if (far >= near) return tail > crown ? signedRoot(near - far) / Math.sqrt(perFlow) : 0;
+  if (far >= near) return tail > crown ? signedRoot(Math.max(near, crown) - far) / Math.sqrt(perFlow) : 0;
   const head = pond - part.grateLevel;
   if (head <= 0) return 0;
   const clogging = part.kind === 'channel' ? part.grate.clogging : part.clogging;
