@@ -1,7 +1,7 @@
 import { FOOT } from '../common/constants.ts';
 import { requireNotNegative } from '../common/require.ts';
 
-/** Turns a weir coefficient in feet and seconds into metres and seconds. */
+/** Turns a weir coefficient in feet and seconds into meters and seconds. */
 const FROM_US = Math.sqrt(FOOT);
 
 /** Edge of a grate: 3.0 in US units. Source: FHWA HEC-22, as in TxDOT equation 10-30. */

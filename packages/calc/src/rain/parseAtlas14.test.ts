@@ -125,7 +125,7 @@ describe('any damage', () => {
       }
     }
     expect(refused).toBeGreaterThan(300);
-  });
+  }, 60_000);
 });
 
 describe('files that cannot be read whole say where', () => {

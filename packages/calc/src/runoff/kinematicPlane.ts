@@ -49,7 +49,7 @@ function rootOfDepth(b: number, k: number, guess: number): number {
  * @param excess rain excess of each step [m/s]
  * @param step   [s]
  * @param cells  along the plane
- * @returns mean outflow of each step per metre of width [m2/s], and the depth that is left [m]
+ * @returns mean outflow of each step per meter of width [m2/s], and the depth that is left [m]
  * Limits: no back-water; slope floored at 0.1 %; steps over 20 s are divided
  * Source: Henderson and Wooding 1964, J. Geophys. Res. 69, 1531; Wooding 1965, J. Hydrology 3, 254
  * Use: give the rain in steps of the routing, a minute or so; outflow is a mean over each step, so long steps flatten the peak

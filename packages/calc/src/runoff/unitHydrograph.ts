@@ -60,9 +60,9 @@ function requireSite(site: UnitHydrographSite): void {
 }
 
 /**
- * Ordinates of the NRCS unit hydrograph of a block of rain, for each metre of runoff.
+ * Ordinates of the NRCS unit hydrograph of a block of rain, for each meter of runoff.
  *
- *   T_p = D/2 + 0.6*Tc;  q(t) = q_p * f(t/T_p), scaled so that the volume is A times one metre
+ *   T_p = D/2 + 0.6*Tc;  q(t) = q_p * f(t/T_p), scaled so that the volume is A times one meter
  *
  * @param site area [m2], time of concentration [s], block [s], shape
  * @returns flow [m3/s per m] at 0, D, 2D, ...; their sum times D is the area

@@ -4,7 +4,7 @@ import { requireNotNegative, requirePositive } from '../common/require.ts';
 export const TEXTURE_REDUCTION = 5;
 
 /**
- * Water that an interceptor drain across a slope takes, for each metre of drain.
+ * Water that an interceptor drain across a slope takes, for each meter of drain.
  *
  *   q = K * i * d
  *

@@ -35,11 +35,11 @@ export function reliefSpacing(soil: ReliefSoil, recharge: number): number {
 /**
  * Steady water that relief drains at a spacing take from the ground: the ellipse equation turned round.
  *
- *   q = 4*K*(m^2 + 2*a*m) / S^2;  each metre of drain takes q*S
+ *   q = 4*K*(m^2 + 2*a*m) / S^2;  each meter of drain takes q*S
  *
  * @param soil K [m/s], a below and m above the drain [m]
  * @param spacing S [m], > 0
- * @returns q [m/s], and the flow of each metre of drain, from both sides [m2/s]
+ * @returns q [m/s], and the flow of each meter of drain, from both sides [m2/s]
  * Source and check: as reliefSpacing
  */
 export function reliefFlow(soil: ReliefSoil, spacing: number): { readonly recharge: number; readonly perLength: number } {
@@ -58,7 +58,7 @@ export function reliefFlow(soil: ReliefSoil, spacing: number): { readonly rechar
  * @param far  H, height of the water table over the tight layer at the distance [m], >= near
  * @param near h, height of the water in the drain over the tight layer [m], >= 0
  * @param distance L [m], > 0
- * @returns q [m2/s] per metre of drain and side
+ * @returns q [m2/s] per meter of drain and side
  * Limits: flow near level; throws underdrain.uphill when the far water stands lower
  * Source: Dupuit 1863, in handbooks of ground water
  * Checked against: fixtures/underdrain/underdrain.json, worked by hand; small differences give Darcy's K*i*d
