@@ -10,15 +10,12 @@ const single = process.env['YARDFALL_SEED'];
 export const isSoak = asked !== null;
 
 /** Cases of this process: `ci` of them in a plain test run, its share of `full` in a soak. */
-export function soakCount(ci: number, full: number): number {
-  return isSoak ? Math.ceil(full / parts) : ci;
+function soakCount(ci: number, full: number): number {
+  return isSoak ? Math.floor((full + parts - 1) / parts) : ci;
 }
 
-/** Generated sites of a property. */
-export const siteCount = (): number => soakCount(200, 10_000);
-
 /** A seed that is the same in every plain run, and another one in each process of a soak. */
-export const soakSeed = (seed: number): number => seed + (part - 1) * 1_000_003;
+const soakSeed = (seed: number): number => seed + (part - 1) * 1_000_003;
 
 /** Seeds of generated cases in this process; one after YARDFALL_SEED=n. */
 export function seedsOf(first: number, ci: number, full: number): number[] {
