@@ -2,6 +2,7 @@ export type * from './document/document.ts';
 export type * from './results/results.ts';
 export type * from './results/handDifference.ts';
 export type * from './results/decisions.ts';
+export type * from './results/recordedRun.ts';
 
 // ------------------------------------------------------------ methods
 export { CalcProblem } from './common/problem.ts';

@@ -90,8 +90,14 @@ export class EvaluationContext {
     if (known !== undefined && (options.record !== true || known.samples !== null)) return known;
     const model = inflowCase === 'bare' ? this.bareModel : this.model;
     const result = runStorm(model, this.inflow(returnPeriod, inflowCase), { ...options, sills: this.sills });
-    this.massError = Math.max(this.massError, result.massError);
+    this.counted(result);
     this.runs.set(key, result);
+    return result;
+  }
+
+  /** A run made elsewhere, its mass error counted with the others. */
+  counted(result: RunResult): RunResult {
+    this.massError = Math.max(this.massError, result.massError);
     return result;
   }
 

@@ -16,6 +16,7 @@ import { outage } from './outage.ts';
 import { protection } from './protectedStorm.ts';
 import { basinResults, existingDrainResults, lowSpotResults, outletResults, pumpResults } from './pumpedParts.ts';
 import { quantities } from './quantities.ts';
+import { recordedStorm } from './recordedStorm.ts';
 import { settled } from './settled.ts';
 import { family, freeboards, stormRun } from './storms.ts';
 import { whatIfs } from './whatIf.ts';
@@ -33,7 +34,7 @@ export interface EvaluateOptions {
   readonly whatIfs?: boolean;
 }
 
-type Routed = Pick<Results, 'freeboards' | 'storm' | 'family' | 'outage' | 'wells' | 'whatIfs' | 'band' | 'protection' | 'handDifferences'>;
+type Routed = Pick<Results, 'freeboards' | 'storm' | 'recorded' | 'family' | 'outage' | 'wells' | 'whatIfs' | 'band' | 'protection' | 'handDifferences'>;
 
 /** What follows from the document without a storm being routed. */
 function sizesOf(context: EvaluationContext): Omit<Results, keyof Routed> {
@@ -48,7 +49,7 @@ function sizesOf(context: EvaluationContext): Omit<Results, keyof Routed> {
   };
 }
 
-const unrouted: Routed = { freeboards: [], storm: null, family: [], outage: null, wells: [], whatIfs: [], band: null, protection: null, handDifferences: [] };
+const unrouted: Routed = { freeboards: [], storm: null, recorded: null, family: [], outage: null, wells: [], whatIfs: [], band: null, protection: null, handDifferences: [] };
 
 /** Findings that need no routing: sizes, levels, duties, outlets. */
 export function findingsOnSizes(context: EvaluationContext): Finding[] {
@@ -59,7 +60,7 @@ function resultsOf(context: EvaluationContext, options: EvaluateOptions): Result
   const { band: withBand = true, whatIfs: withWhatIfs = withBand } = options;
   const band = withBand && context.hasSystem && context.sills.length > 0 ? new Band(context) : null;
   return {
-    ...sizesOf(context), freeboards: freeboards(context, band), storm: stormRun(context), family: family(context), outage: outage(context),
+    ...sizesOf(context), freeboards: freeboards(context, band), storm: stormRun(context), recorded: recordedStorm(context), family: family(context), outage: outage(context),
     wells: wellRuns(context),
     whatIfs: withWhatIfs ? whatIfs(context) : [], band: band === null ? null : bandRanking(band), protection: band === null ? null : protection(context, band),
     handDifferences: withBand ? handDifferences(context.document, context.periods) : [],

@@ -21,7 +21,7 @@ const flowOf = (value: number): number => round(value, 1e8);
 export function freeboards(context: EvaluationContext, band: Band | null): Freeboard[] {
   return context.periods.flatMap((returnPeriod) => {
     const bare = context.run(returnPeriod, 'bare', { mode: 'onTwin', record: true });
-    const real = context.run(returnPeriod, 'system', { mode: 'real', record: true });
+    const real = context.run(returnPeriod, 'system', { mode: 'real', record: returnPeriod === context.document.rain.designReturnPeriod });
     const off = context.run(returnPeriod, 'system', { mode: 'offTwin' });
     const on = context.run(returnPeriod, 'system', { mode: 'onTwin', record: true });
     return context.sills.map(({ sill, pond, level }, index) => {
@@ -47,12 +47,12 @@ export function stormRun(context: EvaluationContext): StormRun | null {
   const last = Math.min(storm.steps, Math.floor((context.peakTime + graphAfter) / storm.step));
   const cut = (series: ArrayLike<number> | undefined, to: (value: number) => number): number[] =>
     series === undefined ? [] : Array.from({ length: last - first }, (_, i) => to(series[first + i]!));
-  const pumpId = (basin: number): string => context.model.basins[basin]?.pump?.id ?? '';
+  const pumpId = (basin: number, unit: number): string => context.model.basins[basin]?.units[unit]?.id ?? '';
   return {
     returnPeriod, start: first * storm.step, step: storm.step,
     intensity: cut(storm.intensity, (value) => round(value, 1e10)), inflow: cut(inflow.ponds[0], flowOf), pumpFlow: cut(run.samples?.pump[0], flowOf),
     pondLevel: cut(run.samples?.pond[0], levelOf), basinLevel: cut(run.samples?.basin[0], levelOf),
-    events: run.events.map(({ time, kind, basin }) => ({ time: round(time, 1e3), kind, part: pumpId(basin) })),
+    events: run.events.map(({ time, kind, basin, unit }) => ({ time: round(time, 1e3), kind, part: pumpId(basin, unit) })),
     starts: run.events.filter(({ kind }) => kind === 'pumpOn').length, runTime: run.runTime, maxPond: run.maxPond[0]!,
   };
 }

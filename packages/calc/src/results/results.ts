@@ -1,5 +1,6 @@
 import type { BandResult, Protection, WhatIf } from './decisions.ts';
 import type { HandDifference } from './handDifference.ts';
+import type { RecordedRun } from './recordedRun.ts';
 
 /** The whole output of one evaluation. SI units; see document.ts. */
 export interface Evaluation {
@@ -25,6 +26,8 @@ export interface Results {
   readonly freeboards: readonly Freeboard[];
   /** Designed storm, the real run, for the storm graph. */
   readonly storm: StormRun | null;
+  /** A measured storm beside the designed ones; null without one. */
+  readonly recorded: RecordedRun | null;
   /** The slider family: every return period of 2, 10, 25, 100 x every case. */
   readonly family: readonly FamilyMember[];
   readonly outage: OutageResult | null;

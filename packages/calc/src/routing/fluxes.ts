@@ -142,7 +142,9 @@ export class PumpFlux extends Flux {
     let slope = 0;
     let edge = 0;
     this.share = 0;
-    for (const { start, table } of this.stages) {
+    const { stages } = this;
+    for (let k = 0; k < stages.length; k += 1) {
+      const { start, table } = stages[k]!;
       const above = from - start;
       if (above <= 0) break;
       const full = table.flow(head);

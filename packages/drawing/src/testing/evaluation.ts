@@ -40,7 +40,7 @@ export const evaluation: Evaluation = {
       { outlet: 'K1', neededLevel: ft(98.45), shortfall: ft(0.9), shortfallWithMargin: ft(1.07), feasible: false },
       { outlet: 'K2', neededLevel: ft(98.4), shortfall: ft(1), shortfallWithMargin: ft(1.17), feasible: false },
     ],
-    peaks: [], gutters: [], channels: [], pipes: [], basins: [], outlets: [], freeboards: [], outage: null, existingDrains: [], grates: [], roofLines: [], swales: [], underdrains: [], dryWells: [], wells: [], whatIfs: [], band: null, protection: null, quantities: [], referrals: [], handDifferences: [],
+    peaks: [], gutters: [], channels: [], pipes: [], basins: [], outlets: [], freeboards: [], outage: null, existingDrains: [], grates: [], roofLines: [], swales: [], underdrains: [], dryWells: [], wells: [], whatIfs: [], band: null, protection: null, quantities: [], referrals: [], recorded: null, handDifferences: [],
     pumps: [{
       part: 'PU1', line: 'D1', outlet: 'O1', equivalentLength: ft(142),
       dutyAtOff: { basinLevel: ft(96.5), staticHead: ft(3.4), flow: gpm(31), head: ft(11.3), velocity: 1.46 },
