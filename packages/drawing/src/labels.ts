@@ -7,7 +7,7 @@ export const labelCodes = [
   'drawing.basin', 'drawing.basinRim', 'drawing.inlet', 'drawing.floor', 'drawing.off', 'drawing.on', 'drawing.alarm',
   'drawing.pump', 'drawing.standbyPump', 'drawing.checkValve', 'drawing.checkValveMissing', 'drawing.weepHole', 'drawing.line', 'drawing.highPoint',
   'drawing.outlet.daylight', 'drawing.outlet.emitter', 'drawing.outlet.percolationTee', 'drawing.outlet.dryWell',
-  'drawing.outlet.curb', 'drawing.outlet.stormConnection', 'drawing.outlet.ditch', 'drawing.pit',
+  'drawing.outlet.curb', 'drawing.outlet.stormConnection', 'drawing.outlet.ditch', 'drawing.pit', 'drawing.beside', 'drawing.store', 'drawing.tailwater',
   'drawing.candidate', 'drawing.shortfall', 'drawing.toSpare', 'drawing.utility', 'drawing.measuredLevel', 'drawing.photo',
   'drawing.notDrawn', 'drawing.exaggeration', 'drawing.trueScale', 'drawing.scaleBar',
   'drawing.rain', 'drawing.inflow', 'drawing.pumpFlow', 'drawing.pond', 'drawing.basinLevel', 'drawing.start', 'drawing.stop',

@@ -114,6 +114,7 @@ describe('breaks', () => {
     const list = section(ternHollow, evaluation, { width: 1440, height: 460 });
     const cut = only(list.breaks);
     expect(only(texts(list, 'drawing.notDrawn')).label.params['length']).toBeCloseTo(cut.to - cut.from, 9);
+    expect(cut.from).toBeGreaterThan(only(polygons(list, 'B1').filter(({ hatch }) => hatch === 'paper')).points[1]?.[0] ?? 0);
     const whole = section(ternHollow, evaluation, { width: 1440, height: 460, breaks: false });
     const pipe = (drawn: typeof list): number[] => only(polygons(drawn, 'P1').filter(({ outlined }) => outlined)).points.map(([x]) => x);
     pipe(list).forEach((x, index) => expect(x).toBeCloseTo(pipe(whole)[index] ?? 0, 9));

@@ -1,5 +1,6 @@
 import type { DesignDocument, Evaluation, Outlet } from '@yardfall/calc';
 import type { DisplayList } from './display.ts';
+import { drawBeside } from './section/beside.ts';
 import { drawnX } from './section/cuts.ts';
 import { drawBasin, drawCatchBasin, drawChannel, drawCleanout, drawJoining, drawPipe } from './section/collector.ts';
 import { drawDischargeLine, drawOutlet, drawPumps } from './section/discharge.ts';
@@ -51,6 +52,7 @@ function drawAll(scene: Scene): void {
     if (placed.part.kind === 'outlet' && placed.from <= scene.frame.to) drawOutlet(scene, placed.part, placed, scene.layout.roof[index - 1]?.part ?? null);
   }
   for (const placed of scene.layout.joining) if (placed.from <= scene.frame.to) drawJoining(scene, placed);
+  for (const placed of scene.layout.beside) if (placed.from <= scene.frame.to) drawBeside(scene, placed);
   drawBasinWater(scene);
   drawChannelWater(scene);
   drawPumps(scene);
@@ -78,7 +80,7 @@ function drawPart(scene: Scene, placed: Placed, before: Placed | null, after: Pl
     case 'cleanout':
       return drawCleanout(scene, part.id, placed.from, before?.part.kind === 'pipe' ? before.part.invertDown : scene.frame.extent.y0);
     case 'swale':
-      return drawSwale(scene, part, placed, before?.part ?? null);
+      return drawSwale(scene, part, placed, before?.part ?? null, after?.part ?? null);
     case 'basin':
       return drawBasin(scene, part, placed);
     case 'dischargeLine':

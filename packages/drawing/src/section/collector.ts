@@ -1,5 +1,6 @@
 import type { Basin, CatchBasin, Channel, Pipe, Underdrain } from '@yardfall/calc';
 import { label } from '../labels.ts';
+import { seenStation } from './breaks.ts';
 import { levelAt } from './ground.ts';
 import type { Placed } from './layout.ts';
 import { box } from './scene.ts';
@@ -40,13 +41,14 @@ export function drawPipe(scene: Scene, pipe: Pipe | Underdrain, { from, to }: Pl
   if (pipe.kind === 'underdrain' || pipe.material === 'perforated') {
     pen.line(id, 'ink', [[from, invertUp + diameter / 2], [to, invertDown + diameter / 2]], 'bold', 'dot');
   }
-  const middle = (from + to) / 2;
+  const middle = seenStation(frame.map, (from + to) / 2, from, to);
+  const bottom = invertUp + ((middle - from) / Math.max(to - from, 1e-9)) * (invertDown - invertUp);
   const slope = length > 0 ? (invertUp - invertDown) / length : 0;
   const code = pipe.kind === 'pipe' ? 'drawing.pipe' : 'drawing.underdrain';
-  pen.text(id, 'ink', [middle, (invertUp + invertDown) / 2], label(code, { diameter, length, slope }), 'below', 1);
+  pen.text(id, 'ink', [middle, bottom], label(code, { diameter, length, slope }), 'below', 1);
   pen.level(id, 'ink', [from + 6 * frame.mx, invertUp], label('drawing.invert', { level: invertUp }), 'below', 3, 'invertUp');
   pen.level(id, 'ink', [to - 6 * frame.mx, invertDown], label('drawing.invert', { level: invertDown }), 'below', 3, 'invertDown');
-  pen.anchor(id, [middle, (invertUp + invertDown) / 2 + diameter / 2]);
+  pen.anchor(id, [middle, bottom + diameter / 2]);
 }
 
 /** A pipe that comes from outside the section plane is seen on its end. */

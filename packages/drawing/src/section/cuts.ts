@@ -52,17 +52,3 @@ function crossings(map: StationMap, a: Point, b: Point): Point[] {
     return [drawnX(map, station), a[1] + share * (b[1] - a[1])];
   });
 }
-
-/**
- * Leaves the middle out of every stretch between neighboring features that is longer than `longest`,
- * keeping `kept` at each end.
- */
-export function chooseCuts(features: readonly number[], longest: number, kept: number, gap: number): StationMap {
-  const sorted = [...new Set(features)].sort((a, b) => a - b);
-  const cuts: Cut[] = [];
-  sorted.forEach((station, index) => {
-    const before = sorted[index - 1];
-    if (before !== undefined && station - before > longest) cuts.push({ from: before + kept, to: station - kept });
-  });
-  return { cuts, gap };
-}

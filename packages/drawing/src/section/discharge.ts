@@ -2,6 +2,7 @@ import type { Basin, CheckValve, DischargeLine, Outlet, Part, Pump, WeepHole } f
 import type { Point } from '../display.ts';
 import { label } from '../labels.ts';
 import type { Label } from '../labels.ts';
+import { seenStation } from './breaks.ts';
 import { levelAt } from './ground.ts';
 import type { Placed } from './layout.ts';
 import { box } from './scene.ts';
@@ -37,7 +38,7 @@ export function drawPumps(scene: Scene): void {
   pumps.forEach((pump, index) => drawPump(scene, plant, pump, index));
   const duty = pumps[0];
   if (duty === undefined) return;
-  const valve = parts.find((part): part is CheckValve => part.kind === 'checkValve');
+  const valve = scene.layout.chain.map(({ part }) => part).find((part): part is CheckValve => part.kind === 'checkValve');
   if (valve !== undefined) drawValve(scene, plant, valve);
   const weep = parts.find((part): part is WeepHole => part.kind === 'weepHole' && part.pump === duty.id);
   if (weep !== undefined) drawWeep(scene, plant, weep);
@@ -109,7 +110,7 @@ export function drawDischargeLine(scene: Scene, line: DischargeLine, { from, to 
   const path: Point[] = high === null ? [[from, start], [to, end]] : [[from, start], [crestStation(scene, from, to), high], [to, end]];
   pen.body(line.id, 'ink', [...path, ...path.map(([x, y]): Point => [x, y + bore]).reverse()]);
   pen.hit(line.id, [...path.map(([x, y]): Point => [x, y - 12 * frame.my]), ...path.map(([x, y]): Point => [x, y + bore + 12 * frame.my]).reverse()]);
-  const near = from + Math.min((to - from) * 0.12, Math.max(frame.to - from, 0) * 0.8);
+  const near = seenStation(frame.map, from + Math.min((to - from) * 0.12, Math.max(frame.to - from, 0) * 0.8), from, to);
   pen.text(line.id, 'ink', [near, levelAt(path, near)], label('drawing.line', { size: line.nominal, length: line.length }), 'below', 1);
   const crest = path[1];
   if (high !== null && crest !== undefined) pen.level(line.id, 'ink', crest, label('drawing.highPoint', { level: high }), 'above', 3, 'highPoint');
@@ -136,6 +137,7 @@ export function drawOutlet(scene: Scene, outlet: Outlet, { from, to }: Placed, f
   const { pen, frame } = scene;
   const { id, level } = outlet;
   if (outlet.pit !== null) drawPit(scene, outlet, (from + to) / 2);
+  if (outlet.dryWell !== null) drawStore(scene, outlet, outlet.dryWell, (from + to) / 2);
   if (risesToLid(outlet)) {
     const bottom = feeder?.kind === 'dischargeLine' ? endLevel(scene, feeder, from, outlet) : level - 0.3;
     pen.body(id, 'ink', box(from, to, bottom, level));
@@ -144,7 +146,10 @@ export function drawOutlet(scene: Scene, outlet: Outlet, { from, to }: Placed, f
   pen.hit(id, square(scene, [(from + to) / 2, level], 18));
   const at: Point = [(from + to) / 2, level];
   pen.level(id, 'ink', at, label(`drawing.outlet.${outlet.outletKind}`, { level }), 'above', feeder?.kind === 'roofLine' ? 4 : 1, 'level');
-  if (outlet.waterLevel > level) pen.line(id, 'water', [[from - 24 * frame.mx, outlet.waterLevel], [to + 24 * frame.mx, outlet.waterLevel]], 'thin');
+  if (outlet.waterLevel > level) {
+    pen.line(id, 'water', [[from - 24 * frame.mx, outlet.waterLevel], [to + 24 * frame.mx, outlet.waterLevel]], 'thin');
+    if (!risesToLid(outlet)) pen.text(id, 'water', [to + 20 * frame.mx, outlet.waterLevel], label('drawing.tailwater', { level: outlet.waterLevel }), 'above', 4);
+  }
   pen.handle(id, 'waterLevel', [(from + to) / 2, outlet.waterLevel]);
   pen.anchor(id, [to + 16 * frame.mx, level - 14 * frame.my]);
 }
@@ -168,4 +173,11 @@ function drawPit(scene: Scene, outlet: Outlet, middle: number): void {
   const half = Math.sqrt(pit.area) / 2;
   scene.pen.body(id, 'ground', box(middle - half, middle + half, pit.bottomLevel, pit.bottomLevel + pit.depth), 'stone');
   scene.pen.text(id, 'ground', [middle, pit.bottomLevel], label('drawing.pit', { level: pit.bottomLevel }), 'below', 3);
+}
+
+/** The store of a dry well, to its depth; its plan area is drawn as a square. */
+function drawStore(scene: Scene, outlet: Outlet, well: NonNullable<Outlet['dryWell']>, middle: number): void {
+  const half = Math.sqrt(well.area) / 2;
+  scene.pen.body(outlet.id, 'ground', box(middle - half, middle + half, well.bottomLevel, well.bottomLevel + well.depth), 'stone');
+  scene.pen.text(outlet.id, 'ground', [middle, well.bottomLevel], label('drawing.store', { level: well.bottomLevel }), 'below', 3);
 }

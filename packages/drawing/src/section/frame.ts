@@ -1,6 +1,8 @@
-import type { CandidateOutlet, DesignDocument, Part } from '@yardfall/calc';
+import type { DesignDocument, Part } from '@yardfall/calc';
 import type { Extent, Point } from '../display.ts';
-import { chooseCuts, drawnX, noCuts } from './cuts.ts';
+import { breaksFor } from './breaks.ts';
+import { candidateStation, showsCandidates } from './candidates.ts';
+import { drawnX, noCuts } from './cuts.ts';
 import type { StationMap } from './cuts.ts';
 import { levelAt } from './ground.ts';
 import type { Layout } from './layout.ts';
@@ -26,14 +28,16 @@ const niceExaggerations = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30
 export function frameOf(document: DesignDocument, layout: Layout, ground: readonly Point[], options: SectionOptions): Frame {
   const mini = options.detail === 'mini';
   const range = stationRange(document, layout, options);
-  const map = options.breaks ? cutsFor(document, layout, range, options) : noCuts;
   const narrow = options.width < 600;
   const left = mini ? 12 : narrow ? 44 : 96;
   const right = mini ? 8 : options.window === 'house' ? (narrow ? 84 : 150) : narrow ? 34 : 110;
-  const across = drawnX(map, range.to) - drawnX(map, range.from);
-  const mx = across / (options.width - left - right);
   const levels = levelRange(document, layout, ground, options, range);
   const used = options.height - (mini ? 14 : narrow ? 96 : 120);
+  // Heights are drawn at least half as large again as lengths, where the run is long enough.
+  const least = (1.5 * (levels.high - levels.low) * (options.width - left - right)) / used;
+  const map = options.breaks ? breaksFor(document, layout, range, options, least) : noCuts;
+  const across = drawnX(map, range.to) - drawnX(map, range.from);
+  const mx = across / (options.width - left - right);
   const start = drawnX(map, range.from) - left * mx;
   return fit(levels, { start, mx, used, range, map, mini }, options);
 }
@@ -70,41 +74,14 @@ function stationRange(document: DesignDocument, layout: Layout, options: Section
     const last = basin ?? layout.chain.find(({ part }) => part.kind === 'channel' || part.kind === 'catchBasin');
     if (last !== undefined) return { from, to: last.to + 0.5 };
   }
-  const stations = document.site.spotLevels.flatMap((spot) => (spot.station === null ? [] : [spot.station]));
+  const stations = showsCandidates(options) || layout.chain.length === 0 ? document.site.spotLevels.flatMap((spot) => (spot.station === null ? [] : [spot.station])) : [];
   const outlets = showsCandidates(options) ? document.site.candidateOutlets.map((outlet) => candidateStation(document, layout, outlet)) : [];
-  const to = Math.max(from + 2, layout.end, ...stations, ...outlets);
+  const to = Math.max(from + 2, layout.end + (stations.length > 0 ? 0 : 1), ...stations, ...outlets);
   return { from, to };
-}
-
-export const showsCandidates = (options: SectionOptions): boolean =>
-  options.gravity && options.window === 'whole' && options.detail === 'full';
-
-/** Where a candidate outlet was shot along the section; without a shot at its level, its pipe length from the collector. */
-export function candidateStation(document: DesignDocument, layout: Layout, outlet: CandidateOutlet): number {
-  const from = layout.lowSpot?.station ?? 0;
-  const shots = document.site.spotLevels.filter(({ station, level }) => station !== null && station > from && Math.abs(level - outlet.level) < 0.001);
-  return shots.at(-1)?.station ?? from + outlet.distance;
 }
 
 function firstStation(document: DesignDocument): number {
   return Math.min(0, ...document.site.spotLevels.flatMap((spot) => (spot.station === null ? [] : [spot.station])));
-}
-
-function cutsFor(document: DesignDocument, layout: Layout, range: { from: number; to: number }, options: SectionOptions): StationMap {
-  const basin = layout.chain.find(({ part }) => part.kind === 'basin');
-  const near = Math.max(6, (basin?.to ?? layout.lowSpot?.station ?? 4) * 0.75);
-  const kept = options.detail === 'mini' || options.width < 600 ? near * 0.28 : near * 0.42;
-  const features = [range.from, range.to, layout.lowSpot?.station ?? range.from];
-  for (const { part, from, to } of [...layout.chain, ...layout.roof]) features.push(from, part.kind === 'dischargeLine' ? from : to);
-  if (showsCandidates(options)) for (const outlet of document.site.candidateOutlets) features.push(candidateStation(document, layout, outlet));
-  if (options.detail === 'full' && options.width >= 600) {
-    for (const { station } of document.site.utilities) if (station !== null) features.push(station);
-  }
-  const inRange = features.filter((x) => x >= range.from && x <= range.to);
-  const bare = chooseCuts(inRange, near, kept, 0);
-  const drawn = drawnX(bare, range.to) - drawnX(bare, range.from);
-  // The break mark's bare paper covers the gap.
-  return chooseCuts(inRange, near, kept, (drawn / options.width) * 11);
 }
 
 function levelRange(
@@ -113,9 +90,9 @@ function levelRange(
   const levels = ground.filter(([x]) => x >= range.from && x <= range.to).map(([, y]) => y);
   levels.push(levelAt(ground, range.from), levelAt(ground, range.to));
   if (layout.sill !== null) levels.push(layout.sill.level, layout.sill.level - 0.25);
-  for (const placed of [...layout.chain, ...layout.joining]) if (placed.from <= range.to) levels.push(...partLevels(placed.part));
+  for (const placed of [...layout.chain, ...layout.joining, ...layout.beside]) if (placed.from <= range.to) levels.push(...partLevels(placed.part));
   if (showsCandidates(options)) for (const outlet of document.site.candidateOutlets) levels.push(outlet.level);
-  if (options.detail === 'full') {
+  if (options.detail === 'full' && options.utilities) {
     for (const { station, level } of document.site.utilities) if (station !== null && level !== null && station <= range.to) levels.push(level);
   }
   const { pond, basin } = options.water;
@@ -138,7 +115,7 @@ export function partLevels(part: Part): number[] {
     case 'basin':
       return [part.floorLevel, part.rimLevel, part.alarmLevel];
     case 'outlet':
-      return [part.level, part.waterLevel, part.groundLevel, ...(part.pit === null ? [] : [part.pit.bottomLevel])];
+      return [part.level, part.waterLevel, part.groundLevel, ...(part.pit === null ? [] : [part.pit.bottomLevel]), ...(part.dryWell === null ? [] : [part.dryWell.bottomLevel])];
     case 'dischargeLine':
       return part.highPoint === null ? [] : [part.highPoint];
     default:

@@ -1,6 +1,6 @@
 import type { Point } from '../display.ts';
 import { label } from '../labels.ts';
-import { candidateStation } from './frame.ts';
+import { candidateStation } from './candidates.ts';
 import { clipLine, levelAt } from './ground.ts';
 import { box } from './scene.ts';
 import type { Scene } from './scene.ts';

@@ -1,4 +1,5 @@
 import type { DesignDocument, LowSpot, Part, Sill } from '@yardfall/calc';
+import { placeBeside } from './branches.ts';
 
 /** A part with the true stations [m from the sill] between which it lies. */
 export interface Placed {
@@ -16,6 +17,8 @@ export interface Layout {
   readonly roof: readonly Placed[];
   /** Pipes that join the chain from outside the section plane. */
   readonly joining: readonly Placed[];
+  /** Every other part: it stands beside the section plane, and its place along it is not to scale. */
+  readonly beside: readonly Placed[];
   readonly end: number;
 }
 
@@ -36,8 +39,9 @@ export function layOut(document: DesignDocument, lowSpotId: string | null = null
   const chain = placeChain(document.system.parts, lowSpot);
   const roof = placeRoof(document.system.parts, new Set(chain.map((placed) => placed.part.id)));
   const joining = placeJoining(document.system.parts, chain, roof);
-  const end = Math.max(lowSpot?.station ?? 0, ...[...chain, ...roof].map((placed) => placed.to));
-  return { sill, lowSpot, chain, roof, joining, end };
+  const beside = placeBeside(document.system.parts, chain, roof, lowSpot?.station ?? 0.3);
+  const end = Math.max(lowSpot?.station ?? 0, ...[...chain, ...roof, ...beside].map((placed) => placed.to));
+  return { sill, lowSpot, chain, roof, joining, beside, end };
 }
 
 function lowestSill(sills: readonly Sill[], lowSpot: LowSpot | null): Sill | null {
@@ -69,7 +73,7 @@ function placeChain(parts: readonly Part[], lowSpot: LowSpot | null): Placed[] {
 }
 
 /** Part after part as the water runs, up to the end or to one that was seen. */
-function follow(parts: readonly Part[], head: Part | null, start: number, seen: Set<string>): Placed[] {
+export function follow(parts: readonly Part[], head: Part | null, start: number, seen: Set<string>): Placed[] {
   const placed: Placed[] = [];
   let station = start;
   let part = head;

@@ -20,9 +20,11 @@ export interface SectionOptions {
   readonly measured: readonly { readonly part: string; readonly level: number }[];
   /** Shows where a pipe without a pump would have to run out. */
   readonly gravity: boolean;
+  /** Shows buried utilities that were located along the section. */
+  readonly utilities: boolean;
 }
 
 export const defaultSectionOptions: SectionOptions = {
   width: 1440, height: 460, lowSpot: null, window: 'whole', breaks: true, detail: 'full', scaleUnit: 'foot',
-  water: { pond: null, basin: null }, states: {}, photos: [], measured: [], gravity: true,
+  water: { pond: null, basin: null }, states: {}, photos: [], measured: [], gravity: true, utilities: true,
 };

@@ -1,5 +1,6 @@
 import { label } from '../labels.ts';
-import { candidateStation, showsCandidates } from './frame.ts';
+import { drawnMiddle, seenStation } from './breaks.ts';
+import { candidateStation, showsCandidates } from './candidates.ts';
 import { levelAt } from './ground.ts';
 import { box } from './scene.ts';
 import type { Scene } from './scene.ts';
@@ -46,8 +47,8 @@ export function drawRoof(scene: Scene): void {
       const end = levelAt(ground, Math.min(to, frame.to)) - 0.3;
       pen.line(part.id, 'faint', [[from, levelAt(ground, from)], [from, start], [to, end]], 'thin', 'dash');
       pen.hit(part.id, [[from, start - 8 * frame.my], [to, end - 8 * frame.my], [to, end + 8 * frame.my], [from, start + 8 * frame.my]]);
-      const near = from + Math.min((to - from) * 0.5, frame.mx * 260);
-      pen.text(part.id, 'faint', [near, start], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'below', 4);
+      const near = seenStation(frame.map, from + Math.min((to - from) * 0.5, frame.mx * 260), from, Math.min(to, frame.to));
+      pen.text(part.id, 'faint', [near, start + ((near - from) / Math.max(to - from, 1e-9)) * (end - start)], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'below', 4);
       pen.anchor(part.id, [from + 20 * frame.mx, start]);
     } else if (part.kind === 'gutter') {
       // The eave is above the sheet: the gutter is tapped at the top of its leader.
@@ -58,7 +59,8 @@ export function drawRoof(scene: Scene): void {
 }
 
 export function drawUtilities(scene: Scene): void {
-  const { document, frame, pen } = scene;
+  const { document, frame, pen, options } = scene;
+  if (!options.utilities) return;
   for (const { id, kind, name, station, level } of document.site.utilities) {
     if (station === null || level === null || station < frame.from || station > frame.to) continue;
     const across = 5 * frame.mx;
@@ -70,11 +72,15 @@ export function drawUtilities(scene: Scene): void {
 }
 
 export function drawBreaks(scene: Scene): void {
-  const { frame, pen } = scene;
+  const { frame, pen, options } = scene;
   for (const cut of frame.map.cuts) {
-    const station = (cut.from + cut.to) / 2;
-    pen.mark(null, 'faint', 'break', [station, (frame.extent.y0 + frame.extent.y1) / 2]);
-    pen.text(null, 'faint', [cut.to, frame.extent.y0 + 34 * frame.my], label('drawing.notDrawn', { length: cut.to - cut.from }), 'right', 3);
+    pen.mark(null, 'faint', 'break', [(cut.from + cut.to) / 2, (frame.extent.y0 + frame.extent.y1) / 2]);
+    if (options.detail === 'mini') continue;
+    const x = drawnMiddle(frame.map, cut) + 8 * frame.mx;
+    pen.items.push({
+      kind: 'text', part: null, role: 'faint', state: 'plain', at: [x, frame.extent.y0 + 36 * frame.my], label: label('drawing.notDrawn', { length: cut.to - cut.from }),
+      side: 'right', rank: 1, movable: true,
+    });
   }
 }
 

@@ -6,6 +6,8 @@ import { node } from './tree.ts';
 import type { SvgNode } from './tree.ts';
 
 const rowStep = 15;
+/** Foot of the sheet with the scale bar, which no break crosses [px]. */
+const footer = 28;
 
 /** Room that a mark takes about its point [px]. */
 export function markBox(mark: MarkItem, at: Point): { x0: number; y0: number; x1: number; y1: number } {
@@ -61,16 +63,17 @@ function figure(mark: MarkItem, [x, y]: Point, theme: Theme): SvgNode {
   return node('text', { x: px(x), y: px(y), 'font-size': 11, ...paint(theme, 'fill', mark.role) }, [mark.value ?? '']);
 }
 
-/** Two zigzag lines over the whole height, with bare paper between them. */
+/** Two zigzag lines from the top to above the scale, with bare paper between them. */
 function breakMark(x: number, height: number, theme: Theme, mark: MarkItem): SvgNode[] {
+  const low = height > 120 ? height - footer : height;
   const zigzag = (at: number): Point[] => {
-    const middle = height / 2;
-    return [[at, 0], [at, middle - 14], [at - 5, middle - 5], [at + 5, middle + 5], [at, middle + 14], [at, height]];
+    const middle = low / 2;
+    return [[at, 0], [at, middle - 12], [at - 5, middle - 4], [at + 5, middle + 4], [at, middle + 12], [at, low]];
   };
-  const gap = 6;
+  const gap = 5.5;
   const bare = [...zigzag(x - gap), ...zigzag(x + gap).reverse()];
   return [
     node('path', { d: pathOf(bare, true), ...paint(theme, 'fill', 'paper') }),
-    ...[x - gap, x + gap].map((at) => node('path', { d: pathOf(zigzag(at), false), ...paint(theme, 'stroke', mark.role), 'stroke-width': 1 })),
+    ...[x - gap, x + gap].map((at) => node('path', { d: pathOf(zigzag(at), false), ...paint(theme, 'stroke', mark.role), 'stroke-width': 0.7 })),
   ];
 }

@@ -1,9 +1,11 @@
-import type { DisplayList, Hatch, Item, LineItem, Point, PolygonItem, TextItem } from '../display.ts';
+import type { DisplayList, Hatch, Item, LineItem, PolygonItem, TextItem } from '../display.ts';
 import type { LabelCode } from '../labels.ts';
-import { drawMark, markBox } from './marks.ts';
+import { keyBelow, numbered } from './key.ts';
+import { letterOut } from './lettering.ts';
+import type { Balloon } from './lettering.ts';
+import { drawMark } from './marks.ts';
 import { patterns } from './patterns.ts';
-import { placeTexts } from './place.ts';
-import type { PlacedText, Segment } from './place.ts';
+import type { PlacedText } from './place.ts';
 import { pathOf, projection, px } from './project.ts';
 import type { Projection } from './project.ts';
 import { dashOf, paint, strokeOf } from './style.ts';
@@ -19,7 +21,7 @@ export interface SvgOptions {
   /** Unique on the page, since hatches are found by id. */
   readonly idPrefix: string;
   readonly textSize: number;
-  /** Texts of a higher rank are left out. */
+  /** Texts of a higher rank stand in the key of a section, and are left out of a graph. */
   readonly maxRank: number;
   /** Accessible name of the picture. */
   readonly title: string | null;
@@ -27,7 +29,7 @@ export interface SvgOptions {
   readonly hits: boolean;
 }
 
-/** A phone holds the levels that decide; a desk holds them all. */
+/** A phone letters what decides at its place and the rest in the key below; a desk letters all that finds room. */
 export function rankFor(width: number): number {
   if (width < 480) return 2;
   return width < 900 ? 3 : 6;
@@ -35,19 +37,22 @@ export function rankFor(width: number): number {
 
 export function toSvg(display: DisplayList, given: Pick<SvgOptions, 'width' | 'height' | 'label'> & Partial<SvgOptions>): SvgNode {
   const options: SvgOptions = {
-    theme: 'classes', idPrefix: `dl-${display.name}`, textSize: given.width < 480 ? 12 : 13, maxRank: rankFor(given.width),
+    theme: 'classes', idPrefix: `dl-${display.name}`, textSize: given.width < 480 ? 12.5 : 13, maxRank: rankFor(given.width),
     title: null, selected: null, hits: true, ...given,
   };
   const view = projection(display.extent, options.width, options.height);
   const drawn = display.items.filter((item) => item.kind !== 'text').flatMap((item) => drawItem(item, view, options));
-  const letters = lettering(display, view, options);
+  const { texts, balloons } = letterOut(display, view, options);
+  const letters = [...texts.flatMap(({ placed, item }) => letter(placed, item, options)), ...balloons.flatMap((balloon) => drawBalloon(balloon, options))];
+  const key = keyBelow(balloons, options);
   const hits = options.hits ? display.hits.filter((hit) => hit.points.length > 2).map((hit) => hitArea(hit.part, pathOf(hit.points.map((point) => view.toPixels(point)), true), options)) : [];
-  const { width, height } = options;
+  const { width } = options;
+  const height = options.height + key.height;
   return node('svg', {
     xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${width} ${height}`, width, height, class: 'dl', role: 'img',
     ...(options.title === null ? { 'aria-hidden': 'true' } : { 'aria-label': options.title }),
     ...(options.theme === 'print' ? { 'font-family': 'Atkinson Hyperlegible Next, sans-serif' } : {}),
-  }, [patterns(options.idPrefix, options.theme), ...drawn, ...letters, ...hits]);
+  }, [patterns(options.idPrefix, options.theme), ...drawn, ...letters, ...key.nodes, ...hits]);
 }
 
 function drawItem(item: Exclude<Item, TextItem>, view: Projection, options: SvgOptions): SvgNode[] {
@@ -111,38 +116,7 @@ function hitArea(part: string, d: string, options: SvgOptions): SvgNode {
   });
 }
 
-function lettering(display: DisplayList, view: Projection, options: SvgOptions): SvgNode[] {
-  const texts = new Map<number, TextItem>();
-  display.items.forEach((item, key) => {
-    if (item.kind === 'text' && item.rank <= options.maxRank) texts.set(key, item);
-  });
-  const wanted = [...texts].map(([key, item]) => ({
-    key, text: options.label(item.label.code, item.label.params), at: view.toPixels(item.at), side: item.side, rank: item.rank, movable: item.movable,
-  }));
-  const marks = display.items.flatMap((item) => (item.kind === 'mark' ? [markBox(item, view.toPixels(item.at))] : []));
-  const placed = placeTexts(wanted, { width: options.width, height: options.height, size: options.textSize, marks, lines: segments(display, view), hatched: hatched(display, view) });
-  return placed.flatMap((text) => letter(text, texts.get(text.key), options));
-}
-
-function segments(display: DisplayList, view: Projection): Segment[] {
-  return display.items.flatMap((item) => {
-    if (item.kind === 'line' && item.weight !== 'hair') return pairs(item.points.map((point) => view.toPixels(point)));
-    if (item.kind === 'polygon' && item.outlined) return pairs([...item.points, ...item.points.slice(0, 1)].map((point) => view.toPixels(point)));
-    return [];
-  });
-}
-
-function hatched(display: DisplayList, view: Projection): (readonly Point[])[] {
-  return display.items.flatMap((item) =>
-    item.kind === 'polygon' && ['soil', 'concrete', 'stone', 'water'].includes(item.hatch) ? [item.points.map((point) => view.toPixels(point))] : []);
-}
-
-function pairs(points: readonly (readonly [number, number])[]): Segment[] {
-  return points.slice(1).map((point, index) => [points[index] ?? point, point]);
-}
-
-function letter(placed: PlacedText, item: TextItem | undefined, options: SvgOptions): SvgNode[] {
-  if (item === undefined) return [];
+function letter(placed: PlacedText, item: TextItem, options: SvgOptions): SvgNode[] {
   const { theme, textSize } = options;
   const fill = paint(theme, 'fill', item.role);
   const halo: Record<string, string> = theme === 'print' ? { stroke: '#fff' } : { class: `${String(fill['class'])} dl-halo` };
@@ -152,4 +126,10 @@ function letter(placed: PlacedText, item: TextItem | undefined, options: SvgOpti
   }, [placed.text]);
   if (placed.leader === null) return [text];
   return [node('path', { d: pathOf(placed.leader, false), ...paint(theme, 'stroke', item.role), 'stroke-width': 0.8, 'stroke-opacity': 0.55 }), text];
+}
+
+function drawBalloon({ number, placed, item }: Balloon, { theme }: SvgOptions): SvgNode[] {
+  const { x0, x1, y0, y1 } = placed.box;
+  const leader = placed.leader === null ? [] : [node('path', { d: pathOf(placed.leader, false), ...paint(theme, 'stroke', 'faint'), 'stroke-width': 0.8 })];
+  return [node('g', partAttrs(item), [...leader, ...numbered(number, [(x0 + x1) / 2, (y0 + y1) / 2], theme)])];
 }

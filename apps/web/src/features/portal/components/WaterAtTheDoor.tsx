@@ -21,7 +21,7 @@ export function WaterAtTheDoor({ drawing: { document, sillLevel, family } }: { r
   const member = memberOf(family, chosen, years);
   const words = levelWords(member, sillLevel);
   const draw = (size: { width: number; height: number }) => plainSection(section(document, null, {
-    ...size, window: 'house', gravity: false, scaleUnit: units === 'us' ? 'foot' : 'metre', water: { pond: member?.maxLevel ?? null, basin: null },
+    ...size, gravity: false, utilities: false, scaleUnit: units === 'us' ? 'foot' : 'metre', water: { pond: member?.maxLevel ?? null, basin: null },
   }), document, t);
   return (
     <section className="stack" aria-labelledby="water">
