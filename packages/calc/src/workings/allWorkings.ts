@@ -8,6 +8,7 @@ import { dryWellWorkings, outletWorkings, wellWorkings } from './outletWorkings.
 import { pipeWorkings, roofLineWorkings, swaleWorkings } from './pipeWorkings.ts';
 import { pumpWorkings } from './pumpWorkings.ts';
 import { quantityWorkings } from './quantityWorkings.ts';
+import { recordedWorkings } from './recordedWorkings.ts';
 import { existingDrainWorkings, gravityWorkings, lowSpotWorkings } from './siteWorkings.ts';
 import { familyWorkings, freeboardWorkings, handWorkings, outageWorkings, stormWorkings } from './stormWorkings.ts';
 import { underdrainWorkings } from './underdrainWorkings.ts';
@@ -17,7 +18,7 @@ type Make = (input: WorkingInput) => Working[];
 
 const topics: readonly Make[] = [
   gravityWorkings, lowSpotWorkings, existingDrainWorkings, peakWorkings, gutterWorkings, roofLineWorkings, grateWorkings, channelWorkings, underdrainWorkings, pipeWorkings, swaleWorkings,
-  basinWorkings, pumpWorkings, outletWorkings, dryWellWorkings, wellWorkings, familyWorkings, freeboardWorkings, stormWorkings, outageWorkings, whatIfWorkings, bandWorkings, protectionWorkings, handWorkings,
+  basinWorkings, pumpWorkings, outletWorkings, dryWellWorkings, wellWorkings, familyWorkings, freeboardWorkings, stormWorkings, recordedWorkings, outageWorkings, whatIfWorkings, bandWorkings, protectionWorkings, handWorkings,
   quantityWorkings,
 ];
 

@@ -12,11 +12,13 @@ export const workingCodes = [
   'outlets.pitVolume', 'outlets.lineVolume', 'outlets.exitFlow', 'outlets.exitVelocity', 'dryWells.store', 'dryWells.soakage', 'dryWells.emptyTime',
   'wells.highestLevel', 'wells.soaked', 'wells.overflowed', 'family.maxLevel', 'family.minutesOverSill', 'freeboards.withSystem',
   'freeboards.withoutSystem', 'freeboards.offTwin', 'freeboards.onTwin', 'freeboards.lower', 'freeboards.upper', 'freeboards.minutesOverSill',
-  'freeboards.minutesOverSillWithoutSystem', 'storm.maxPond', 'storm.starts', 'storm.runTime', 'outage.longestSafe', 'outage.cases.worstFreeboard',
-  'outage.cases.fromPeak', 'whatIfs.maxLevels', 'whatIfs.outage', 'whatIfs.sills.freeboard', 'whatIfs.sills.minutesOverSill', 'band.middle',
-  'band.ranking.low', 'band.ranking.high', 'band.ranking.swing', 'protection.powerOn.lower', 'protection.powerOut.lower',
-  'protection.gutterOverflowing.lower', 'handDifferences.hand', 'handDifferences.store', 'handDifferences.pumpHead', 'handDifferences.phase',
-  'handDifferences.response', 'handDifferences.coupled', 'quantities.amount',
+  'freeboards.minutesOverSillWithoutSystem', 'storm.maxPond', 'storm.starts', 'storm.runTime', 'recorded.levels.maxLevel',
+  'recorded.freeboards.withSystem', 'recorded.freeboards.withoutSystem', 'recorded.freeboards.offTwin', 'recorded.freeboards.onTwin',
+  'recorded.freeboards.minutesOverSill', 'recorded.freeboards.minutesOverSillWithoutSystem', 'recorded.starts', 'recorded.runTime',
+  'outage.longestSafe', 'outage.cases.worstFreeboard', 'outage.cases.fromPeak', 'whatIfs.maxLevels', 'whatIfs.outage', 'whatIfs.sills.freeboard',
+  'whatIfs.sills.minutesOverSill', 'band.middle', 'band.ranking.low', 'band.ranking.high', 'band.ranking.swing', 'protection.powerOn.lower',
+  'protection.powerOut.lower', 'protection.gutterOverflowing.lower', 'handDifferences.hand', 'handDifferences.store', 'handDifferences.pumpHead',
+  'handDifferences.phase', 'handDifferences.response', 'handDifferences.coupled', 'quantities.amount',
 ] as const;
 
 export type WorkingCode = (typeof workingCodes)[number];

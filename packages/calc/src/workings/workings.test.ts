@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import { evaluate } from '../evaluate/evaluate.ts';
+import type { DesignDocument } from '../document/document.ts';
 import type { Evaluation, Working } from '../results/results.ts';
 import { numbersOf, pointed } from '../testing/pointers.ts';
 import { namesIn, recompute } from '../testing/recompute.ts';
@@ -18,6 +19,7 @@ const withoutWorking: readonly (readonly [RegExp, string])[] = [
   [/^\/results\/pumps\/\d+\/(systemCurve|pumpCurve)\//, 'samples for the pump graph'],
   [/^\/results\/channels\/\d+\/profile\//, 'samples for the section'],
   [/^\/results\/storm\/(start|step|intensity|inflow|pumpFlow|pondLevel|basinLevel|events)\b/, 'the storm graph'],
+  [/^\/results\/recorded\/(step$|levels\/\d+\/levels\/|events\/)/, 'the picture of a measured storm'],
   [/^\/results\/family\/\d+\/(start|step|levels)\b/, 'the slider\'s picture'],
   [/^\/results\/whatIfs\/\d+\/outage\/0$/, 'the worst start, found by trial of every start'],
   [/^\/results\/band\/samples$/, 'the number of draws, a setting'],
@@ -26,8 +28,15 @@ const withoutWorking: readonly (readonly [RegExp, string])[] = [
   [/^\/results\/outage\/cases\/\d+\/duration$/, 'the length that was asked for'],
 ];
 
-describe.each(everySite)('workings of %s', (name) => {
-  const document = siteDocument(name);
+/** Every demo site, and one with a storm that was measured. */
+const documents: readonly (readonly [string, DesignDocument])[] = [
+  ...everySite.map((name) => [name, siteDocument(name)] as const),
+  ['tern-hollow with a measured storm', changed(siteDocument('tern-hollow'), (copy) => {
+    copy.rain.recorded = { name: 'Shower of our own', source: 'Invented', step: 300, depths: [1, 4, 9, 15, 12, 6, 3, 1, 0, 0, 0, 0] };
+  })],
+];
+
+describe.each(documents)('workings of %s', (_, document) => {
   const evaluation: Evaluation = evaluate(document);
 
   test('each gives its value again from its own symbols', () => {

@@ -105,6 +105,13 @@ export const explain = catalogue({
     en: 'In the storm of {years:count} years the water in {part:text} rises to {level:level}. The soil takes {soaked:volume}, and {over:volume} run over.',
     es: 'En la tormenta de {years:count} años el agua en {part:text} sube a {level:level}. El suelo toma {soaked:volume}, y rebosan {over:volume}.',
   },
+  'explain.recorded.below': {
+    en: 'In the measured storm "{storm:text}" the water stops {freeboard:height} below {sill:text}.', es: 'En la tormenta medida "{storm:text}" el agua queda {freeboard:height} bajo {sill:text}.',
+  },
+  'explain.recorded.over': {
+    en: 'In the measured storm "{storm:text}" water would stand over {sill:text} for {time:clockMinutes}. It would come in.',
+    es: 'En la tormenta medida "{storm:text}" el agua estaría sobre {sill:text} durante {time:clockMinutes}. Entraría.',
+  },
   'explain.protection.all': {
     en: 'With the inlets half blocked, even the low end of the estimate keeps out every storm of the table, up to {years:count} years or more.',
     es: 'Con las entradas medio tapadas, aun el extremo bajo de la estimación deja fuera todas las tormentas de la tabla, hasta {years:count} años o más.',

@@ -68,6 +68,16 @@ describe.each(sites)('the explanation of %s', (file) => {
   });
 });
 
+test('a measured storm is told too', () => {
+  const plain = JSON.parse(readFileSync(new URL('ridgeback.json', folder), 'utf8')) as DesignDocument;
+  const document: DesignDocument = { ...plain, rain: { ...plain.rain, recorded: { name: 'Shower of our own', source: 'Invented', step: 300, depths: [2, 8, 14, 6, 1] } } };
+  const evaluation = evaluate(document, { band: false });
+  const options = { language: 'en', units: 'us', level: 'plain' } as const;
+  const told = explain(document, evaluation, options);
+  expect(told.filter(({ text }) => text.includes('the measured storm "Shower of our own"'))).toHaveLength(document.site.sills.length);
+  expect(told.map((paragraph) => leftOver(paragraph, options, { ...document, ...evaluation })).filter((rest) => /\d|is not said|no such/.test(rest))).toEqual([]);
+});
+
 test('no sentence of the explanation brings a figure of its own', () => {
   for (const [code, message] of Object.entries(words)) {
     for (const template of Object.values(message)) {

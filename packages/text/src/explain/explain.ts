@@ -1,5 +1,5 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
-import { notice, powerCut, protectedStorm, withSystem } from './outcome.ts';
+import { measuredStorm, notice, powerCut, protectedStorm, withSystem } from './outcome.ts';
 import { sheets } from './sheets.ts';
 import { asItIs, gravity, oldDrains, opening, referral } from './site.ts';
 import { basins, channels, dryWells, grates, gutters, outlets, pipes, pumps, roofLines, swales, underdrains, wellRuns } from './system.ts';
@@ -10,7 +10,7 @@ export interface ExplainOptions extends Reader {
   readonly level: 'plain' | 'trade';
 }
 
-const topics = [oldDrains, asItIs, gravity, gutters, roofLines, grates, channels, underdrains, pipes, swales, basins, pumps, outlets, dryWells, wellRuns, withSystem, protectedStorm, powerCut] as const;
+const topics = [oldDrains, asItIs, gravity, gutters, roofLines, grates, channels, underdrains, pipes, swales, basins, pumps, outlets, dryWells, wellRuns, withSystem, measuredStorm, protectedStorm, powerCut] as const;
 
 /** A calculation in words, made from its results: each paragraph with its numbers and where each of them stands. */
 export function explain(document: DesignDocument, evaluation: Evaluation, options: ExplainOptions): Paragraph[] {

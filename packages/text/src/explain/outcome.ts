@@ -16,6 +16,18 @@ export function withSystem(ground: Ground, reader: Reader): Paragraph[] {
   });
 }
 
+/** A storm that was measured, with the system. */
+export function measuredStorm(ground: Ground, reader: Reader): Paragraph[] {
+  const { recorded } = ground.results;
+  if (recorded === null) return [];
+  return recorded.freeboards.map((item, index) => {
+    const path = `/results/recorded/freeboards/${index}`;
+    const slots = { storm: '/results/recorded/name', sill: `/site/sills/${ground.site.sills.findIndex((sill) => sill.id === item.sill)}/name` };
+    return item.onTwin < 0 ? tell(ground, reader, 'explain.recorded.over', { ...slots, time: `${path}/minutesOverSill` })
+      : tell(ground, reader, 'explain.recorded.below', { ...slots, freeboard: `${path}/onTwin` });
+  });
+}
+
 /** The largest storm that is kept out, by the lower end of the band with the inlets half blocked. */
 export function protectedStorm(ground: Ground, reader: Reader): Paragraph[] {
   const storm = ground.results.protection?.powerOn;
