@@ -3,10 +3,14 @@ import { finite, Id, Language, text, TimeZone } from './common.ts';
 import { endpoint } from './endpoint.ts';
 import { StateCode } from './identity.ts';
 
-/** A design limit that the company sets apart from the default; whoever loosens one says why. */
-export const LimitOverride = z
-  .strictObject({ code: z.string().regex(/^[a-z][A-Za-z0-9.]{1,79}$/), value: finite(-1e6, 1e6), reason: text(500) })
-  .meta({ id: 'LimitOverride' });
+/** A limit of the checks that the company sets apart from the built-in one, in SI; whoever loosens one says why. */
+export const CompanyLimit = z
+  .strictObject({ limit: text(40, 1), pass: finite(-1e7, 1e7), fail: finite(-1e7, 1e7), by: text(120), at: z.iso.datetime({ offset: true }), why: text(500) })
+  .meta({ id: 'CompanyLimit' });
+export type CompanyLimit = z.infer<typeof CompanyLimit>;
+/** As it is asked for: who and when are the office's to say. */
+export const WantedLimit = CompanyLimit.omit({ by: true, at: true }).meta({ id: 'WantedLimit' });
+export type WantedLimit = z.infer<typeof WantedLimit>;
 
 export const CompanySettings = z
   .strictObject({
@@ -17,7 +21,7 @@ export const CompanySettings = z
     invitationDays: z.number().int().min(1).max(60),
     customerLinkDays: z.number().int().min(1).max(730),
     warrantyMonths: z.number().int().min(0).max(240),
-    limits: z.array(LimitOverride).max(100),
+    limits: z.array(CompanyLimit).max(100),
   })
   .meta({ id: 'CompanySettings' });
 export type CompanySettings = z.infer<typeof CompanySettings>;
@@ -44,8 +48,10 @@ export const company = {
     params: null, query: null,
     body: z.strictObject({
       name: text(120, 1).optional(), language: Language.optional(), timeZone: TimeZone.optional(), state: StateCode.optional(),
-      responsibleName: text(120).optional(), settings: CompanySettings.optional(),
+      responsibleName: text(120).optional(), settings: CompanySettings.omit({ limits: true }).optional(),
+      /** The whole list; one that is as it was keeps who set it and when. */
+      limits: z.array(WantedLimit).max(100).optional(),
     }),
-    response: Company, concurrency: 'ifMatch', errors: ['conflict.stale', 'conflict.preconditionRequired'],
+    response: Company, concurrency: 'ifMatch', errors: ['conflict.stale', 'conflict.preconditionRequired', 'document.invalid'],
   }),
 };

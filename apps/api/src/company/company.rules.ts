@@ -1,4 +1,5 @@
-import { CompanySettings, defaultSettings } from '@yardfall/contracts';
+import { checkOverrides } from '@yardfall/calc';
+import { type CompanyLimit, CompanySettings, defaultSettings, type WantedLimit } from '@yardfall/contracts';
 
 /** Settings are stored whole; one that a later version added takes its default. */
 export function readSettings(stored: Uint8Array): CompanySettings {
@@ -8,4 +9,11 @@ export function readSettings(stored: Uint8Array): CompanySettings {
 
 export function writeSettings(settings: CompanySettings): Uint8Array<ArrayBuffer> {
   return new Uint8Array(Buffer.from(JSON.stringify(settings), 'utf8'));
+}
+
+/** Limits as they are stored: one that did not change keeps who set it and when. Throws a DocumentError for one that cannot be set so. */
+export function stampedLimits(wanted: readonly WantedLimit[], held: readonly CompanyLimit[], by: string, at: string): CompanyLimit[] {
+  const limits = wanted.map((limit) => held.find((own) => own.limit === limit.limit && own.pass === limit.pass && own.fail === limit.fail && own.why === limit.why) ?? { ...limit, by, at });
+  checkOverrides(limits);
+  return limits;
 }

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { DocumentError } from '@yardfall/calc';
 import { type BodyOf, type Company, type company as api, type CompanySettings, defaultSettings } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
@@ -6,8 +7,9 @@ import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
 import { expectedVersion } from '../common/etag.ts';
 import { emit } from '../common/events.ts';
+import { refused } from '../evaluate/refused.ts';
 import { presentCompany } from './company.presenter.ts';
-import { readSettings, writeSettings } from './company.rules.ts';
+import { readSettings, stampedLimits, writeSettings } from './company.rules.ts';
 
 export interface NewCompany {
   readonly id: string;
@@ -35,15 +37,28 @@ export class CompanyService {
   }
 
   update(actor: Actor, change: BodyOf<typeof api.update>): Promise<Company> {
-    const { settings, ...fields } = change;
-    const data = { ...definedOf(fields), ...(settings === undefined ? {} : { settings: writeSettings(settings) }), version: { increment: 1 } };
+    const { settings, limits, ...fields } = change;
     return this.database.write(actor, async (tx) => {
+      const data = { ...definedOf(fields), ...(await this.changedSettings(tx, actor, { settings, limits })), version: { increment: 1 } };
       const { count } = await tx.company.updateMany({ where: { id: actor.companyId, version: expectedVersion(actor.request) }, data });
       if (count === 0) throw new DomainError('conflict.stale');
-      await audit(tx, actor, 'company.updated', { id: actor.companyId }, { fields: Object.keys(change).sort().join(',') });
+      const set: Record<string, string> = limits === undefined ? {} : { limits: limits.map(({ limit, pass, fail }) => `${limit} ${String(pass)} ${String(fail)}`).join('; ') };
+      await audit(tx, actor, 'company.updated', { id: actor.companyId }, { fields: Object.keys(change).sort().join(','), ...set });
       await emit(tx, actor, 'company', null, actor.companyId);
       return presentCompany(await this.row(tx, actor));
     });
+  }
+
+  private async changedSettings(tx: Tx, actor: Actor, { settings, limits }: Pick<BodyOf<typeof api.update>, 'settings' | 'limits'>) {
+    if (settings === undefined && limits === undefined) return {};
+    const held = readSettings((await this.row(tx, actor)).settings);
+    if (limits === undefined) return { settings: writeSettings({ ...held, ...settings }) };
+    const { name } = found(await tx.member.findUnique({ where: { companyId_id: { companyId: actor.companyId, id: actor.id } }, select: { name: true } }));
+    try {
+      return { settings: writeSettings({ ...held, ...settings, limits: stampedLimits(limits, held.limits, name, actor.request.at.toISOString()) }) };
+    } catch (error) {
+      throw error instanceof DocumentError ? refused(error) : error;
+    }
   }
 
   /** Only the set-up of an installation and the demo make companies; the transaction already acts for the new one. */

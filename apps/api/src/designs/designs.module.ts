@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { CompanyModule } from '../company/company.module.ts';
 import { EvaluateModule } from '../evaluate/evaluate.module.ts';
 import { DesignsController } from './designs.controller.ts';
 import { DesignsService } from './designs.service.ts';
@@ -6,5 +7,5 @@ import { DraftsService } from './drafts.service.ts';
 import { Evaluator } from './evaluator.ts';
 import { IssueService } from './issue.service.ts';
 
-@Module({ imports: [EvaluateModule], controllers: [DesignsController], providers: [DesignsService, DraftsService, IssueService, Evaluator], exports: [DesignsService, DraftsService, IssueService] })
+@Module({ imports: [CompanyModule, EvaluateModule], controllers: [DesignsController], providers: [DesignsService, DraftsService, IssueService, Evaluator], exports: [DesignsService, DraftsService, IssueService] })
 export class DesignsModule {}

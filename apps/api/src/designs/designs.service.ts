@@ -6,20 +6,23 @@ import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
 import { newId } from '../common/ids.ts';
+import { CompanyService } from '../company/company.service.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
 import { advance } from '../jobs/stages.ts';
 import { tableOf } from '../rain/rain.presenter.ts';
 import { documentOf, presentDesign, presentRevision, revisionParts, rowParts } from './designs.presenter.ts';
 import { type Evaluated, Evaluator, invalid } from './evaluator.ts';
-import { startDocument, type Taken } from './start.rules.ts';
+import { startDocument, type Taken, underLimits } from './start.rules.ts';
 
 @Injectable()
 export class DesignsService {
   private readonly database: Database;
   private readonly evaluator: Evaluator;
+  private readonly company: CompanyService;
 
-  constructor(database: Database, evaluator: Evaluator) {
+  constructor(database: Database, evaluator: Evaluator, company: CompanyService) {
     this.database = database;
+    this.company = company;
     this.evaluator = evaluator;
   }
 
@@ -85,12 +88,13 @@ export class DesignsService {
   private async sourceOf(tx: Tx, actor: Actor, jobId: string, body: BodyOf<typeof api.create>): Promise<unknown> {
     const job = await requireJob(tx, actor, jobId);
     const where = { companyId: actor.companyId, jobId };
-    if (body.document !== null) return body.document;
+    const { limits } = await this.company.settings(tx, actor);
+    if (body.document !== null) return underLimits(body.document, limits);
     if (body.fromRevisionId !== null) return documentOf(found(await tx.revision.findFirst({ where: { ...where, id: body.fromRevisionId }, select: { document: true } })).document);
     const survey = await tx.survey.findFirst({ where, orderBy: { id: 'desc' } });
     const rain = await tx.rainTable.findFirst({ where, orderBy: { id: 'desc' }, omit: { original: true } });
     if (rain === null) throw invalid('rain', 'the job has no rain table yet');
-    return startDocument(job.title, survey === null ? null : taken(actor, survey, jsonOf(survey.content)), taken(actor, rain, tableOf(rain.content)));
+    return startDocument(job.title, survey === null ? null : taken(actor, survey, jsonOf(survey.content)), taken(actor, rain, tableOf(rain.content)), limits);
   }
 }
 

@@ -64,6 +64,7 @@ export class DraftsService {
     await requireJob(tx, actor, jobId);
     const row = found(await tx.revision.findFirst({ where: { companyId: actor.companyId, jobId, id: revisionId } }));
     if (row.status !== 'draft') throw new DomainError('design.notDraft');
+    if (operations.some(setsLimits)) throw new DomainError('auth.forbidden');
     if (base > row.version) throw new DomainError('request.invalid', {}, [{ path: 'body.base', message: `the draft is at version ${String(row.version)}` }]);
     const later = await tx.draftOperation.findMany({ where: { companyId: actor.companyId, revisionId, seq: { gt: base } }, orderBy: { seq: 'asc' } });
     const entries = later.map(({ part, memberId, operation }) => ({ part, memberId, removed: isRemovalOfPart(operation as unknown as DraftOperation) }));
@@ -102,6 +103,9 @@ function applied(row: RevisionRecord, operations: readonly DraftOperation[]): un
     throw invalid(error.path, error.reason, error);
   }
 }
+
+/** Limits are the company's: no draft sets its own. */
+const setsLimits = (operation: DraftOperation): boolean => operation.kind !== 'connect' && operation.path[0] === 'limits';
 
 const keyOf = (actor: Actor, id: string) => ({ companyId_id: { companyId: actor.companyId, id } });
 

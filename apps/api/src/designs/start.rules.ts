@@ -1,4 +1,4 @@
-import { reduceLevelBook, type DesignDocument, type Observation, type RainTable, type Site, type SourceStamp } from '@yardfall/calc';
+import { reduceLevelBook, upgradeDocument, type DesignDocument, type Observation, type RainTable, type Site, type SourceStamp } from '@yardfall/calc';
 import type { SurveyContent } from '@yardfall/contracts';
 import { levelsOf, lowestOf, outletsOf } from '../surveys/reduction.rules.ts';
 
@@ -17,8 +17,14 @@ const spillWidth = 1.8288;
 const day = 86_400;
 const fiveMinutes = 300;
 
-/** The document that a design begins with: copies of the levels and the rain of the job with their stamps, and no part. */
-export function startDocument(title: string, survey: Taken<SurveyContent> | null, rain: Taken<RainTable>): DesignDocument {
+/** A document that was sent, under the limits of the company and not under its own. */
+export function underLimits(value: unknown, limits: DesignDocument['limits']): unknown {
+  const document = upgradeDocument(value);
+  return typeof document === 'object' && document !== null ? { ...document, limits } : document;
+}
+
+/** The document that a design begins with: copies of the levels and the rain of the job with their stamps, the limits of the company, and no part. */
+export function startDocument(title: string, survey: Taken<SurveyContent> | null, rain: Taken<RainTable>, limits: DesignDocument['limits'] = []): DesignDocument {
   const { table, ...storm } = rainOf(rain.content);
   return {
     schema: 'yardfall.design', version: 2, title, seed: 1,
@@ -28,7 +34,7 @@ export function startDocument(title: string, survey: Taken<SurveyContent> | null
     construction: {
       slabCuts: [], trenches: [], electrical: null, restoration: { sodArea: 0, paverArea: 0 }, treesNear: false, poolWithin3m: false, trenchNearFooting: false, foundationWithin1ft: false,
     },
-    limits: [],
+    limits,
     sources: { survey: survey?.stamp ?? null, rain: rain.stamp },
   };
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test, vi } from 'vitest';
 import { findingCases } from '../testing/cases/index.ts';
-import { findingsMarkdown } from '../testing/findingsMarkdown.ts';
+import { findingFigures, findingsMarkdown } from '../testing/findingsMarkdown.ts';
 import { findingsOfCase } from '../testing/staticFindings.ts';
 import { findingCodes } from './codes.ts';
 import { isReached } from './limit.ts';
@@ -41,5 +41,9 @@ describe('the table of checks', () => {
 
   test('FINDINGS.md is up to date', () => {
     expect(readFileSync(new URL('../../FINDINGS.md', import.meta.url), 'utf8')).toBe(findingsMarkdown());
+  });
+
+  test('the figures that sentences may use are up to date', () => {
+    expect(JSON.parse(readFileSync(new URL('../../fixtures/golden/findingFigures.json', import.meta.url), 'utf8'))).toEqual(findingFigures());
   });
 });

@@ -2,7 +2,10 @@ import { FOOT, HOUR, INCH, MINUTE } from '../common/constants.ts';
 import { isReached, type Limit, type LimitQuantity } from '../findings/limit.ts';
 import { limits, type LimitId } from '../findings/limits.ts';
 import { checkTable, type CheckRow } from '../findings/table.ts';
+import { findingCodes } from '../findings/codes.ts';
+import type { Params } from '../results/results.ts';
 import { findingCases } from './cases/index.ts';
+import { findingsOfCase } from './staticFindings.ts';
 
 interface Unit {
   readonly si: string;
@@ -43,6 +46,14 @@ function rowsOf(row: CheckRow): string[] {
     const head = index === 0 ? [row.check, row.what, row.limits.map(limitCell).join('<br>'), sourcesOf(row)] : ['', '', '', ''];
     return `| ${[...head, code, severity, `${what} (${base})`, cure].join(' | ')} |`;
   });
+}
+
+/** What each code and each remedy gives a sentence to speak of: names, and whether a figure or a word. */
+export function findingFigures(): Record<string, Record<string, string>> {
+  const kinds = (params: Params) => Object.fromEntries(Object.entries(params).map(([name, value]) => [name, typeof value]).sort());
+  const found = findingCodes.flatMap((code) => findingsOfCase(findingCases[code]).filter((finding) => finding.code === code));
+  const told = found.flatMap(({ code, params, remedy }): [string, Record<string, string>][] => [[code, kinds(params)], ...(remedy === null ? [] : [[remedy.code, kinds(remedy.params)] as [string, Record<string, string>]])]);
+  return Object.fromEntries(told.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)));
 }
 
 /** The table of all checks as the file FINDINGS.md holds it. */

@@ -43,7 +43,7 @@ export const collectCases: Readonly<Record<Codes<'D1' | 'D2' | 'I1' | 'I2' | 'I3
   'I5.loose': channel({ grate: { ...grate, locked: false } }, 'stop'),
   'C1.ok': sound('ridge'),
   'C1.nearFull': { ...sound('tern'), severity: 'caution', cured: true },
-  'C1.overflows': channel({ depth: 0.1 }, 'stop'),
+  'C1.overflows': channel({ depth: 0.095, outletDiameter: null }, 'stop'),
   'C2.ok': channel({ invertUp: 30.23 }, 'note', false),
   'C2.level': sound('tern'),
   'C2.backFall': channel({ invertUp: 30.19 }, 'caution'),
