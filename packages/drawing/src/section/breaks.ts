@@ -21,7 +21,7 @@ const gapWidth = 12;
  */
 export function breaksFor(document: DesignDocument, layout: Layout, range: Range, options: SectionOptions, least: number): StationMap {
   const features = featuresOf(document, layout, range, options);
-  const most = options.detail === 'mini' ? 1 : options.width < 600 ? 3 : 2;
+  const most = mostBreaks(options);
   const across = range.to - range.from;
   const scaleOf = (cuts: readonly Cut[]): number => (across - cuts.reduce((sum, cut) => sum + cut.to - cut.from, 0)) / options.width;
   // The room beside a break is wanted in pixels, and the scale depends on the breaks: the closest scale gives the room.
@@ -32,9 +32,15 @@ export function breaksFor(document: DesignDocument, layout: Layout, range: Range
   return { cuts, gap: gapWidth * scaleOf(cuts) };
 }
 
+/** Utilities divide the long run, and a phone has no room for what lies between them. */
+function mostBreaks({ detail, width, utilities }: SectionOptions): number {
+  if (detail === 'mini' || !utilities) return 1;
+  return width < 600 ? 3 : 2;
+}
+
 /** Levels are lettered to the right of a part, so more is kept there. */
-const roomBefore = ({ detail, width }: SectionOptions): number => (detail === 'mini' ? 14 : width < 600 ? 34 : 116);
-const roomAfter = ({ detail, width }: SectionOptions): number => (detail === 'mini' ? 10 : width < 600 ? 20 : 56);
+const roomBefore = ({ detail, width }: SectionOptions): number => (detail === 'mini' ? 14 : width < 600 ? 34 : width < 1000 ? 84 : 116);
+const roomAfter = ({ detail, width }: SectionOptions): number => (detail === 'mini' ? 10 : width < 600 ? 20 : width < 1000 ? 36 : 56);
 
 interface Wish {
   readonly before: number;

@@ -92,7 +92,7 @@ export function drawScale(scene: Scene): void {
   const { frame, pen, options } = scene;
   if (options.detail === 'mini') return;
   const bars = options.scaleUnit === 'foot' ? footBars : metreBars;
-  const length = bars.filter((value) => value / frame.mx <= Math.min(180, options.width * 0.28)).at(-1) ?? bars[0] ?? 1;
+  const length = bars.filter((value) => value / frame.mx <= Math.min(180, options.width * 0.2)).at(-1) ?? bars[0] ?? 1;
   const x0 = frame.extent.x0 + 12 * frame.mx;
   const y = frame.extent.y0 + 14 * frame.my;
   const tick = 4 * frame.my;
@@ -105,5 +105,5 @@ export function drawScale(scene: Scene): void {
     pen.items.push({ kind: 'text', part: null, role: 'ink', state: 'plain', at: [x, y1], label: text, side: 'right', rank: 0, movable: false });
   };
   at(x0 + length, y + 2 * frame.my, label('drawing.scaleBar', { length }));
-  at(x0 + length + 52 * frame.mx, y + 2 * frame.my, note);
+  at(x0 + length + 58 * frame.mx, y + 2 * frame.my, note);
 }

@@ -151,7 +151,7 @@ function costOf(box: Box, leader: Segment | null, text: Wanted, { sheet, boxes, 
     if (crossing(near, line) > 0) cost += onLine;
     if (leader !== null && cross(leader, line)) cost += 5;
   }
-  for (const area of sheet.hatched) cost += covered(box, area) * 5;
+  for (const area of sheet.hatched) cost += covered(box, area) * 12;
   return cost;
 }
 
