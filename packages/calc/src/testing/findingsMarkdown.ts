@@ -50,7 +50,7 @@ function rowsOf(row: CheckRow): string[] {
 
 /** What each code and each remedy gives a sentence to speak of: names, and whether a figure or a word. */
 export function findingFigures(): Record<string, Record<string, string>> {
-  const kinds = (params: Params) => Object.fromEntries(Object.entries(params).map(([name, value]) => [name, typeof value]).sort());
+  const kinds = (params: Params) => Object.fromEntries(Object.entries(params).map(([name, value]): [string, string] => [name, typeof value]).sort(([a], [b]) => (a < b ? -1 : 1)));
   const found = findingCodes.flatMap((code) => findingsOfCase(findingCases[code]).filter((finding) => finding.code === code));
   const told = found.flatMap(({ code, params, remedy }): [string, Record<string, string>][] => [[code, kinds(params)], ...(remedy === null ? [] : [[remedy.code, kinds(remedy.params)] as [string, Record<string, string>]])]);
   return Object.fromEntries(told.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)));

@@ -86,6 +86,7 @@ export const limits = catalogue({
   'limits.page': { en: 'Limits of the checks', es: 'Límites de las revisiones' },
   'limits.page.lead': { en: 'A stricter limit may always be set. A looser one needs a reason, which stands with every finding. New designs take these limits; designs that exist keep theirs.', es: 'Siempre se puede fijar un límite más estricto. Uno más flojo necesita una razón, que acompaña cada hallazgo. Los diseños nuevos toman estos límites; los que existen conservan los suyos.' },
   'limits.page.usual': { en: 'Common', es: 'Común' },
+  'limits.page.usualFrom': { en: 'Common: {limit:text}. {source:text}', es: 'Común: {limit:text}. {source:text}' },
   'limits.page.own': { en: 'Ours', es: 'Nuestro' },
   'limits.page.who': { en: 'Who and when', es: 'Quién y cuándo' },
   'limits.page.stamp': { en: '{by:text}, {at:dateTime}', es: '{by:text}, {at:dateTime}' },

@@ -43,7 +43,7 @@ function Values({ id, busy, onSet }: LimitFormProps & { readonly id: LimitId }) 
   };
   return (
     <form className="stack" onSubmit={submit}>
-      <p>{t('limits.page.usual')}: {limitText(id, limit, text)}. {limit.source}.</p>
+      <p>{t('limits.page.usualFrom', { limit: limitText(id, limit, text), source: limit.source })}</p>
       <NumberField label={t('limits.page.pass')} unit={sign} perUnit={size} value={pass} onChange={setPass} error={pass === null ? t('ui.needed') : undefined} />
       {isReached(limit) ? (
         <NumberField label={t('limits.page.fail')} unit={sign} perUnit={size} value={fail} onChange={setFail}
