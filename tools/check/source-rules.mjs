@@ -59,11 +59,11 @@ export function breaches(name, source, rules) {
 /** @param {string} folder @param {RegExp} named @returns {string[]} */
 const filesIn = (folder, named) => readdirSync(path.join(root, folder), { recursive: true, encoding: 'utf8' }).filter((file) => named.test(file) && !/\.test(-d)?\.tsx?$/.test(file)).map((file) => path.join(folder, file));
 
-/** @returns {Breach[]} */
+/** What tests compare with is computed in another way on purpose, and may be inexact. @returns {Breach[]} */
 export function checkSources() {
   const read = (/** @type {string} */ file) => readFileSync(path.join(root, file), 'utf8');
   return [
-    ...filesIn('packages/calc/src', /\.ts$/).flatMap((file) => breaches(file, read(file), [inexactNumbers, mathElsewhere])),
+    ...filesIn('packages/calc/src', /\.ts$/).filter((file) => !file.startsWith(path.join('packages/calc/src/testing'))).flatMap((file) => breaches(file, read(file), [inexactNumbers, mathElsewhere])),
     ...filesIn('apps/web/src', /\.tsx$/).flatMap((file) => breaches(file, read(file), [spokenLiterals])),
   ];
 }

@@ -8,7 +8,7 @@ import { frameOf } from './section/frame.ts';
 import { groundLine } from './section/ground.ts';
 import { drawGround, drawHouse, drawLowSpot, drawSillLine, drawSpotLevels } from './section/house.ts';
 import { layOut } from './section/layout.ts';
-import type { Placed } from './section/layout.ts';
+import type { Placed } from './section/follow.ts';
 import { drawMarks } from './section/marks.ts';
 import { defaultSectionOptions } from './section/options.ts';
 import type { SectionOptions } from './section/options.ts';

@@ -11,7 +11,7 @@ const mostSamples = 600;
 const round = (value: number, scale: number): number => Math.floor(value * scale + 0.5) / scale;
 
 function thinned(levels: ArrayLike<number>, stride: number): number[] {
-  return Array.from({ length: Math.ceil(levels.length / stride) }, (_, i) => {
+  return Array.from({ length: Math.floor((levels.length + stride - 1) / stride) }, (_, i) => {
     let highest = levels[i * stride]!;
     for (let k = i * stride + 1; k < Math.min(levels.length, (i + 1) * stride); k += 1) highest = Math.max(highest, levels[k]!);
     return round(highest, 1e5);
@@ -28,7 +28,7 @@ export function recordedStorm(context: EvaluationContext): RecordedRun | null {
   const route = (mode: RunMode, record: boolean): RunResult => context.counted(runStorm(model, inflow, { mode, record, sills }));
   const bare = context.counted(runStorm(bareModel, stormInflow(document, storm, 'bare'), { mode: 'onTwin', sills }));
   const [real, off, on] = [route('real', true), route('offTwin', false), route('onTwin', false)] as const;
-  const stride = Math.max(1, Math.ceil(storm.steps / mostSamples));
+  const stride = Math.max(1, Math.floor((storm.steps + mostSamples - 1) / mostSamples));
   return {
     name: recorded.name, step: stride * storm.step, starts: real.events.filter(({ kind }) => kind === 'pumpOn').length, runTime: real.runTime,
     levels: document.site.lowSpots.map(({ id }, pond) => ({ lowSpot: id, maxLevel: real.maxPond[pond]!, levels: thinned(real.samples!.pond[pond]!, stride) })),

@@ -82,7 +82,7 @@ describe('contours', () => {
     expect(lines.map(({ level, closed }) => [level, closed])).toEqual([[0.3, false], [0.6, false], [0.3 * 3, false]]);
     for (const { level, points } of lines) {
       for (const point of points) expect(point.x).toBeCloseTo(4 * level, 12);
-      expect([points[0]!.y, points.at(-1)!.y].sort()).toEqual([0, 3]);
+      expect([points[0]!.y, points.at(-1)!.y].sort((a, b) => a - b)).toEqual([0, 3]);
     }
   });
 

@@ -3,7 +3,7 @@ import type { Point } from '../display.ts';
 import { label } from '../labels.ts';
 import { seenStation } from './breaks.ts';
 import { levelAt } from './ground.ts';
-import type { Placed } from './layout.ts';
+import type { Placed } from './follow.ts';
 import { box } from './scene.ts';
 import type { Scene } from './scene.ts';
 

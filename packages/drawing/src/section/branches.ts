@@ -1,6 +1,5 @@
 import type { Part } from '@yardfall/calc';
-import { follow } from './layout.ts';
-import type { Placed } from './layout.ts';
+import { follow, type Placed } from './follow.ts';
 
 /** Drawn distance between things that stand at one place along the section [m], ours. */
 const apart = 0.4;

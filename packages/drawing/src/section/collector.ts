@@ -2,7 +2,7 @@ import type { Basin, CatchBasin, Channel, Pipe, Underdrain } from '@yardfall/cal
 import { label } from '../labels.ts';
 import { seenStation } from './breaks.ts';
 import { levelAt } from './ground.ts';
-import type { Placed } from './layout.ts';
+import type { Placed } from './follow.ts';
 import { box } from './scene.ts';
 import type { Scene } from './scene.ts';
 

@@ -3,7 +3,7 @@ import type { Point } from '../display.ts';
 import { label } from '../labels.ts';
 import { seenStation } from './breaks.ts';
 import { clipLine, levelAt } from './ground.ts';
-import type { Placed } from './layout.ts';
+import type { Placed } from './follow.ts';
 import type { Scene } from './scene.ts';
 
 /** A swale has a depth and a slope but no invert: it starts where the part before it ends, or by its fall above its outlet, and never out of the ground. */

@@ -50,7 +50,7 @@ describe('the picture', () => {
 
   test('keeps in the key of a phone what a desk letters at its place', () => {
     const said = (width: number): string => walk(toSvg(section(ternHollow, evaluation, { width, height: 340 }), { width, height: 340, label }))
-      .filter(({ tag }) => tag === 'text').map(({ children }) => children.join(' ')).join(' ');
+      .filter(({ tag }) => tag === 'text').map(({ children }) => children.map(String).join(' ')).join(' ');
     expect(rankFor(390)).toBeLessThan(rankFor(1440));
     for (const words of ['alarm 29.79', 'basin 0.76 1.21', 'sill Slider track 30.46', 'line 1 1/2 in 34.14']) {
       expect(said(390)).toContain(words);

@@ -48,9 +48,6 @@ export function part<K extends PartKind>(kind: K, base: BaseName, id: string, fi
 export const routedAs = (what: string, severity: Severity, routed: (results: Results) => Results, cured = false, base: BaseName = 'tern'): FindingCase =>
   ({ ...made(base, what, severity, bases[base], cured), routed });
 
-/** With the stops that its cure cannot avoid. */
-export const raising = (item: FindingCase, ...raises: string[]): FindingCase => ({ ...item, raises });
-
 /** Another answer to one of the outlet's questions. */
 export function answer(key: keyof OutletQuestions, value: 'no' | 'unknown'): FindingCase {
   const outlet = bases.tern.system.parts.find((item): item is Outlet => item.id === 'O1' && item.kind === 'outlet')!;
