@@ -9,8 +9,13 @@ const siteOf = (name: string): DesignDocument => JSON.parse(readFileSync(new URL
 for (const name of ['tern-hollow', 'ridgeback', 'sallow-bend']) {
   const document = siteOf(name);
   const demo = name === 'tern-hollow';
-  const plain = timed(() => { evaluate(document, { band: false }); }, 25);
-  report(`${name}: numbers, findings, all what-ifs`, plain.median, 'ms', demo ? 10 : null);
-  const band = timed(() => { evaluate(document); }, 9);
-  report(`${name}: with the band`, band.median, 'ms', demo ? 100 : null);
+  const plain = timed(() => { evaluate(document, { band: false, whatIfs: false }); }, 25);
+  report(`${name}: numbers and findings`, plain.median, 'ms', demo ? 4 : null);
+  report(`${name}: numbers and findings, processor`, plain.processor, 'ms');
+  const more = timed(() => { evaluate(document, { band: false, whatIfs: true }); }, 15);
+  report(`${name}: with all what-ifs`, more.median, 'ms', demo ? 10 : null);
+  report(`${name}: with all what-ifs, processor`, more.processor, 'ms');
+  const band = timed(() => { evaluate(document); }, 7);
+  report(`${name}: with what-ifs and band`, band.median, 'ms', demo ? 100 : null);
+  report(`${name}: with what-ifs and band, processor`, band.processor, 'ms');
 }
