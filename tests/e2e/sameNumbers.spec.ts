@@ -48,9 +48,6 @@ declare global {
   }
 }
 
-/** The router does not settle on these: a fault of ours that is not mended yet, the same in both engines. Whoever mends it empties the list. */
-const unsettled = ['generated 5185', 'generated 5199'];
-
 test('two hundred generated documents and every demo site give the same bytes in Node and in this browser', async ({ page }) => {
   test.setTimeout(600_000); // a busy machine is slow; what is asserted is never a time
   await page.route('https://numbers.test/', (route) => route.fulfill({ contentType: 'text/html', body: '<!doctype html><title>numbers</title>' }));
@@ -58,7 +55,7 @@ test('two hundred generated documents and every demo site give the same bytes in
   await page.addScriptTag({ content: await engine() });
   const all = cases();
   const differing: string[] = [];
-  const refused: string[] = [];
+  let evaluated = 0;
   for (let from = 0; from < all.length; from += 20) {
     const some = all.slice(from, from + 20);
     const there = await page.evaluate(async (asked) => {
@@ -77,10 +74,10 @@ test('two hundred generated documents and every demo site give the same bytes in
     }, some);
     some.forEach((one, index) => {
       const answer = answerOf(one);
-      if (!answer.startsWith('{')) refused.push(one.name);
+      if (answer.startsWith('{')) evaluated += 1;
       if (createHash('sha256').update(answer).digest('hex') !== there[index]) differing.push(one.name);
     });
   }
   expect(differing).toEqual([]);
-  expect(refused).toEqual(unsettled);
+  expect(evaluated).toBe(all.length);
 });

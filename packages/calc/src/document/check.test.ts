@@ -29,6 +29,8 @@ const bad: readonly [name: string, change: Change, code: string, path: string][]
   ['a NaN', (copy) => { copy.site.catchments[0]!.area = NaN; }, 'document.notFinite', '/site/catchments/0/area'],
   ['an infinite level', (copy) => { copy.site.sills[0]!.level = Infinity; }, 'document.notFinite', '/site/sills/0/level'],
   ['a negative area', (copy) => { copy.site.catchments[1]!.area = -1; }, 'document.negative', '/site/catchments/1/area'],
+  ['a loss that no yard has', (copy) => { copy.site.lowSpots[0]!.existingLoss = 101; }, 'document.outOfRange', '/site/lowSpots/0/existingLoss'],
+  ['a loss that brings water', (copy) => { copy.site.lowSpots[0]!.existingLoss = -1e-6; }, 'document.negative', '/site/lowSpots/0/existingLoss'],
   ['a missing field', (copy) => { Reflect.deleteProperty(copy.site.catchments[0]!, 'slope'); }, 'document.missing', '/site/catchments/0/slope'],
   ['a word for a number', (copy) => { Object.assign(copy.site.catchments[0]!, { area: 'big' }); }, 'document.wrongType', '/site/catchments/0/area'],
   ['a coefficient above one', (copy) => { copy.site.catchments[0]!.coefficient = 1.2; }, 'document.outOfRange', '/site/catchments/0/coefficient'],

@@ -1,7 +1,7 @@
 import { DocumentError } from './error.ts';
 
-/** What a number field may hold. `count` is a whole number, `share` lies between 0 and 1. */
-export type NumberRule = 'any' | 'positive' | 'nonNegative' | 'share' | 'count' | 'level';
+/** What a number field may hold. `count` is a whole number, `share` lies between 0 and 1, `flow` is what a yard can meet [m3/s]. */
+export type NumberRule = 'any' | 'positive' | 'nonNegative' | 'share' | 'count' | 'level' | 'flow';
 export type FieldRule = NumberRule | `${NumberRule}?` | 'text' | 'flag' | 'list' | 'object' | 'object?' | 'text?';
 export type Rules = Readonly<Record<string, FieldRule>>;
 
@@ -9,6 +9,8 @@ export type Rules = Readonly<Record<string, FieldRule>>;
 const largestNumber = 1e7;
 /** Counts and seeds fit 32 bits. */
 const largestCount = 4294967295;
+/** A river [m3/s]; no yard, pump or hose comes near it, and beyond it volumes lose the digits that mass is kept by. */
+const largestFlow = 100;
 
 export function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -17,10 +19,10 @@ export function isObject(value: unknown): value is Record<string, unknown> {
 function checkNumber(value: unknown, rule: NumberRule, path: string): void {
   if (typeof value !== 'number') throw new DocumentError('document.wrongType', path, { expected: 'document.kind.number' });
   if (!(value - value === 0)) throw new DocumentError('document.notFinite', path);
-  const most = rule === 'count' ? largestCount : largestNumber;
+  const most = rule === 'count' ? largestCount : rule === 'flow' ? largestFlow : largestNumber;
   if (value > most || value < -most) throw new DocumentError('document.outOfRange', path, { low: -most, high: most });
   if (rule === 'positive' && value <= 0) throw new DocumentError('document.notPositive', path, { value });
-  if ((rule === 'nonNegative' || rule === 'count') && value < 0) throw new DocumentError('document.negative', path, { value });
+  if ((rule === 'nonNegative' || rule === 'count' || rule === 'flow') && value < 0) throw new DocumentError('document.negative', path, { value });
   if (rule === 'count' && Math.floor(value) !== value) throw new DocumentError('document.wrongType', path, { expected: 'document.kind.whole' });
   if (rule === 'share' && (value < 0 || value > 1)) throw new DocumentError('document.outOfRange', path, { low: 0, high: 1 });
 }

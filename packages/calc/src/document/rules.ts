@@ -18,7 +18,7 @@ export const positionRules: Rules = { x: 'any', y: 'any' };
 export const breakpointRules: Rules = { x: 'any', y: 'any', level: 'level' };
 export const lineRules: Rules = { id: 'text', name: 'text', points: 'list' };
 export const lowSpotRules: Rules = {
-  id: 'text', name: 'text', stageArea: 'list', rimLevel: 'level', spillWidth: 'positive', spillsTo: 'text?', existingLoss: 'nonNegative', station: 'any',
+  id: 'text', name: 'text', stageArea: 'list', rimLevel: 'level', spillWidth: 'positive', spillsTo: 'text?', existingLoss: 'flow', station: 'any',
 };
 export const stageAreaRules: Rules = { level: 'level', area: 'nonNegative' };
 export const catchmentRules: Rules = {
@@ -36,7 +36,7 @@ export const candidateRules: Rules = {
 };
 export const soilRules: Rules = { texture: 'text', infiltrationRate: 'nonNegative?', seasonalHighWaterTable: 'level?', gradeLevel: 'level', frostDepth: 'nonNegative?' };
 export const existingDrainRules: Rules = {
-  id: 'text', name: 'text', diameter: 'positive', hoseFlow: 'nonNegative', backedUpAfter: 'nonNegative?', dyeSeen: 'flag', cameraStop: 'nonNegative?',
+  id: 'text', name: 'text', diameter: 'positive', hoseFlow: 'flow', backedUpAfter: 'nonNegative?', dyeSeen: 'flag', cameraStop: 'nonNegative?',
 };
 export const utilityRules: Rules = { id: 'text', kind: 'text', name: 'text', station: 'any?', level: 'level?', tolerance: 'nonNegative' };
 export const observationRules: Rules = { id: 'text', kind: 'text', note: 'text' };
@@ -92,7 +92,7 @@ export const partRules: Readonly<Record<PartKind, Rules>> = {
 };
 
 export const grateRules: Rules = { openAreaRatio: 'share', slotWidth: 'positive', locked: 'flag', loadClass: 'text', clogging: 'share' };
-export const curveRules: Rules = { flow: 'nonNegative', head: 'nonNegative' };
+export const curveRules: Rules = { flow: 'flow', head: 'nonNegative' };
 export const fittingRules: Rules = { kind: 'text', count: 'count', equivalentLength: 'nonNegative' };
 export const markRules: Rules = { level: 'level', volume: 'nonNegative' };
 export const stepRules: Rules = { at: 'nonNegative', drop: 'nonNegative' };

@@ -43,10 +43,13 @@ function documentCase(draw: Draw, seed: number): DesignDocument {
 /** Some weeks of an hourly record, and one of finer readings. */
 const records = [fixtureText('record/hourlyBeltsville.csv').split('\n').slice(0, 40).join('\n'), 'time,rain (in)\n2020-01-01 00:00,0.01\n2020-01-01 00:15,0.20\n2020-01-01 00:30,0\n2020-01-01 00:45,0.05\n'];
 
+/** Mostly read as what it is, now and then as the other kind. */
 function recordCase(draw: Draw): string {
-  const text = changedText(draw.pick(records), draw);
+  const kind = draw.whole(0, 1);
+  const asHourly = draw.chance(0.9) === (kind === 0);
+  const text = changedText(records[kind]!, draw);
   try {
-    const { depths, ...record } = draw.chance(0.6) ? parseHourly(text) : parseSeries(text);
+    const { depths, ...record } = asHourly ? parseHourly(text) : parseSeries(text);
     canonicalText(record);
     for (const depth of depths) if (!(depth === MISSING || depth >= 0)) throw new Error(`depth ${depth}`);
     return 'record read';
@@ -85,7 +88,7 @@ describe('any document and any file', () => {
     const { outcomes } = await tryAll('fuzz', seeds, oneCase, isSoak);
     if (!isWhole) return;
     expect((outcomes['changed routed'] ?? 0) / seeds.length).toBeGreaterThanOrEqual(0.6);
-    for (const outcome of ['broken refused', 'changed refused', 'table read', 'table refused', 'record read', 'record refused']) expect(outcomes[outcome], outcome).toBeGreaterThan(seeds.length / 400);
+    for (const outcome of ['broken refused', 'changed refused', 'table read', 'table refused', 'record read', 'record refused']) expect(outcomes[outcome], outcome).toBeGreaterThan(seeds.length / 200);
   });
 
   test.each([null, undefined, 0, 'text', [], {}, { schema: 'yardfall.design', version: 2 }])('refuses %j as a document', (value) => {

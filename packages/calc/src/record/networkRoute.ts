@@ -85,20 +85,11 @@ export class NetworkRoute implements Route {
       network.commit();
       done += dt;
       this.book(dt);
-      this.clean();
     }
     this.minute += minutes;
     books.solved += 1;
     for (let pond = 0; pond < this.watches.length; pond += 1) this.watches[pond]!.see(network.volume[pond]!, this.minute, minutes);
     this.resting = false;
-  }
-
-  /** A dry store may end a rounding below nothing; through years that would grow until no level answers it. */
-  private clean(): void {
-    const { network } = this;
-    for (let store = 0; store < network.layout.count; store += 1) {
-      if (network.volume[store]! < 0) network.setLevel(store, network.layout.tables[store]!.bottom);
-    }
   }
 
   private book(dt: number): void {

@@ -22,7 +22,7 @@ export interface RunVolumes {
   readonly stored: number;
 }
 
-/** A storm that brings some drops only is measured against this [m3]: a level is found to so many digits, however little came. */
+/** A storm that brings some drops only is measured against this [m3]: the last digit of a level of 100 m over a hectare is 1e-10 m3, however little came. */
 const leastInflow = 0.01;
 
 /** Keeps the books of one run: highest levels, time over each sill, every volume that came and went. */

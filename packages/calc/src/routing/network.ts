@@ -153,7 +153,7 @@ export class Network {
     for (let i = 0; i < count; i += 1) {
       const own = slopes[i * count + i]! * Math.abs(trialLevel[i]!);
       if (own > steepest) steepest = own;
-      const miss = Math.abs(balance[i]!);
+      const miss = this.owes(i) ? 0 : Math.abs(balance[i]!);
       off += miss;
       if (!(miss <= most)) most = miss;
     }
@@ -196,12 +196,28 @@ export class Network {
     else out.set(flow * share, out.from * share, out.to * share + flow / film);
   }
 
+  /** A dry store that gave a rounding more than it held: it gives nothing more, stays at its bottom and owes it to the next inflow. */
+  private owes(store: number): boolean {
+    return this.balance[store]! > 0 && this.trialLevel[store]! <= this.bottoms[store]!;
+  }
+
   private newton(): void {
     const { count, balance, slopes, trialLevel } = this;
-    for (let i = 0; i < count; i += 1) balance[i] = -balance[i]!;
+    for (let i = 0; i < count; i += 1) {
+      if (this.owes(i)) this.hold(i);
+      else balance[i] = -balance[i]!;
+    }
     solveDominant(count, slopes, balance);
     this.before.set(trialLevel);
     for (let i = 0; i < count; i += 1) trialLevel[i] = this.clipped(i, trialLevel[i]!, trialLevel[i]! + balance[i]!);
+  }
+
+  /** Leaves a level where it is in the next step of Newton. */
+  private hold(store: number): void {
+    const { count, balance, slopes } = this;
+    balance[store] = 0;
+    slopes.fill(0, store * count, (store + 1) * count);
+    slopes[store * count + store] = 1;
   }
 
   /** Back half way along the last step. */
