@@ -65,6 +65,18 @@ describe('the marks of a released job', () => {
     expect(await holds(job.id)).toEqual([]);
   }, 180_000);
 
+  it('are looked at again after the service stood still for days', async () => {
+    test.clock.set('2026-03-02T15:00:00Z');
+    const { job } = await releasedJob(test, ours);
+    const made = await post<LocateTicket>(ours.crew.agent, `/jobs/${job.id}/locate-tickets`, { ...ticket, utilities: ['Gas'] }, 201);
+    await post(ours.crew.agent, `/jobs/${job.id}/locate-tickets/${made.id}/responses`, { utility: 'Gas', answer: 'clear', note: '' }, 200);
+    expect(await holds(job.id)).toEqual([['marks', 'locates.reason.beforeStart']]);
+    test.clock.set('2026-03-10T15:00:00Z');
+    await test.app.get(LocateClockService).queueRechecks();
+    await test.app.get(Worker).drain();
+    expect(await holds(job.id)).toEqual([]);
+  }, 180_000);
+
   it('hold it until the clock has passed and every utility has answered; silence is never clearance', async () => {
     test.clock.set('2026-03-02T15:00:00Z');
     const { job } = await releasedJob(test, ours);

@@ -8,13 +8,15 @@ import { Worker } from '../common/worker.ts';
 import { lockJob } from '../jobs/jobs.access.ts';
 import { holdForMarks } from './tickets.ts';
 
-/** A ticket becomes legal or runs out by itself: every ten minutes the holds of the jobs concerned are looked at again. */
+/** A ticket becomes legal or runs out by itself: every minute the holds of the jobs concerned are looked at again. */
 @Injectable()
 export class LocateClockService implements OnModuleInit {
   private readonly worker: Worker;
   private readonly owner: Owner;
   private readonly clock: Clock;
   private readonly database: Database;
+  /** Up to here every clock has been looked at. */
+  private seenUntil = new Date(0);
 
   constructor(worker: Worker, owner: Owner, clock: Clock, database: Database) {
     this.worker = worker;
@@ -24,7 +26,7 @@ export class LocateClockService implements OnModuleInit {
   }
 
   onModuleInit(): void {
-    this.worker.routine('locates.clock', '*/10 * * * *', () => this.queueRechecks());
+    this.worker.routine('locates.clock', '* * * * *', () => this.queueRechecks());
     this.worker.task('locates.recheck', (actor, { jobId }) => this.recheck(actor, String(jobId)));
   }
 
@@ -35,14 +37,15 @@ export class LocateClockService implements OnModuleInit {
     });
   }
 
-  /** An hour back, so that a service that stood still for a while misses nothing that matters; looking twice does no harm. */
+  /** From the last look on, the first time from the beginning: what ran out while the service stood still is not missed. Looking twice does no harm. */
   async queueRechecks(): Promise<void> {
     const now = this.clock.now();
     await this.owner.pool.query(
       `SELECT graphile_worker.add_job('locates.recheck', json_build_object('companyId', t.company_id, 'jobId', t.job_id), job_key := 'locates.recheck:' || t.job_id)
        FROM (SELECT DISTINCT company_id, job_id FROM locate_ticket
              WHERE status = 'open' AND (legal_start_at BETWEEN $1 AND $2 OR expires_at BETWEEN $1 AND $2)) t`,
-      [new Date(now.getTime() - 3_600_000), now],
+      [this.seenUntil, now],
     );
+    this.seenUntil = now;
   }
 }

@@ -1,23 +1,14 @@
 import type { DryWell, Outlet } from '../document/document.ts';
-import { log } from '../math/log.ts';
+import { dryWellEmptying } from '../outlet/dryWell.ts';
 import type { Finding } from '../results/results.ts';
 import { partsOf } from '../routing/pathParts.ts';
 import { graded, ruled, stated, type CheckInput } from './finding.ts';
 import { setFields } from './patch.ts';
 import { shallowerWell } from './remedies/outlets.ts';
 
-/**
- * Time in which a full dry well soaks away through its base and its wetted sides.
- *
- *   n*A*dh/dt = -f*(A + P*h);  t = n*A/(f*P) * ln(1 + P*H/A)
- *
- * @param well area A, perimeter P, depth H, voids n, design rate f > 0
- * @returns t [s]
- * Source: Darcy seepage at unit gradient, integrated
- */
-export function emptyingTime(well: Pick<DryWell, 'area' | 'perimeter' | 'depth' | 'voids' | 'infiltrationRate'>): number {
-  const { area, perimeter, depth, voids, infiltrationRate } = well;
-  return ((voids * area) / (infiltrationRate * perimeter)) * log(1 + (perimeter * depth) / area);
+/** Time in which a full dry well soaks away [s], at the rate that the design names. */
+function emptyingTime(well: DryWell): number {
+  return dryWellEmptying({ ...well, baseRate: well.infiltrationRate, sideRate: well.infiltrationRate }, well.depth, 0);
 }
 
 /** N8: the design rate against the measured one, and the measured one within the range of the method. */
