@@ -16,8 +16,6 @@ export const CompanySettings = z
   .strictObject({
     /** Hand-dig strip each side of a mark [m]. */
     handDigTolerance: finite(0, 3),
-    /** Least height of the sill above the water in the design storm [m]. */
-    freeboard: finite(0, 1),
     invitationDays: z.number().int().min(1).max(60),
     customerLinkDays: z.number().int().min(1).max(730),
     warrantyMonths: z.number().int().min(0).max(240),
@@ -26,9 +24,9 @@ export const CompanySettings = z
   .meta({ id: 'CompanySettings' });
 export type CompanySettings = z.infer<typeof CompanySettings>;
 
-/** Ours, each a setting: 24 in hand-dig strip, 2 in of freeboard. */
+/** Ours, each a setting: 24 in hand-dig strip, two years of warranty. */
 export const defaultSettings: CompanySettings = {
-  handDigTolerance: 0.6096, freeboard: 0.0508, invitationDays: 7, customerLinkDays: 365, warrantyMonths: 24, limits: [],
+  handDigTolerance: 0.6096, invitationDays: 7, customerLinkDays: 365, warrantyMonths: 24, limits: [],
 };
 
 export const Company = z

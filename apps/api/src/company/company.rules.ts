@@ -1,10 +1,10 @@
 import { checkOverrides } from '@yardfall/calc';
 import { type CompanyLimit, CompanySettings, defaultSettings, type WantedLimit } from '@yardfall/contracts';
 
-/** Settings are stored whole; one that a later version added takes its default. */
+/** Settings are stored whole; one that a later version added takes its default, one that it gave up is left behind. */
 export function readSettings(stored: Uint8Array): CompanySettings {
   const value = JSON.parse(Buffer.from(stored).toString('utf8')) as Record<string, unknown>;
-  return CompanySettings.parse({ ...defaultSettings, ...value });
+  return CompanySettings.parse(Object.fromEntries(Object.entries({ ...defaultSettings, ...value }).filter(([key]) => Object.hasOwn(defaultSettings, key))));
 }
 
 export function writeSettings(settings: CompanySettings): Uint8Array<ArrayBuffer> {

@@ -68,7 +68,6 @@ export const identity = catalogue({
   'identity.settings.responsibleName': { en: 'Who answers for the numbers', es: 'Quién responde por los números' },
   'identity.settings.responsibleHint': { en: 'The customer reads this name.', es: 'El cliente lee este nombre.' },
   'identity.settings.place': { en: 'State and time zone', es: 'Estado y zona horaria' },
-  'identity.settings.freeboard': { en: 'Least height of the sill above the water', es: 'Altura mínima del umbral sobre el agua' },
   'identity.settings.handDig': { en: 'Hand-dig strip on each side of a mark', es: 'Franja de excavación a mano a cada lado de una marca' },
   'identity.settings.warranty': { en: 'Warranty, in months', es: 'Garantía, en meses' },
   'identity.settings.invitation': { en: 'An invitation is good for, in days', es: 'Una invitación vale, en días' },

@@ -35,7 +35,6 @@ export function CompanyForm({ company, etag }: { readonly company: Company; read
       <TextField label={t('identity.settings.responsibleName')} hint={t('identity.settings.responsibleHint')} value={names.responsibleName} maxLength={120} optional
         error={error('responsibleName')} onChange={(e) => setNames({ ...names, responsibleName: e.target.value })} />
       <StateAndZone value={place} onChange={setPlace} />
-      <LengthField kind="height" label={t('identity.settings.freeboard')} value={settings.freeboard} onChange={set('freeboard')} error={needed('freeboard')} />
       <LengthField kind="height" label={t('identity.settings.handDig')} value={settings.handDigTolerance} onChange={set('handDigTolerance')} error={needed('handDigTolerance')} />
       <NumberField label={t('identity.settings.warranty')} unit={t('identity.settings.months')} value={settings.warrantyMonths} onChange={set('warrantyMonths')} error={needed('warrantyMonths')} />
       <NumberField label={t('identity.settings.invitation')} unit={days} value={settings.invitationDays} onChange={set('invitationDays')} error={needed('invitationDays')} />

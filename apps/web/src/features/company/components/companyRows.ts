@@ -6,7 +6,6 @@ export function companyRows({ responsibleName, state, timeZone, settings }: Comp
   const rows = [
     ['responsibleName', responsibleName],
     ['place', `${state}, ${timeZone}`],
-    ['freeboard', q('height', settings.freeboard)],
     ['handDig', q('height', settings.handDigTolerance)],
     ['warranty', q('count', settings.warrantyMonths)],
     ['invitation', q('count', settings.invitationDays)],

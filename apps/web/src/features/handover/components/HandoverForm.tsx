@@ -15,15 +15,17 @@ import './handover.css';
 interface HandoverFormProps {
   readonly job: Job;
   readonly levels: readonly LevelAsked[];
+  /** What the company usually gives. */
+  readonly warrantyYears: number;
 }
 
 const keyOf = ({ part, field }: LevelAsked) => `${part} ${field}`;
 
 /** As-built levels begin with what the crew measured; nothing is taken over from the design. */
-export function HandoverForm({ job, levels }: HandoverFormProps) {
+export function HandoverForm({ job, levels, warrantyYears }: HandoverFormProps) {
   const { t, q } = useText();
   const [typed, setTyped] = useState<Readonly<Record<string, number | null>>>({});
-  const [years, setYears] = useState<number | null>(1);
+  const [years, setYears] = useState<number | null>(warrantyYears);
   const { write, busy, problem } = useHandOver();
   const valueOf = (level: LevelAsked) => typed[keyOf(level)] ?? (keyOf(level) in typed ? null : level.measured);
   const whole = years !== null && Number.isInteger(years) && years >= 1 && years <= 10;

@@ -5,7 +5,7 @@ import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
 import { useBuildRevision } from '../../../hooks/useBuildRevision.ts';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { useChecklistForLevels, useHandover } from '../api/handover.ts';
+import { useChecklistForLevels, useHandover, useUsualWarranty } from '../api/handover.ts';
 import { levelsAsked } from '../model/levels.ts';
 import { HandoverForm } from './HandoverForm.tsx';
 import { HandoverRecord } from './HandoverRecord.tsx';
@@ -17,6 +17,7 @@ export function HandoverSection({ job }: { readonly job: Job }) {
   const { data, error, isPending, refetch } = useHandover(job.id);
   const { document, pending } = useBuildRevision(job);
   const checklist = useChecklistForLevels(job);
+  const warrantyYears = useUsualWarranty(may('handover.complete'));
   if (isPending || pending) return <Loading what={t('handover.loading')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   const { handover, open } = data.data;
@@ -29,5 +30,6 @@ export function HandoverSection({ job }: { readonly job: Job }) {
     );
   }
   if (!may('handover.complete')) return <p>{t('handover.officeHandsOver')}</p>;
-  return document === null ? null : <HandoverForm job={job} levels={levelsAsked(document, checklist)} />;
+  if (warrantyYears === null) return <Loading what={t('handover.loading')} />;
+  return document === null ? null : <HandoverForm job={job} levels={levelsAsked(document, checklist)} warrantyYears={warrantyYears} />;
 }
