@@ -126,6 +126,7 @@ export const designs = catalogue({
   'designs.withSystem': { en: 'With the system', es: 'Con el sistema' },
   'designs.bandHead': { en: 'Band', es: 'Banda' },
   'designs.band': { en: '{lower:height} to {upper:height}', es: '{lower:height} a {upper:height}' },
+  'designs.bandComing': { en: 'being worked out', es: 'en cálculo' },
   'designs.bandOver': { en: 'may come in', es: 'puede entrar' },
   'designs.overSill': { en: '{minutes:duration} over the sill: it comes in', es: '{minutes:duration} sobre el umbral: entra' },
   'designs.years': { en: '{years:number} years', es: '{years:number} años' },

@@ -48,7 +48,9 @@ function FreeboardTable({ document, evaluation }: AnswersProps) {
   const { freeboards } = evaluation.results;
   if (freeboards.length === 0) return null;
   const side = (height: number, minutes: number) => (height < 0 ? t('designs.overSill', { minutes }) : q('height', height));
-  const band = (row: Freeboard) => (row.lower < 0 ? t('designs.bandOver') : t('designs.band', { lower: row.lower, upper: row.upper }));
+  // The quick answer while the hand moves has no band: both ends stand on one run.
+  const coming = evaluation.results.band === null && document.system.parts.length > 0;
+  const band = (row: Freeboard) => coming ? t('designs.bandComing') : (row.lower < 0 ? t('designs.bandOver') : t('designs.band', { lower: row.lower, upper: row.upper }));
   return (
     <section>
       <Heading level={3}>{t('designs.freeboard')}</Heading>
