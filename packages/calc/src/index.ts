@@ -155,6 +155,14 @@ export type { GroundCatchment } from './surface/catchments.ts';
 export { groundProfile } from './surface/groundProfile.ts';
 export type { ProfilePoint } from './surface/groundProfile.ts';
 export { levelAt } from './surface/locate.ts';
+export { crossing, distance, isInside, nearestOf, outlineArea, runLength, sidesOf } from './plan/geometry.ts';
+export type { Side } from './plan/geometry.ts';
+export { overlapArea } from './plan/overlap.ts';
+export { planChecks } from './plan/planChecks.ts';
+export type { PlanCheck } from './plan/planChecks.ts';
+export { planGround } from './plan/planGround.ts';
+export { measureOf, planFigures } from './plan/takeOff.ts';
+export type { PlanFigure } from './plan/takeOff.ts';
 
 // ------------------------------------------------------------ the engine
 export { evaluate, calcVersion } from './evaluate/evaluate.ts';

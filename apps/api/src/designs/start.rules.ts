@@ -41,7 +41,7 @@ export function startDocument(title: string, survey: Taken<SurveyContent> | null
 
 const noSoil = { texture: 'not tested', infiltrationRate: null, seasonalHighWaterTable: null, frostDepth: null };
 const emptySite: Site = {
-  datum: { benchMark: 'Finished floor', level: 30.48 }, closure: null, lotArea: null, sills: [], spotLevels: [], breaklines: [], walls: [], lowSpots: [], catchments: [], candidateOutlets: [],
+  datum: { benchMark: 'Finished floor', level: 30.48 }, closure: null, lotArea: null, sills: [], spotLevels: [], breaklines: [], walls: [], plan: null, lowSpots: [], catchments: [], candidateOutlets: [],
   soil: { ...noSoil, gradeLevel: 30.48 }, existingDrains: [], utilities: [], observations: [],
 };
 

@@ -1,3 +1,4 @@
+import { checkPlan } from './checkPlan.ts';
 import { DocumentError } from './error.ts';
 import { checkEach, checkFields, checkUniqueIds, checkWord } from './fields.ts';
 import {
@@ -111,6 +112,7 @@ export function checkSite(site: Site, partIds: ReadonlySet<string>): void {
   site.catchments.forEach((catchment, index) => { checkCatchment(catchment, `/site/catchments/${index}`); });
   checkSurvey(site);
   checkLines(site);
+  checkPlan(site.plan);
   checkSpills(site);
   checkTargets(site, partIds);
 }

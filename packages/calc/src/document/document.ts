@@ -8,6 +8,7 @@ import type { Site } from './types/site.ts';
 export type * from './types/construction.ts';
 export type * from './types/gravityParts.ts';
 export type * from './types/outletPart.ts';
+export type * from './types/plan.ts';
 export type * from './types/pumpedParts.ts';
 export type * from './types/rain.ts';
 export type * from './types/site.ts';

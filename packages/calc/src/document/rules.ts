@@ -7,7 +7,7 @@ export const rootRules: Rules = {
 };
 export const siteRules: Rules = {
   datum: 'object', closure: 'object?', lotArea: 'positive?', sills: 'list', spotLevels: 'list', breaklines: 'list', walls: 'list', lowSpots: 'list', catchments: 'list', candidateOutlets: 'list', soil: 'object',
-  existingDrains: 'list', utilities: 'list', observations: 'list',
+  existingDrains: 'list', utilities: 'list', observations: 'list', plan: 'object?',
 };
 export const datumRules: Rules = { benchMark: 'text', level: 'level' };
 export const closureRules: Rules = { misclosure: 'any', setUps: 'count' };
@@ -39,6 +39,10 @@ export const existingDrainRules: Rules = {
   id: 'text', name: 'text', diameter: 'positive', hoseFlow: 'flow', backedUpAfter: 'nonNegative?', dyeSeen: 'flag', cameraStop: 'nonNegative?',
 };
 export const utilityRules: Rules = { id: 'text', kind: 'text', name: 'text', station: 'any?', level: 'level?', tolerance: 'nonNegative' };
+export const planRules: Rules = { picture: 'object?', north: 'nonNegative?', shapes: 'list' };
+export const pictureRules: Rules = { photo: 'text', width: 'positive', height: 'positive', tie: 'object?' };
+export const tieRules: Rules = { from: 'object', to: 'object', length: 'positive' };
+export const shapeRules: Rules = { id: 'text', name: 'text', kind: 'text', use: 'text', points: 'list', of: 'text?' };
 export const observationRules: Rules = { id: 'text', kind: 'text', note: 'text' };
 
 export const rainRules: Rules = { table: 'object', allowance: 'share', storm: 'object', recorded: 'object?', designReturnPeriod: 'positive', checkReturnPeriod: 'positive' };

@@ -27,7 +27,7 @@ function partFromOne(part: Json): Json {
 
 function siteFromOne(site: Json): Json {
   return {
-    ...site, closure: null, lotArea: null, breaklines: [], walls: [],
+    ...site, closure: null, lotArea: null, breaklines: [], walls: [], plan: null,
     sills: each(site['sills'], (sill) => ({ ...sill, soilFall: null, landing: null })),
     soil: within(site['soil'], (soil) => ({ ...soil, frostDepth: null })),
     spotLevels: each(site['spotLevels'], (spot) => ({ ...spot, position: null })),

@@ -1,6 +1,6 @@
 import type { DesignDocument, RainTable } from '@yardfall/calc';
 import { z } from 'zod';
-import { finite, Level, Sha256, text } from '../common.ts';
+import { finite, Id, Level, Sha256, text } from '../common.ts';
 import { PartSchema, outletKinds } from './parts.ts';
 
 const PartId = z.string().regex(/^[A-Za-z][A-Za-z0-9-]{0,39}$/);
@@ -30,6 +30,26 @@ const DrainsTo = z.discriminatedUnion('kind', [
 ]);
 
 const Position = z.strictObject({ x: finite(-10_000, 10_000), y: finite(-10_000, 10_000) });
+
+const planUses = [
+  'house', 'roof', 'paving', 'lawn', 'bed', 'gravel', 'permeablePaving', 'pool', 'neighbour', 'septic', 'lot', 'wall', 'gutter', 'pipe', 'drain', 'utility', 'measure', 'sill', 'part',
+  'tree',
+] as const;
+const Pixel = z.strictObject({ x: finite(0, 100_000), y: finite(0, 100_000) });
+
+const Plan = z.strictObject({
+  picture: z
+    .strictObject({ photo: Id, width: finite(1, 100_000), height: finite(1, 100_000), tie: z.strictObject({ from: Pixel, to: Pixel, length: finite(0.01, 5000) }).nullable() })
+    .nullable(),
+  north: finite(0, 360).nullable(),
+  shapes: list(
+    z.strictObject({
+      id: PartId, name: Name, kind: z.enum(['area', 'line', 'place']), use: z.enum(planUses), points: z.array(Position).min(1).max(500),
+      of: PartId.nullable(),
+    }),
+    300,
+  ),
+});
 
 const Loss = z.discriminatedUnion('method', [
   z.strictObject({ method: z.literal('volumetric') }),
@@ -96,6 +116,7 @@ const Site = z.strictObject({
     }),
     50,
   ),
+  plan: Plan.nullable(),
 });
 
 const Rain = z.strictObject({

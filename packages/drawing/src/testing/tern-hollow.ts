@@ -69,7 +69,7 @@ export const ternHollow: DesignDocument = {
       { id: 'x3', name: 'Rim', level: ft(99.98), station: ft(11), position: null },
       { id: 'x4', name: 'Side yard', level: ft(100.1), station: ft(60), position: null },
     ],
-    breaklines: [], walls: [],
+    breaklines: [], walls: [], plan: null,
     lowSpots: [{
       id: 'LS1', name: 'Patio', rimLevel: ft(99.98), spillWidth: ft(6), spillsTo: null, existingLoss: 0, station: ft(6),
       stageArea: [[99.62, 20], [99.7, 140], [99.8, 300], [99.93, 640], [99.98, 900]].map(([level = 0, area = 0]) => ({ level: ft(level), area: area * 0.09290304 })),

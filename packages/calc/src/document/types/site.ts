@@ -1,5 +1,6 @@
 // The site: what must stay dry, where water gathers, what the ground is like. SI units, levels above the job's own datum [m].
 import type { OutletKind } from './outletPart.ts';
+import type { Plan } from './plan.ts';
 
 export interface Site {
   readonly datum: { readonly benchMark: string; readonly level: number };
@@ -19,6 +20,8 @@ export interface Site {
   readonly existingDrains: readonly ExistingDrain[];
   readonly utilities: readonly Utility[];
   readonly observations: readonly Observation[];
+  /** The drawn plan; null when none was drawn. */
+  readonly plan: Plan | null;
 }
 
 /** The lowest place at which water can enter what must stay dry. */
@@ -45,7 +48,7 @@ export interface SpotLevel {
   readonly position: Position | null;
 }
 
-/** A place on the plan: x to the east, y to the north of the plan's own origin [m]. */
+/** A place on the plan: x to the right, y upwards from the plan's own origin [m]; where north lies is said by the plan. */
 export interface Position {
   readonly x: number;
   readonly y: number;

@@ -1,4 +1,4 @@
-import type { Catchment, DrainsTo, LowSpot, Loss, Sill, Site, SpotLevel, StageArea, Surface } from '../../document/document.ts';
+import type { Catchment, DrainsTo, LowSpot, Loss, Plan, PlanShape, Sill, Site, SpotLevel, StageArea, Surface } from '../../document/document.ts';
 import { rounded, type Draw } from './draw.ts';
 
 /** Level of the finished floor of a generated house; some jobs take their bench mark as zero, some stand below it. */
@@ -98,6 +98,14 @@ function spotLevels(draw: Draw, { floor, spots }: Ground): SpotLevel[] {
 
 const textures = ['sand', 'loamy sand', 'sandy loam', 'loam', 'silt loam', 'clay loam', 'clay'];
 
+/** A plan of what the document says; it draws no lot, so that sites of a seed stay what they were. */
+const drawnPlan = (catchments: readonly Catchment[]): Plan => ({
+  picture: { photo: '01900000-0000-7000-8000-000000000001', width: 1600, height: 1200, tie: { from: { x: 100, y: 900 }, to: { x: 1300, y: 900 }, length: 24 } }, north: 12,
+  shapes: catchments.map(({ id, name, area }, index): PlanShape => ({
+    id: `Z${index + 1}`, name, kind: 'area', use: 'lawn', of: id, points: [{ x: 0, y: 10 * index }, { x: 8, y: 10 * index }, { x: 8, y: 10 * index + area / 8 }, { x: 0, y: 10 * index + area / 8 }],
+  })),
+});
+
 export function generatedSite(draw: Draw, ground: Ground, catchments: readonly Catchment[]): Site {
   const { floor, spots } = ground;
   const bottom = Math.min(...spots.map((spot) => spot.stageArea[0]!.level));
@@ -118,5 +126,6 @@ export function generatedSite(draw: Draw, ground: Ground, catchments: readonly C
     existingDrains: draw.chance(0.3) ? [{ id: 'E1', name: 'Old drain', diameter: 0.1016, hoseFlow: draw.between(2e-4, 8e-4), backedUpAfter: draw.chance(0.7) ? draw.between(30, 900) : null, dyeSeen: draw.chance(0.5), cameraStop: draw.chance(0.5) ? draw.between(2, 20) : null }] : [],
     utilities: draw.chance(0.4) ? [{ id: 'U1', kind: draw.pick(['power', 'gas', 'water'] as const), name: 'Marked line', station: draw.between(1, 20), level: rounded(floor - draw.between(0.3, 0.9)), tolerance: 0.6096 }] : [],
     observations: seen ? [{ id: 'B1', kind: draw.pick(['neighbourFill', 'waterOnDryDays', 'leaningWall'] as const), note: 'Seen' }] : [],
+    plan: spots.length > 1 ? drawnPlan(catchments) : null,
   };
 }
