@@ -1,16 +1,23 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { LongFirst } from './tools/test-order.mjs';
 
 const conditions = { resolve: { conditions: ['development'] }, ssr: { resolve: { conditions: ['development'] } } };
 
 export default defineConfig({
   ...conditions,
   test: {
+    maxWorkers: Math.max(2, availableParallelism() - 1), // the default leaves one of two cores without work
+    sequence: { sequencer: LongFirst },
     projects: [
       {
         ...conditions,
         test: {
           name: 'unit',
           include: ['packages/*/src/**/*.test.{ts,tsx}', 'apps/*/src/**/*.test.{ts,tsx}', 'tools/**/*.test.mjs'],
+          // A limit is for what hangs: no test asserts a time, and a busy machine may take many times as long.
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
         },
       },
       {
@@ -19,8 +26,8 @@ export default defineConfig({
           name: 'api',
           include: ['tests/{api,authorization,contract,database}/**/*.test.ts'],
           globalSetup: ['tests/support/database.global.ts'],
-          testTimeout: 30_000,
-          hookTimeout: 60_000,
+          testTimeout: 120_000,
+          hookTimeout: 300_000,
         },
       },
       {

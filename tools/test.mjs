@@ -37,7 +37,7 @@ async function browser() {
     const counts = listed(report);
     const required = process.env.REQUIRE_BROWSER === '1';
     steps.say(`The ${counts.skipped} browser tests ${required ? 'FAIL' : 'are skipped'}: ${NO_CHROMIUM}.`);
-    return required ? { passed: 0, failed: Math.max(1, counts.skipped), skipped: 0 } : counts;
+    return required ? { ...ZERO, failed: Math.max(1, counts.skipped), broken: [`all browser tests: ${NO_CHROMIUM}`] } : counts;
   }
   const code = await passThrough(process.execPath, [PLAYWRIGHT, 'test', '--reporter=list,json'], { cwd: root, env });
   return readPlaywright(report, code);
@@ -50,7 +50,8 @@ async function stage(title, work) {
   const counts = await work();
   const empty = counts.passed + counts.failed + counts.skipped === 0;
   steps.say(`== ${title}: ${line(counts)} in ${time.total()}${empty ? ' (it reported no test, which is a failure)' : ''}`);
-  return empty ? { ...counts, failed: 1 } : counts;
+  const broken = (empty ? [...counts.broken, 'it reported no test'] : counts.broken).map((text) => `${title}: ${text}`);
+  return { ...counts, failed: empty ? 1 : counts.failed, broken };
 }
 
 await run(async () => {
@@ -63,6 +64,7 @@ await run(async () => {
     total = add(total, await stage('reliability tests', () => vitest('reliability')));
     total = add(total, await stage('browser tests', browser));
     steps.say(`\nAll stages in ${steps.total()}`);
+    for (const text of total.broken) steps.say(`FAILED ${text}`); // here as well, because the end of a log is what is kept and read
     steps.say(line(total));
     return total.failed > 0 ? 1 : 0;
   } finally {

@@ -39,8 +39,7 @@ describe('bad input', () => {
     if (sample === undefined) throw new Error(`${endpoint.id} has no sample call in samples.ts`);
     return sample(world, 'owner');
   };
-  const raw = async (endpoint: Endpoint, type: string, body: string) => {
-    const call = await sampleOf(endpoint);
+  const raw = async (endpoint: Endpoint, call: SampleCall, type: string, body: string) => {
     const method = endpoint.method.toLowerCase() as 'post' | 'put' | 'patch' | 'delete';
     const request = agentFor(endpoint)[method](addressOf(endpoint, call)).set('Content-Type', type).set('Idempotency-Key', randomUUID());
     const before = await fingerprint(world.test.owner);
@@ -66,12 +65,12 @@ describe('bad input', () => {
 
   it.each(named(withJson))('%s refuses what is not its JSON and changes nothing', async (_, endpoint) => {
     const call = await sampleOf(endpoint);
-    expect(await raw(endpoint, 'application/json', JSON.stringify({ ...call.body, unheardOf: 1 }))).toEqual([400, 'request.invalid']);
-    expect(await raw(endpoint, 'application/json', '[]')).toEqual([400, 'request.invalid']);
-    expect(await raw(endpoint, 'application/json', 'null')).toEqual([400, 'request.unreadable']);
-    expect(await raw(endpoint, 'application/json', '{"half":')).toEqual([400, 'request.unreadable']);
-    expect(await raw(endpoint, 'text/plain', 'hello')).toEqual([415, 'request.unsupportedType']);
-    expect(await raw(endpoint, 'application/json', `{"x":"${'y'.repeat(endpoint.maxBody ?? 1_048_576)}"}`)).toEqual([413, 'request.tooLarge']);
+    expect(await raw(endpoint, call, 'application/json', JSON.stringify({ ...call.body, unheardOf: 1 }))).toEqual([400, 'request.invalid']);
+    expect(await raw(endpoint, call, 'application/json', '[]')).toEqual([400, 'request.invalid']);
+    expect(await raw(endpoint, call, 'application/json', 'null')).toEqual([400, 'request.unreadable']);
+    expect(await raw(endpoint, call, 'application/json', '{"half":')).toEqual([400, 'request.unreadable']);
+    expect(await raw(endpoint, call, 'text/plain', 'hello')).toEqual([415, 'request.unsupportedType']);
+    expect(await raw(endpoint, call, 'application/json', `{"x":"${'y'.repeat(endpoint.maxBody ?? 1_048_576)}"}`)).toEqual([413, 'request.tooLarge']);
   });
 
   it.each(named(withJson))('%s refuses text that cannot be stored', async (_, endpoint) => {
