@@ -84,8 +84,8 @@ export interface Extent {
 }
 
 export interface DisplayList {
-  readonly name: 'section' | 'storm' | 'pump' | 'stage';
-  /** Metres for a section (x drawn station, y level); axis units for a graph. */
+  readonly name: 'section' | 'plan' | 'storm' | 'pump' | 'stage';
+  /** Metres for a section (x drawn station, y level) and for a plan; axis units for a graph. */
   readonly extent: Extent;
   /** Vertical scale divided by horizontal scale; null for a graph. */
   readonly exaggeration: number | null;

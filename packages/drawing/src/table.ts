@@ -34,6 +34,16 @@ export function sectionTable(document: DesignDocument, evaluation: Evaluation | 
   return { caption: label('drawing.table.section'), columns: [label('drawing.table.part'), label('drawing.table.what')], rows };
 }
 
+/** One row for every shape of the plan with its measure, then the spot levels that have a place on it. */
+export function planTable({ site }: DesignDocument, measures: ReadonlyMap<string, number>): DrawingTable {
+  const shapes = (site.plan?.shapes ?? []).map(({ id, name, kind }) => {
+    const measure = measures.get(id) ?? 0;
+    return [value('name', name), kind === 'place' ? label('drawing.value.none') : kind === 'area' ? value('area', measure) : label('drawing.value.length', { value: measure })];
+  });
+  const spots = site.spotLevels.filter(({ position }) => position !== null).map(({ name, level }) => [value('name', name), value('level', level)]);
+  return { caption: label('drawing.table.plan'), columns: [label('drawing.table.part'), label('drawing.table.measure')], rows: [...shapes, ...spots] };
+}
+
 /** The storm at every `every` seconds of the window that its graph shows. */
 export function stormTable(run: StormRun, every = 300): DrawingTable {
   const [from, to] = windowOf(run);

@@ -35,6 +35,8 @@ import { findings } from './catalogues/findings.ts';
 import { workings } from './catalogues/workings.ts';
 import { explain } from './catalogues/explain.ts';
 import { drawing } from './catalogues/drawing.ts';
+import { plan } from './catalogues/plan.ts';
+import { surface } from './catalogues/surface.ts';
 import { errors } from './catalogues/errors.ts';
 import { problems } from './catalogues/problems.ts';
 import { identity } from './catalogues/identity.ts';
@@ -79,6 +81,8 @@ export const catalogues = {
   workings,
   explain,
   drawing,
+  plan,
+  surface,
   errors,
   problems,
   identity,
@@ -109,6 +113,8 @@ export const messages = {
   ...workings,
   ...explain,
   ...drawing,
+  ...plan,
+  ...surface,
   ...errors,
   ...problems,
   ...identity,

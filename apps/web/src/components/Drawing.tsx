@@ -48,13 +48,14 @@ export function Drawing({ display, title, height, selected = null, onSelect, par
   );
 }
 
-interface Press {
+export interface Press {
   readonly onSelect: ((part: string) => void) | undefined;
   readonly partName: ((part: string) => string) | undefined;
   readonly selected: string | null;
 }
 
-function elementOf(node: SvgNode, key: number, press: Press): ReactElement {
+/** A node of a drawing as an element of the page. */
+export function elementOf(node: SvgNode, key: number, press: Press): ReactElement {
   const children = node.children.map((child, at) => (typeof child === 'string' ? child : elementOf(child, at, press)));
   return createElement(node.tag, { key, ...reactProps(node.attrs), ...pressProps(node, press) }, ...children);
 }

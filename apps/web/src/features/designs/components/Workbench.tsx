@@ -9,6 +9,7 @@ import { useDraft, type Draft } from '../hooks/useDraft.ts';
 import { useEvaluation, type Uncomputed } from '../hooks/useEvaluation.ts';
 import { IssueForm } from './IssueForm.tsx';
 import { PartsEditor } from './PartsEditor.tsx';
+import { PlanEditor } from './plan/PlanEditor.tsx';
 import { RevisionReading } from './RevisionReading.tsx';
 
 interface WorkbenchProps {
@@ -23,10 +24,12 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
   const draft = useDraft(jobId, revision, refresh);
   const computed = useEvaluation(draft.document, revision.evaluation as Evaluation | null);
   const [selected, setSelected] = useState<string | null>(null);
+  const { t } = useText();
   return (
     <div className="stack">
       <DraftLine draft={draft} problem={computed.problem} />
       <RevisionReading document={draft.document} evaluation={computed.evaluation} revision={revision} edit={draft.edit} selected={selected} onSelect={setSelected}>
+        <details className="fold" open={draft.document.site.plan !== null}><summary>{t('plan.title')}</summary><PlanEditor jobId={jobId} document={draft.document} edit={draft.edit} /></details>
         <PartsEditor document={draft.document} edit={draft.edit} selected={selected} onSelect={setSelected} />
       </RevisionReading>
       <IssueForm jobId={jobId} revision={revision} etag={etag} ready={draft.state === 'office'} />

@@ -1,0 +1,76 @@
+import type { DesignDocument, Plan, Position } from '@yardfall/calc';
+import { photos, type DraftOperation } from '@yardfall/contracts';
+import { pictureScale, shownScale } from '@yardfall/drawing';
+import { useMutation } from '@tanstack/react-query';
+import { useState } from 'react';
+import { v7 as uuidv7 } from 'uuid';
+import { Button } from '../../../../components/Button.tsx';
+import { FilePick } from '../../../../components/FilePick.tsx';
+import { Heading } from '../../../../components/Heading.tsx';
+import { LengthField } from '../../../../components/LengthField.tsx';
+import { ProblemNotice } from '../../../../components/Notice.tsx';
+import { NumberField } from '../../../../components/NumberField.tsx';
+import { call } from '../../../../lib/api.ts';
+import { useText } from '../../../../lib/reader.tsx';
+import { setPicture, tiePicture } from '../../model/plan/operations.ts';
+
+interface PicturePanelProps {
+  readonly jobId: string;
+  readonly document: DesignDocument;
+  readonly plan: Plan;
+  readonly edit: (operations: readonly DraftOperation[]) => void;
+  readonly tying: boolean;
+  /** Places tapped for the tie [pixels of the picture]. */
+  readonly places: readonly Position[];
+  readonly onTie: () => void;
+  readonly onDone: () => void;
+}
+
+/** The picture below the plan, what in it has a known length, and where north is. */
+export function PicturePanel({ jobId, document, plan, edit, tying, places, onTie, onDone }: PicturePanelProps) {
+  const { t } = useText();
+  const [length, setLength] = useState<number | null>(null);
+  const send = useMutation({ mutationFn: (file: File) => sent(jobId, file, t('plan.under')) });
+  const { picture } = plan;
+  const [from, to] = places;
+  const tie = () => {
+    if (!picture || !from || !to || length === null || length <= 0) return;
+    const next = { ...picture, tie: { from, to, length } };
+    const before = pictureScale(picture);
+    edit(tiePicture(document, plan, next, before === null ? null : (pictureScale(next) ?? before) / shownScale(picture)));
+    setLength(null);
+    onDone();
+  };
+  return (
+    <section className="stack">
+      <Heading level={3}>{t('plan.under')}</Heading>
+      <FilePick label={t('plan.under')} hint={t('plan.underHint')} accept="image/jpeg,image/png" disabled={send.isPending}
+        onPick={(file) => send.mutate(file, { onSuccess: (made) => { edit(setPicture({ photo: made.id, width: made.width, height: made.height, tie: null })); onTie(); } })} />
+      <ProblemNotice problem={send.error} />
+      {picture?.tie ? <p>{t('plan.tied', { length: picture.tie.length })}</p> : null}
+      {picture ? (
+        <div className="row">
+          {tying ? null : <Button kind={picture.tie ? 'plain' : 'main'} onClick={onTie}>{t('plan.tie')}</Button>}
+          <Button kind="text" onClick={() => { edit(setPicture(null)); onDone(); }}>{t('plan.noPicture')}</Button>
+        </div>
+      ) : null}
+      {picture && tying && from && to ? (
+        <div className="plan-panel">
+          <LengthField label={t('plan.tieLength')} value={length} onChange={setLength} />
+          <div className="row plan-wide"><Button kind="main" disabled={length === null || length <= 0} onClick={tie}>{t('plan.tieSet')}</Button></div>
+        </div>
+      ) : null}
+      <div className="plan-panel">
+        <NumberField label={t('plan.north')} value={plan.north} decimals={1} unit="°"
+          onChange={(north) => { if (north !== null && north >= 0 && north <= 360 && north !== plan.north) edit([{ kind: 'replace', path: ['site', 'plan', 'north'], value: north }]); }} />
+      </div>
+    </section>
+  );
+}
+
+/** The picture goes to the office as a photo of the job; its size comes back with it. */
+async function sent(jobId: string, file: File, note: string) {
+  const sha256 = Array.from(new Uint8Array(await crypto.subtle.digest('SHA-256', await file.arrayBuffer())), (byte) => byte.toString(16).padStart(2, '0')).join('');
+  const meta = { id: uuidv7(), sha256, takenAt: new Date(file.lastModified).toISOString(), itemKey: null, part: null, note, forCustomer: false };
+  return (await call(photos.add, { params: { jobId }, body: meta, file, fileName: 'plan' })).data;
+}

@@ -1,0 +1,73 @@
+import { planFigures, type Catchment, type DesignDocument, type Plan, type PlanPicture, type PlanShape, type PlanUse, type SpotLevel } from '@yardfall/calc';
+import { applyOperations, type DraftOperation } from '@yardfall/contracts';
+import { scalePlan } from '@yardfall/drawing';
+import { newCatchment, surfaceDefaults } from '../catchments.ts';
+
+export const emptyPlan: Plan = { picture: null, north: null, shapes: [] };
+
+const shapesPath = ['site', 'plan', 'shapes'];
+const replace = (path: readonly string[], value: unknown): DraftOperation => ({ kind: 'replace', path: [...path], value: value as never });
+
+/** The edits together with the figures that they change: what is tied to a shape measures what the shape measures. */
+export function withFigures(document: DesignDocument, operations: readonly DraftOperation[]): DraftOperation[] {
+  const after = applyOperations(document, operations);
+  const touched = new Set(operations.flatMap((operation) => (operation.kind === 'connect' ? [] : [shapeOf(operation)])));
+  const figures = planFigures(after).filter(({ shape, drawn, stated }) => touched.has(shape) && drawn > 0 && drawn !== stated);
+  return [...operations, ...figures.map(({ path, drawn }) => replace(path, drawn))];
+}
+
+function shapeOf(operation: Exclude<DraftOperation, { kind: 'connect' }>): string {
+  if (operation.kind === 'add') return (operation.value as { readonly id?: string }).id ?? '';
+  return operation.path.find((key) => key.startsWith('@'))?.slice(1) ?? '';
+}
+
+export function addShape(document: DesignDocument, shape: PlanShape): DraftOperation[] {
+  return withFigures(document, [{ kind: 'add', path: [...shapesPath, '-'], value: shape as never }]);
+}
+
+export function changeShape(document: DesignDocument, shape: PlanShape): DraftOperation[] {
+  return withFigures(document, [replace([...shapesPath, `@${shape.id}`], shape)]);
+}
+
+export function removeShape(shape: PlanShape): DraftOperation[] {
+  return [{ kind: 'remove', path: [...shapesPath, `@${shape.id}`] }];
+}
+
+export function freeId(taken: readonly { readonly id: string }[], letter: string): string {
+  const known = new Set(taken.map(({ id }) => id));
+  let n = 1;
+  while (known.has(`${letter}${String(n)}`)) n += 1;
+  return `${letter}${String(n)}`;
+}
+
+const surfaceUses: readonly PlanUse[] = ['roof', 'paving', 'lawn', 'bed', 'gravel', 'permeablePaving', 'pool', 'neighbour'];
+
+export const isSurface = (shape: PlanShape): boolean => shape.kind === 'area' && surfaceUses.includes(shape.use);
+
+/** A surface of the design made from an outline, which measures it from then on. */
+export function catchmentFrom(document: DesignDocument, shape: PlanShape): DraftOperation[] {
+  const surface = shape.use as Catchment['surface'];
+  const catchment: Catchment = { ...newCatchment(document, shape.name), surface, ...surfaceDefaults(surface) };
+  const added: DraftOperation = { kind: 'add', path: ['site', 'catchments', '-'], value: catchment as never };
+  const after = applyOperations(document, [added]);
+  return [added, ...changeShape(after, { ...shape, of: catchment.id })];
+}
+
+/** A spot level at a place: a new one, or one of the level book that had no place yet. */
+export function putSpot(document: DesignDocument, spot: SpotLevel): DraftOperation[] {
+  const known = document.site.spotLevels.some(({ id }) => id === spot.id);
+  return [known ? replace(['site', 'spotLevels', `@${spot.id}`], spot) : { kind: 'add', path: ['site', 'spotLevels', '-'], value: spot as never }];
+}
+
+export function setPicture(picture: PlanPicture | null): DraftOperation[] {
+  return [replace(['site', 'plan', 'picture'], picture)];
+}
+
+/** The picture's known length; what was traced by an earlier one grows or shrinks with it. */
+export function tiePicture(document: DesignDocument, plan: Plan, picture: PlanPicture, times: number | null): DraftOperation[] {
+  if (times === null || times === 1) return setPicture(picture);
+  const { shapes, spots } = scalePlan(plan, document.site.spotLevels, times);
+  const moved = shapes.map((shape) => replace([...shapesPath, `@${shape.id}`], shape));
+  const placed = spots.filter(({ position }) => position !== null).map((spot) => replace(['site', 'spotLevels', `@${spot.id}`], spot));
+  return withFigures(document, [...setPicture(picture), ...moved, ...placed]);
+}
