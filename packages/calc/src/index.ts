@@ -155,6 +155,8 @@ export type { GroundCatchment } from './surface/catchments.ts';
 export { groundProfile } from './surface/groundProfile.ts';
 export type { ProfilePoint } from './surface/groundProfile.ts';
 export { levelAt } from './surface/locate.ts';
+export { parsePointList, usualPointOrder } from './levels/pointList.ts';
+export type { ListedPoint, PointColumn, PointList, PointUnit } from './levels/pointList.ts';
 export { crossing, distance, isInside, nearestOf, outlineArea, runLength, sidesOf } from './plan/geometry.ts';
 export type { Side } from './plan/geometry.ts';
 export { overlapArea } from './plan/overlap.ts';

@@ -45,8 +45,8 @@ const looks: Readonly<Record<PlanUse, Look>> = {
   sill: look('sill'), part: look('water'), tree: look('ground'),
 };
 
-/** A scale bar is about a fifth of the picture. */
-const barShare = 0.2;
+/** A scale bar is an eighth to a quarter of the picture. */
+const barShare = 0.25;
 const foot = 0.3048;
 
 class PlanPen {
@@ -166,7 +166,7 @@ function drawArrow(pen: PlanPen, { from, direction }: FlowArrow, perPixel: numbe
 /** Bar of a round length, and the way north, in the lower corners of the sheet. */
 function drawScale(pen: PlanPen, extent: Extent, perPixel: number, unit: PlanOptions['scaleUnit'], north: number | null): void {
   const size = unit === 'foot' ? foot : 1;
-  const length = roundStep(((extent.x1 - extent.x0) * barShare) / size, 1) * size;
+  const length = roundStep(((extent.x1 - extent.x0) * barShare) / size, 2) * size;
   const [x, y] = [extent.x0 + 12 * perPixel, extent.y0 + 14 * perPixel];
   pen.line(null, 'ink', [[x, y + 4 * perPixel], [x, y], [x + length, y], [x + length, y + 4 * perPixel]], 'thin');
   pen.text(null, 'ink', [x + length, y], label('drawing.scaleBar', { length }), 'right', 0);

@@ -13,5 +13,13 @@ export const levels = catalogue({
   'levels.rodTooLong': { en: '{value:length} is more than a rod of {longest:length} can read: feet or inches?', es: '{value:length} es más de lo que lee una regla de {longest:length}: ¿pies o pulgadas?' },
   'levels.notFinite': { en: 'A reading is not a number.', es: 'Una lectura no es un número.' },
   'levels.wrongMode': { en: 'A line holds a reading that does not belong to the way this rod is read.', es: 'Una línea tiene una lectura que no corresponde al modo de leer la regla.' },
+  'levels.list.empty': { en: 'The list has no points.', es: 'La lista no tiene puntos.' },
+  'levels.list.tooMany': { en: 'A list of more than {most:number} points is too long for a yard.', es: 'Una lista de más de {most:number} puntos es muy larga para un patio.' },
+  'levels.list.order': { en: 'Northing, easting and elevation each need one column.', es: 'Norte, este y elevación necesitan una columna cada uno.' },
+  'levels.list.cellMissing': { en: 'Line {line:count}, column {column:count}: here stands nothing.', es: 'Línea {line:count}, columna {column:count}: aquí no hay nada.' },
+  'levels.list.notANumber': { en: 'Line {line:count}, column {column:count}: “{text:text}” is not a number. Is the order of the columns right?', es: 'Línea {line:count}, columna {column:count}: “{text:text}” no es un número. ¿Es correcto el orden de las columnas?' },
+  'levels.list.openQuote': { en: 'Line {line:count}, column {column:count}: a quotation mark is opened and not closed.', es: 'Línea {line:count}, columna {column:count}: una comilla se abre y no se cierra.' },
+  'levels.list.twice': { en: 'Line {line:count}: point {point:text} stands in line {other:count} already.', es: 'Línea {line:count}: el punto {point:text} ya está en la línea {other:count}.' },
+  'levels.list.tooWide': { en: 'Line {line:count}: the points lie more than {most:length} apart. Is the order of the columns right?', es: 'Línea {line:count}: los puntos están a más de {most:length}. ¿Es correcto el orden de las columnas?' },
   'levels.repeatedId': { en: 'Two lines of the book are the same line.', es: 'Dos líneas de la libreta son la misma.' },
 });

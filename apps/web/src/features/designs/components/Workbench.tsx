@@ -44,6 +44,7 @@ function DraftLine({ draft, problem }: { readonly draft: Draft; readonly problem
       <div className="row">
         <Saved state={draft.state === 'conflict' ? 'failed' : draft.state} />
         {draft.undo ? <Button kind="text" onClick={draft.undo}>{t('designs.undo')}</Button> : null}
+        {draft.redo ? <Button kind="text" onClick={draft.redo}>{t('designs.redo')}</Button> : null}
       </div>
       {problem ? <Notice severity="stop" title={t('designs.cannotEvaluate')}><p>{say(problem.code, problem.params)} {t('designs.problemAt', { path: problem.path })}</p></Notice> : null}
       {draft.state === 'conflict' ? (

@@ -1,6 +1,7 @@
 import type { DesignDocument } from '@yardfall/calc';
 import { applyOperations, type DraftOperation, type Revision } from '@yardfall/contracts';
 import { useCallback, useEffect, useMemo, useState } from 'react';
+import { keep, kept } from '../../../lib/keep.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useOperate } from '../api/designs.ts';
 import { inversesOf } from '../model/inverse.ts';
@@ -13,6 +14,7 @@ export interface Draft {
   readonly problem: unknown;
   readonly edit: (operations: readonly DraftOperation[]) => void;
   readonly undo: (() => void) | null;
+  readonly redo: (() => void) | null;
   /** After a conflict: send my edits again on top of theirs, or let them go. */
   readonly keepMine: () => void;
   readonly takeTheirs: () => void;
@@ -20,12 +22,37 @@ export interface Draft {
 }
 
 const pause = 600;
+/** Edits that the office takes in one request. */
+const mostAtOnce = 200;
+
+interface Unsent {
+  readonly base: number;
+  readonly operations: readonly DraftOperation[];
+}
+
+const keptName = (revisionId: string): string => `draft.${revisionId}`;
+
+/** Edits that were on this device when the page was closed, if they still have their place in the document. */
+function unsentOf(revision: Revision): Unsent | null {
+  const found = kept(keptName(revision.id)) as Partial<Unsent> | null;
+  if (found === null || typeof found.base !== 'number' || !Array.isArray(found.operations) || found.base > revision.version) return null;
+  try {
+    applyOperations(revision.document, found.operations);
+    return { base: found.base, operations: found.operations };
+  } catch {
+    return null;
+  }
+}
 
 /** A draft as this person sees it: what the office holds, and the edits that have not arrived there. Sends operations, never the document. */
 export function useDraft(jobId: string, revision: Revision, refresh: () => Promise<unknown>): Draft {
   const operate = useOperate(jobId);
-  const [pending, setPending] = useState<readonly DraftOperation[]>([]);
+  const [restored] = useState(() => unsentOf(revision));
+  const [pending, setPending] = useState<readonly DraftOperation[]>(restored?.operations ?? []);
+  /** Version that the restored edits were made on, until they have arrived: what others changed since is not written over. */
+  const [restoredBase, setRestoredBase] = useState(restored?.base ?? null);
   const [history, setHistory] = useState<readonly (readonly DraftOperation[])[]>([]);
+  const [future, setFuture] = useState<readonly (readonly DraftOperation[])[]>([]);
   const [failure, setFailure] = useState<{ readonly state: 'failed' | 'conflict'; readonly problem: unknown } | null>(null);
   const [inFlight, setInFlight] = useState<{ readonly count: number; readonly base: number } | null>(null);
 
@@ -38,6 +65,7 @@ export function useDraft(jobId: string, revision: Revision, refresh: () => Promi
     operate.mutate({ revisionId: revision.id, base, operations }, {
       onSuccess: () => {
         setInFlight(null);
+        setRestoredBase(null);
         setPending((now) => now.slice(operations.length));
       },
       onError: (problem) => {
@@ -49,9 +77,13 @@ export function useDraft(jobId: string, revision: Revision, refresh: () => Promi
 
   useEffect(() => {
     if (pending.length === 0 || failure || inFlight) return;
-    const timer = setTimeout(() => send(pending, revision.version), pause);
+    const timer = setTimeout(() => send(pending.slice(0, mostAtOnce), restoredBase ?? revision.version), pause);
     return () => clearTimeout(timer);
-  }, [pending, failure, inFlight, revision.version, send]);
+  }, [pending, failure, inFlight, revision.version, restoredBase, send]);
+
+  useEffect(() => {
+    keep(keptName(revision.id), pending.length === 0 ? null : { base: restoredBase ?? revision.version, operations: pending });
+  }, [pending, revision.id, revision.version, restoredBase]);
 
   useEffect(() => {
     if (pending.length === 0) return;
@@ -63,16 +95,24 @@ export function useDraft(jobId: string, revision: Revision, refresh: () => Promi
   const push = useCallback((operations: readonly DraftOperation[]) => setPending((now) => [...now, ...operations]), []);
   const edit = useCallback((operations: readonly DraftOperation[]) => {
     setHistory((now) => [...now.slice(-99), inversesOf(document, operations, applyOperations)]);
+    setFuture([]);
     push(operations);
   }, [document, push]);
   const last = history.at(-1);
+  const next = future.at(-1);
+  const step = (operations: readonly DraftOperation[], from: typeof setHistory, to: typeof setHistory) => {
+    from((now) => now.slice(0, -1));
+    to((now) => [...now.slice(-99), inversesOf(document, operations, applyOperations)]);
+    push(operations);
+  };
   const state: DraftState = failure ? failure.state : inFlight ? 'saving' : pending.length > 0 ? 'changed' : 'office';
 
   return {
     document, state, problem: failure?.problem ?? null, edit,
-    undo: last ? () => { setHistory((now) => now.slice(0, -1)); push(last); } : null,
+    undo: last ? () => step(last, setHistory, setFuture) : null,
+    redo: next ? () => step(next, setFuture, setHistory) : null,
     keepMine: () => void refresh().then(() => setFailure(null)),
-    takeTheirs: () => void refresh().then(() => { setPending([]); setHistory([]); setFailure(null); }),
+    takeTheirs: () => void refresh().then(() => { setPending([]); setHistory([]); setFuture([]); setRestoredBase(null); setFailure(null); }),
     retry: () => setFailure(null),
   };
 }

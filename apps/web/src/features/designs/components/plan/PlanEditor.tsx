@@ -1,7 +1,6 @@
-import type { DesignDocument, PlanShape, PlanUse, Position } from '@yardfall/calc';
+import { measureOf, type DesignDocument, type PlanShape, type PlanUse, type Position } from '@yardfall/calc';
 import type { DraftOperation } from '@yardfall/contracts';
-import { planExtent, planTable, toPicture, shownScale, zoomed } from '@yardfall/drawing';
-import { measureOf } from '@yardfall/calc';
+import { planExtent, planTable, shownScale, toPicture, zoomed } from '@yardfall/drawing';
 import { useState } from 'react';
 import { Button } from '../../../../components/Button.tsx';
 import { Choices } from '../../../../components/Choices.tsx';
@@ -19,6 +18,7 @@ import { PathPanel } from './PathPanel.tsx';
 import { PicturePanel } from './PicturePanel.tsx';
 import { PlanCanvas } from './PlanCanvas.tsx';
 import { PlanChecks } from './PlanChecks.tsx';
+import { PointListPanel } from './PointListPanel.tsx';
 import { ShapePanel } from './ShapePanel.tsx';
 import { SpotPanel } from './SpotPanel.tsx';
 import './plan.css';
@@ -112,10 +112,11 @@ function Sheet({ jobId, document, edit }: PlanEditorProps) {
         <details className="drawing-table"><summary>{t('ui.drawing.asTable')}</summary><DrawingTable table={planTable(document, new Map(plan.shapes.map((shape) => [shape.id, measureOf(shape)])))} /></details>
       </figure>
       {hand === 'area' || hand === 'line' ? <PathPanel key={`${hand} ${String(path.length)}`} kind={hand} path={path} onPath={setPath} onFinish={(points) => finish(points, hand)} /> : null}
-      {hand === 'spot' || hand === 'place' ? <SpotPanel key={`${hand} ${String(path[0]?.x)} ${String(path[0]?.y)}`} document={document} spot={hand === 'spot'} at={path[0] ?? null} edit={edit} onPlace={place} onDone={() => setPath([])} /> : null}
+      {hand === 'spot' || hand === 'place' ? <SpotPanel key={`${hand} ${String(document.site.spotLevels.length)} ${String(path[0]?.x)} ${String(path[0]?.y)}`} document={document} spot={hand === 'spot'} at={path[0] ?? null} edit={edit} onPlace={place} onDone={() => setPath([])} /> : null}
       {selected && hand === 'choose' ? <ShapePanel key={selected.id} document={document} shape={selected} edit={edit} onRemoved={() => setChosen(null)} /> : null}
       <PlanChecks document={document} edit={edit} onShow={(id) => { take('choose'); setChosen(id); }} />
       <GroundPanel document={document} answer={answer} level={level} onLevel={setLevel} edit={edit} />
+      <PointListPanel document={document} edit={edit} />
       <PicturePanel jobId={jobId} document={document} plan={plan} edit={edit} tying={hand === 'tie'} places={tiePlaces} onTie={() => take('tie')} onDone={() => { take('choose'); setView(null); }} />
     </div>
   );

@@ -1,4 +1,4 @@
-import { planFigures, type Catchment, type DesignDocument, type Plan, type PlanPicture, type PlanShape, type PlanUse, type SpotLevel } from '@yardfall/calc';
+import { planFigures, type Catchment, type DesignDocument, type ListedPoint, type Plan, type PlanPicture, type PlanShape, type PlanUse, type SpotLevel } from '@yardfall/calc';
 import { applyOperations, type DraftOperation } from '@yardfall/contracts';
 import { scalePlan } from '@yardfall/drawing';
 import { newCatchment, surfaceDefaults } from '../catchments.ts';
@@ -57,6 +57,20 @@ export function catchmentFrom(document: DesignDocument, shape: PlanShape): Draft
 export function putSpot(document: DesignDocument, spot: SpotLevel): DraftOperation[] {
   const known = document.site.spotLevels.some(({ id }) => id === spot.id);
   return [known ? replace(['site', 'spotLevels', `@${spot.id}`], spot) : { kind: 'add', path: ['site', 'spotLevels', '-'], value: spot as never }];
+}
+
+/** Points of a surveyor's list: a spot level of the same name is replaced, the others are added. */
+export function putPoints(document: DesignDocument, points: readonly ListedPoint[]): DraftOperation[] {
+  const known = new Map(document.site.spotLevels.map((spot) => [spot.name, spot]));
+  const taken = [...document.site.spotLevels];
+  return points.map(({ point, description, x, y, level }): DraftOperation => {
+    const name = [point, description].filter((word) => word !== '').join(' ');
+    const before = known.get(name);
+    const spot: SpotLevel = { id: before?.id ?? freeId(taken, 'S'), name: name === '' ? freeId(taken, 'S') : name, level, station: before?.station ?? null, position: { x, y } };
+    if (before) return replace(['site', 'spotLevels', `@${spot.id}`], spot);
+    taken.push(spot);
+    return { kind: 'add', path: ['site', 'spotLevels', '-'], value: spot as never };
+  });
 }
 
 export function setPicture(picture: PlanPicture | null): DraftOperation[] {
