@@ -23,20 +23,23 @@ interface DrawingProps {
   readonly partName?: (part: string) => string;
   /** The same as a table, for readers who do not see the drawing. */
   readonly table?: ReactNode;
+  /** What lies over the picture at the same size: handles. */
+  readonly over?: (display: DisplayList, size: DrawingSize) => ReactNode;
   /** Lines drawn over the picture, or a caption under it. */
   readonly children?: ReactNode;
 }
 
 /** A drawing of @yardfall/drawing as elements of the page: no markup is ever made from strings. */
-export function Drawing({ display, title, height, selected = null, onSelect, partName, table, children }: DrawingProps) {
+export function Drawing({ display, title, height, selected = null, onSelect, partName, table, over, children }: DrawingProps) {
   const { say, t } = useText();
   const [frame, width] = useWidth<HTMLDivElement>();
   const id = useId().replace(/[^\w-]/g, '');
   const size = { width, height: Math.round(height(width)) };
-  const tree = width > 0 ? toSvg(display(size), { ...size, label: (code, params) => say(code, params), title, idPrefix: `dl-${id}`, selected, hits: onSelect !== undefined }) : null;
+  const shown = width > 0 ? display(size) : null;
+  const tree = shown ? toSvg(shown, { ...size, label: (code, params) => say(code, params), title, idPrefix: `dl-${id}`, selected, hits: onSelect !== undefined }) : null;
   return (
     <figure className="drawing">
-      <div ref={frame} className="drawing-frame">{tree ? elementOf(tree, 0, { onSelect, partName, selected }) : null}</div>
+      <div ref={frame} className="drawing-frame">{tree ? elementOf(tree, 0, { onSelect, partName, selected }) : null}{shown ? over?.(shown, size) : null}</div>
       {children}
       {table ? (
         <details className="drawing-table">

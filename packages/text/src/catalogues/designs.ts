@@ -47,6 +47,7 @@ export const designs = catalogue({
   'designs.addPart': { en: 'Add the part', es: 'Añadir la parte' },
   'designs.removePart': { en: 'Remove this part', es: 'Quitar esta parte' },
   'designs.drainsToNothing': { en: 'Nothing', es: 'Nada' },
+  'designs.handle': { en: '{part:text}: {field:text}', es: '{part:text}: {field:text}' },
   'designs.redo': { en: 'Do it again', es: 'Hacer de nuevo' },
   'designs.undo': { en: 'Undo', es: 'Deshacer' },
   'designs.cannotEvaluate': { en: 'These figures cannot be computed as they stand', es: 'Estas cifras no se pueden calcular así' },

@@ -79,6 +79,7 @@ export const designParts = catalogue({
   'designs.field.innerDiameter': { en: 'Inside diameter', es: 'Diámetro interior' },
   'designs.field.hazenWilliamsC': { en: 'Hazen-Williams C', es: 'C de Hazen-Williams' },
   'designs.field.outletKind': { en: 'Kind of outlet', es: 'Clase de salida' },
+  'designs.field.highPoint': { en: 'Highest point of the line', es: 'Punto más alto de la línea' },
   'designs.field.level': { en: 'Lid or flow line', es: 'Tapa o línea de flujo' },
   'designs.field.waterLevel': { en: 'Water there in a storm', es: 'Agua ahí en una tormenta' },
   'designs.field.openingHead': { en: 'Head to open the lid', es: 'Carga para abrir la tapa' },

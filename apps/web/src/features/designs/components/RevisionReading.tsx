@@ -16,18 +16,19 @@ interface RevisionReadingProps {
   readonly edit: ((operations: readonly DraftOperation[]) => void) | null;
   readonly selected: string | null;
   readonly onSelect: (part: string | null) => void;
+  readonly onLevel?: (part: string, field: string, level: number, done: boolean) => void;
   readonly children?: ReactNode;
 }
 
 /** Section, storm, findings and numbers of one revision; between them whatever the reader may change. */
-export function RevisionReading({ document, evaluation, revision, edit, selected, onSelect, children }: RevisionReadingProps) {
+export function RevisionReading({ document, evaluation, revision, edit, selected, onSelect, onLevel, children }: RevisionReadingProps) {
   const { t } = useText();
   const peak = peakSample(evaluation);
   const [moment, setMoment] = useState<number | null>(null);
   const at = moment ?? peak;
   return (
     <div className="stack">
-      <SectionDrawing document={document} evaluation={evaluation} moment={at} selected={selected} onSelect={onSelect} />
+      <SectionDrawing document={document} evaluation={evaluation} moment={at} selected={selected} onSelect={onSelect} {...(onLevel ? { onLevel } : {})} />
       {children}
       {evaluation ? (
         <>

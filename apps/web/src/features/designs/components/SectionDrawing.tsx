@@ -2,7 +2,8 @@ import type { DesignDocument, Evaluation } from '@yardfall/calc';
 import { section, sectionTable, type SectionOptions } from '@yardfall/drawing';
 import { useState } from 'react';
 import { Choices } from '../../../components/Choices.tsx';
-import { Drawing } from '../../../components/Drawing.tsx';
+import { Drawing, type DrawingSize } from '../../../components/Drawing.tsx';
+import { DrawingHandles } from '../../../components/DrawingHandles.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { DrawingTable } from './DrawingTable.tsx';
 
@@ -14,11 +15,24 @@ interface SectionDrawingProps {
   readonly selected?: string | null;
   readonly onSelect?: (part: string | null) => void;
   readonly states?: SectionOptions['states'];
+  /** Levels can be dragged; told while the hand moves and when it lets go. */
+  readonly onLevel?: (part: string, field: string, level: number, done: boolean) => void;
 }
 
+const foot = 0.3048;
+
+/** Levels that a hand on the section may move, by the name of their field. */
+const handleNames = {
+  grateLevel: 'designs.field.grateLevel', invertUp: 'designs.field.invertUp', invertDown: 'designs.field.invertDown', invertOut: 'designs.field.invertOut', floorLevel: 'designs.field.floorLevel',
+  rimLevel: 'designs.field.rimLevel', inletInvert: 'designs.field.inletInvert', offLevel: 'designs.field.offLevel', onLevel: 'designs.field.onLevel', alarmLevel: 'designs.field.alarmLevel',
+  highPoint: 'designs.field.highPoint', waterLevel: 'designs.field.waterLevel', groundLevel: 'designs.field.groundLevel', unsealedJointLevel: 'designs.field.unsealedJointLevel', level: 'designs.field.level',
+} as const;
+type HandleField = keyof typeof handleNames;
+const isMovable = (field: string): boolean => field in handleNames;
+
 /** The long profile, to scale, with the water of one moment of the design storm. */
-export function SectionDrawing({ document, evaluation, moment, selected = null, onSelect, states = {} }: SectionDrawingProps) {
-  const { t, units } = useText();
+export function SectionDrawing({ document, evaluation, moment, selected = null, onSelect, states = {}, onLevel }: SectionDrawingProps) {
+  const { t, q, units } = useText();
   const [window, setWindow] = useState<'whole' | 'house'>('whole');
   const run = evaluation?.results.storm ?? null;
   const water = { pond: (moment === null ? null : run?.pondLevel[moment]) ?? null, basin: (moment === null ? null : run?.basinLevel[moment]) ?? null };
@@ -26,11 +40,17 @@ export function SectionDrawing({ document, evaluation, moment, selected = null, 
   const drawn = section(document, evaluation, options({ width: 1000, height: 420 }));
   const partName = (id: string) => [...document.system.parts, ...document.site.sills, ...document.site.lowSpots, ...document.site.candidateOutlets].find((part) => part.id === id)?.name ?? id;
   const select = onSelect ? { onSelect: (part: string) => onSelect(part), selected, partName } : {};
+  const handles = onLevel ? {
+    over: (display: ReturnType<typeof section>, size: DrawingSize) => (
+      <DrawingHandles extent={display.extent} size={size} handles={display.handles.filter(({ field }) => isMovable(field))} step={units === 'us' ? 0.01 * foot : 0.002} levelText={(level) => q('level', level)}
+        nameOf={({ part, field }) => t('designs.handle', { part: partName(part), field: t(handleNames[field as HandleField]) })} onLevel={({ part, field }, level, done) => onLevel(part, field, level, done)} />
+    ),
+  } : {};
   return (
     <div className="stack">
       <Choices label={t('designs.window')} look="quiet" value={window} onChange={setWindow} choices={[{ value: 'whole', label: t('designs.window.whole') }, { value: 'house', label: t('designs.window.house') }]} />
       <Drawing title={t('designs.sectionPicture')} height={(width) => Math.min(460, Math.max(320, width * 0.36))} display={(size) => section(document, evaluation, options(size))}
-        table={<DrawingTable table={sectionTable(document, evaluation, drawn)} />} {...select} />
+        table={<DrawingTable table={sectionTable(document, evaluation, drawn)} />} {...select} {...handles} />
     </div>
   );
 }

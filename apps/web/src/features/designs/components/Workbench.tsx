@@ -1,5 +1,6 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
 import type { Revision } from '@yardfall/contracts';
+import { setLevel } from '@yardfall/drawing';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
@@ -8,6 +9,7 @@ import { useText } from '../../../lib/reader.tsx';
 import { useDraft, type Draft } from '../hooks/useDraft.ts';
 import { useEvaluation, type Uncomputed } from '../hooks/useEvaluation.ts';
 import { IssueForm } from './IssueForm.tsx';
+import { levelOperations } from '../model/levelOperations.ts';
 import { PartsEditor } from './PartsEditor.tsx';
 import { PlanEditor } from './plan/PlanEditor.tsx';
 import { RevisionReading } from './RevisionReading.tsx';
@@ -22,13 +24,21 @@ interface WorkbenchProps {
 /** A draft under the hand: the section, the parts, and the numbers that follow every edit. */
 export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
   const draft = useDraft(jobId, revision, refresh);
-  const computed = useEvaluation(draft.document, revision.evaluation as Evaluation | null);
+  /** The document while a level is under the hand; the draft follows when it lets go. */
+  const [dragged, setDragged] = useState<DesignDocument | null>(null);
+  const document = dragged ?? draft.document;
+  const moveLevel = (part: string, field: string, level: number, done: boolean) => {
+    const next = setLevel(draft.document, part, field, level);
+    setDragged(done ? null : next);
+    if (done) draft.edit(levelOperations(draft.document, next));
+  };
+  const computed = useEvaluation(document, revision.evaluation as Evaluation | null);
   const [selected, setSelected] = useState<string | null>(null);
   const { t } = useText();
   return (
     <div className="stack">
       <DraftLine draft={draft} problem={computed.problem} />
-      <RevisionReading document={draft.document} evaluation={computed.evaluation} revision={revision} edit={draft.edit} selected={selected} onSelect={setSelected}>
+      <RevisionReading document={document} evaluation={computed.evaluation} revision={revision} edit={draft.edit} selected={selected} onSelect={setSelected} onLevel={moveLevel}>
         <details className="fold" open={draft.document.site.plan !== null}><summary>{t('plan.title')}</summary><PlanEditor jobId={jobId} document={draft.document} edit={draft.edit} /></details>
         <PartsEditor document={draft.document} edit={draft.edit} selected={selected} onSelect={setSelected} />
       </RevisionReading>
