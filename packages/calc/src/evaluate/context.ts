@@ -24,7 +24,8 @@ export class EvaluationContext {
   private bare: RoutingModel | null = null;
   private readonly searches = new Map<number, OutageSearch>();
 
-  constructor(document: DesignDocument, storms: Map<number, StormRunoff> = new Map()) {
+  /** @param model the model of the document where it was made before */
+  constructor(document: DesignDocument, storms: Map<number, StormRunoff> = new Map(), model: RoutingModel = buildModel(document)) {
     this.storms = storms;
     const { returnPeriods } = document.rain.table;
     const low = returnPeriods[0]!;
@@ -32,7 +33,7 @@ export class EvaluationContext {
     this.document = document;
     const asked = new Set([...standardPeriods, document.rain.designReturnPeriod, document.rain.checkReturnPeriod]);
     this.periods = [...asked].filter((period) => period >= low && period <= high).sort((a, b) => a - b);
-    this.model = buildModel(document);
+    this.model = model;
     this.sills = document.site.sills.map((sill) => ({
       sill, level: sill.level, pond: document.site.lowSpots.findIndex((spot) => spot.id === sill.lowSpot),
     }));

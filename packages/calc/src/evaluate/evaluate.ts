@@ -3,21 +3,18 @@ import { checkDocument } from '../document/check.ts';
 import type { DesignDocument } from '../document/document.ts';
 import { DocumentError } from '../document/error.ts';
 import { allFindings } from '../findings/allFindings.ts';
-import { gravityFall } from '../levels/gravityFall.ts';
 import type { Evaluation, Finding, Results } from '../results/results.ts';
 import { allWorkings } from '../workings/allWorkings.ts';
 import { handDifferences } from '../routing/handDifference.ts';
 import { Band } from './band.ts';
 import { bandRanking } from './bandRanking.ts';
-import { dryWellResults, grateResults, roofLineResults, swaleResults, underdrainResults, wellRuns } from './collectParts.ts';
+import { wellRuns } from './collectParts.ts';
 import { EvaluationContext } from './context.ts';
-import { channelResults, gutterResults, peakFlows, pipeResults } from './gravityParts.ts';
 import { outage } from './outage.ts';
 import { protection } from './protectedStorm.ts';
-import { basinResults, existingDrainResults, lowSpotResults, outletResults, pumpResults } from './pumpedParts.ts';
-import { quantities } from './quantities.ts';
 import { recordedStorm } from './recordedStorm.ts';
 import { settled } from './settled.ts';
+import { sizesOf, unrouted } from './sizes.ts';
 import { family, freeboards, stormRun } from './storms.ts';
 import { whatIfs } from './whatIf.ts';
 
@@ -33,23 +30,6 @@ export interface EvaluateOptions {
   /** The what-ifs of every storm; with the band unless said otherwise. */
   readonly whatIfs?: boolean;
 }
-
-type Routed = Pick<Results, 'freeboards' | 'storm' | 'recorded' | 'family' | 'outage' | 'wells' | 'whatIfs' | 'band' | 'protection' | 'handDifferences'>;
-
-/** What follows from the document without a storm being routed. */
-function sizesOf(context: EvaluationContext): Omit<Results, keyof Routed> {
-  const { document } = context;
-  const pumps = pumpResults(context);
-  return {
-    gravity: document.site.candidateOutlets.map((outlet) => gravityFall(outlet)),
-    peaks: peakFlows(document, context.periods), gutters: gutterResults(document), channels: channelResults(document, context.periods),
-    pipes: pipeResults(document), basins: basinResults(context), pumps, outlets: outletResults(document, pumps), lowSpots: lowSpotResults(document),
-    existingDrains: existingDrainResults(document), grates: grateResults(document), roofLines: roofLineResults(document), swales: swaleResults(document),
-    underdrains: underdrainResults(document), dryWells: dryWellResults(document), quantities: quantities(document), referrals: [],
-  };
-}
-
-const unrouted: Routed = { freeboards: [], storm: null, recorded: null, family: [], outage: null, wells: [], whatIfs: [], band: null, protection: null, handDifferences: [] };
 
 /** Findings that need no routing: sizes, levels, duties, outlets. */
 export function findingsOnSizes(context: EvaluationContext): Finding[] {

@@ -1,3 +1,4 @@
+import type { DesignDocument } from '../document/document.ts';
 import type { Protection, ProtectedStorm } from '../results/decisions.ts';
 import { asDesigned, Band, type BandCase } from './band.ts';
 import { bandRanges } from './bandInputs.ts';
@@ -7,9 +8,8 @@ import { whatIfOutage } from './whatIf.ts';
 /** Most of a grate's opening that is counted on [-]. Source: ours; half clogged is the default of grates in sags, FHWA HEC-22. */
 export const countedOpening = 0.5;
 
-/** The same document with every grate counted at half open at most. */
-export function halfBlocked(context: EvaluationContext): EvaluationContext {
-  const { document } = context;
+/** The same document with every grate counted at half open at most; itself where nothing changes. */
+export function halfBlockedDocument(document: DesignDocument): DesignDocument {
   let changes = false;
   const parts = document.system.parts.map((part) => {
     if (part.kind === 'channel' && part.grate.clogging > countedOpening) {
@@ -22,7 +22,12 @@ export function halfBlocked(context: EvaluationContext): EvaluationContext {
     }
     return part;
   });
-  return changes ? context.variant({ ...document, system: { ...document.system, parts } }) : context;
+  return changes ? { ...document, system: { ...document.system, parts } } : document;
+}
+
+function halfBlocked(context: EvaluationContext): EvaluationContext {
+  const counted = halfBlockedDocument(context.document);
+  return counted === context.document ? context : context.variant(counted);
 }
 
 /**

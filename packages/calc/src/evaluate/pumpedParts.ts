@@ -8,15 +8,15 @@ import { headAtFlow } from '../pump/pumpCurve.ts';
 import type { BasinResult, CurveSample, DutyPoint, ExistingDrainResult, LowSpotResult, OutletResult, PumpResult } from '../results/results.ts';
 import { partsOf } from '../routing/pathParts.ts';
 import { dischargePath, dutyAt, pumpLineOf, weepAt, type PumpLine } from '../routing/pumpLine.ts';
-import type { EvaluationContext } from './context.ts';
 import { exitOf } from './exitVelocity.ts';
+import type { SizesContext } from './sizes.ts';
 
 const curveSamples = 24;
 /** A cycle cannot be told of less water than a cup: keeps the division finite when the line runs back more than the basin works with. */
 const leastWorkingVolume = 2.5e-4;
 
 /** Volume between the floats, with what stands in the pipes between them, less what runs back at each stop [m3]. */
-export function workingVolume(context: EvaluationContext, index: number): number {
+export function workingVolume(context: Pick<SizesContext, 'document' | 'model'>, index: number): number {
   const store = context.model.basins[index]!;
   const between = store.storage.volume(store.onLevel) - store.storage.volume(store.offLevel);
   return Math.max(leastWorkingVolume, between - (store.pump?.runBack ?? 0));
@@ -31,7 +31,7 @@ export function dutyFlow(document: DesignDocument, basin: Basin): number {
   return dutyPumpsOf(document, basin).reduce((sum, pump) => sum + dutyAt(pumpLineOf(document, pump), basin.offLevel).flow, 0);
 }
 
-export function basinResults(context: EvaluationContext): BasinResult[] {
+export function basinResults(context: Pick<SizesContext, 'document' | 'model'>): BasinResult[] {
   const { document } = context;
   const { soil } = document.site;
   return partsOf(document, 'basin').map((basin, index) => {
@@ -59,7 +59,7 @@ function samples(runOut: number, headAt: (flow: number) => number): CurveSample[
   });
 }
 
-export function pumpResults(context: EvaluationContext): PumpResult[] {
+export function pumpResults(context: Pick<SizesContext, 'document' | 'model'>): PumpResult[] {
   const { document } = context;
   return partsOf(document, 'pump').map((pump) => {
     const line = pumpLineOf(document, pump);

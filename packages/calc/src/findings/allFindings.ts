@@ -16,9 +16,10 @@ import * as pumps from './pumps.ts';
 import * as referrals from './referrals.ts';
 import * as roof from './roof.ts';
 
-type Check = (input: CheckInput) => Finding[];
+export type Check = (input: CheckInput) => Finding[];
 
-const checks: readonly Check[] = [
+/** Every check, in the order in which findings of one weight are told. */
+export const checks: readonly Check[] = [
   referrals.observations, referrals.bigSites, method.rainTable, method.lossAndResponse, method.stormType, method.wetGround, method.textureOnly,
   levels.surveyClosure, levels.soilFall, levels.fallAtHouse, levels.gravity, levels.gravityPaths, freeboards.freeboard, levels.grateStep, levels.landings,
   roof.recirculation, roof.gutters, roof.areasOnLot, roof.roofLines,

@@ -5,17 +5,18 @@ import { graded, isMet, ruled, stated, type CheckInput } from './finding.ts';
 import { setFields } from './patch.ts';
 import { largerCollar, lowerOn, raiseOff, setAlarm, widerBasin } from './remedies/basin.ts';
 
-/** Each check of a basin that has a pump. */
-function forPumped(input: CheckInput, check: (basin: Basin, result: BasinResult) => Finding[]): Finding[] {
+/** Each check of a basin that has a pump; its result is looked up only by those that ask for it. */
+function forPumped(input: CheckInput, check: (basin: Basin, resultOf: () => BasinResult) => Finding[]): Finding[] {
   const { document, results } = input;
   return partsOf(document, 'basin').filter((basin) => partsOf(document, 'pump').some((pump) => pump.basin === basin.id))
-    .flatMap((basin) => check(basin, results.basins.find((item) => item.part === basin.id)!));
+    .flatMap((basin) => check(basin, () => results.basins.find((item) => item.part === basin.id)!));
 }
 
 /** B1, B2: starts per hour at the worst inflow, and run time alone. The remedy lowers nothing: it widens the basin. */
 export function cycling(input: CheckInput): Finding[] {
   const { document, limits } = input;
-  return forPumped(input, (basin, result) => {
+  return forPumped(input, (basin, resultOf) => {
+    const result = resultOf();
     const params = { basin: basin.name, starts: result.worstStartsPerHour, volume: result.workingVolume, runTime: result.aloneRunTime };
     const where = { at: basin.id, params, remedy: () => widerBasin(document, basin, limits) };
     return [

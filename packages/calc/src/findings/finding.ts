@@ -10,6 +10,8 @@ export interface CheckInput {
   readonly document: DesignDocument;
   readonly results: Results;
   readonly limits: Limits;
+  /** false where nobody asks what would cure a fault; with remedies when left out. */
+  readonly withRemedies?: boolean;
 }
 
 export type CheckId = FindingCode extends `${infer Check}.${string}` ? Check : never;
@@ -46,12 +48,12 @@ function limitParams(limit: LimitInForce): Params {
 
 /** A finding under a limit whose verdict is already known. */
 export function ruled<Check extends CheckId>(
-  { limits }: CheckInput, check: Check, limitId: LimitId, name: CaseOf<Check>, severity: Severity, { at, params = {}, remedy = null }: Where,
+  { limits, withRemedies = true }: CheckInput, check: Check, limitId: LimitId, name: CaseOf<Check>, severity: Severity, { at, params = {}, remedy = null }: Where,
 ): Finding {
   const limit = limits[limitId];
   return {
     code: `${check}.${name}`, check, severity, at, params: finite({ ...params, ...numbersOf(limit) }), limit: limitParams(limit), source: limit.source,
-    remedy: severity === 'note' || remedy === null ? null : remedy(),
+    remedy: severity === 'note' || remedy === null || !withRemedies ? null : remedy(),
   };
 }
 

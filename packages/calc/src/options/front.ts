@@ -1,10 +1,12 @@
 import type { DesignDocument } from '../document/document.ts';
-import { limits } from '../findings/limits.ts';
+import { limitsInForce, type Limits } from '../findings/overrides.ts';
 import type { Choice, CostIndex } from './choices.ts';
 import { Measure } from './measure.ts';
-import { frontOf, type Candidate, type Rejected } from './point.ts';
+import { frontOf, type Candidate } from './point.ts';
+import { Reads } from './reads.ts';
 import { optionsSlice, type OptionsRun, type OptionsSlice } from './search.ts';
-import { OptionSpace } from './space.ts';
+import { OptionSpace, type Digits } from './space.ts';
+import { Stops } from './stops.ts';
 
 /**
  * Why the next cheaper combination of the front is not enough; for its cheapest point, why the dearest of those below it may not be built.
@@ -45,59 +47,63 @@ export interface OptionsFront {
 class Explainer {
   private readonly space: OptionSpace;
   private readonly measure: Measure;
+  private readonly stops: Stops;
+  private readonly limit: Limits['L5'];
 
-  constructor(space: OptionSpace, measure: Measure) {
+  constructor(space: OptionSpace) {
+    const reads = new Reads();
     this.space = space;
-    this.measure = measure;
+    this.measure = new Measure(space, reads);
+    this.stops = new Stops(space, reads, this.measure.models);
+    this.limit = limitsInForce(space.document.limits).L5;
   }
 
-  picks(index: number): Picks {
-    const digits = this.space.digitsOf(index);
-    return Object.fromEntries(this.space.choices.map(({ id, alternatives }, choice) => [id, alternatives[digits[choice]!]!.id]));
-  }
-
-  point(one: Candidate, cheaper: Candidate | Rejected | undefined): OptionPoint {
+  point(one: Candidate, why: WhyNotCheaper | null): OptionPoint {
     const { periods } = this.measure;
     return {
-      picks: this.picks(one.index), cost: one.cost, lower: one.lower, protectedStorm: periods[one.held - 1] ?? null, wholeTable: one.held === periods.length,
-      passes: one.lower >= limits.L5.fail, whyNotCheaper: cheaper === undefined ? null : this.why(one, cheaper),
+      picks: this.picks(this.space.digitsOf(one.index)), cost: one.cost, lower: one.lower, protectedStorm: periods[one.held - 1] ?? null,
+      wholeTable: one.held === periods.length, passes: one.lower >= this.limit.fail, whyNotCheaper: why,
     };
   }
 
-  private why(one: Candidate, cheaper: Candidate | Rejected): WhyNotCheaper {
+  /** Why the dearest combination below the cheapest of the front is not on it: everything below that is stopped. */
+  stopped(one: Candidate): WhyNotCheaper | null {
+    const digits = this.space.dearestBelow(one.cost);
+    const check = digits === null ? null : this.stops.of(digits);
+    return digits === null || check === null ? null : { cheaper: this.picks(digits), code: 'stops', check, returnPeriod: null, shortBy: null };
+  }
+
+  why(one: Candidate, cheaper: Candidate): WhyNotCheaper {
     const { rain } = this.space.document;
-    const base = { cheaper: this.picks(cheaper.index), check: null, returnPeriod: null, shortBy: null } as const;
-    if ('check' in cheaper) return { ...base, code: 'stops', check: cheaper.check };
+    const base = { cheaper: this.picks(this.space.digitsOf(cheaper.index)), check: null, returnPeriod: null, shortBy: null } as const;
     if (cheaper.held < one.held) {
       const returnPeriod = this.measure.periods[cheaper.held]!;
       const check = returnPeriod === rain.checkReturnPeriod && returnPeriod !== rain.designReturnPeriod ? 'L6' : 'L5';
-      return { ...base, code: 'floods', check, returnPeriod, shortBy: -this.lowerAt(cheaper, returnPeriod) };
+      const measured = this.measure.one(this.space.digitsOf(cheaper.index));
+      return { ...base, code: 'floods', check, returnPeriod, shortBy: -this.measure.countedLower(measured, returnPeriod) };
     }
     const designed = { ...base, check: 'L5', returnPeriod: rain.designReturnPeriod } as const;
-    for (const limit of [limits.L5.fail, limits.L5.pass]) {
+    for (const limit of [this.limit.fail, this.limit.pass]) {
       if (cheaper.lower < limit && one.lower >= limit) return { ...designed, code: 'short', shortBy: limit - cheaper.lower };
     }
     if (cheaper.lower < one.lower) return { ...designed, code: 'less', shortBy: one.lower - cheaper.lower };
     return { ...base, code: 'backup' };
   }
 
-  private lowerAt({ index }: Candidate, returnPeriod: number): number {
-    const context = this.measure.context(this.space.documentOf(this.space.digitsOf(index)));
-    return this.measure.countedLower(this.measure.band(context), returnPeriod);
+  private picks(digits: Digits): Picks {
+    return Object.fromEntries(this.space.choices.map(({ id, alternatives }, choice) => [id, alternatives[digits[choice]!]!.id]));
   }
 }
 
 /** One front from the slices of a search. The front of all is the front of the slices' fronts, since what a slice left out is dominated in it. */
 export function mergeOptions(document: DesignDocument, choices: readonly Choice[], cost: CostIndex, slices: readonly OptionsSlice[]): OptionsFront {
   const space = new OptionSpace(document, choices, cost);
-  const explainer = new Explainer(space, new Measure(document));
+  const explainer = new Explainer(space);
   const front = frontOf(slices.flatMap(({ candidates }) => candidates));
-  const rejected = slices.flatMap((slice) => slice.rejected).sort((a, b) => b.cost - a.cost || a.index - b.index);
-  // Below the cheapest of the front only what may not be built is left.
   const points = front.map((one, place) => {
     const cheaper = front.slice(0, place).reverse();
-    const sameBackup = cheaper.find(({ backup }) => backup.every((digit, i) => digit === one.backup[i]));
-    return explainer.point(one, sameBackup ?? cheaper[0] ?? rejected.find(({ cost: lower }) => lower < one.cost));
+    const next = cheaper.find(({ backup }) => backup.every((digit, i) => digit === one.backup[i])) ?? cheaper[0];
+    return explainer.point(one, next === undefined ? explainer.stopped(one) : explainer.why(one, next));
   });
   return { points, combinations: space.count, complete: slices.every(({ complete }) => complete) };
 }

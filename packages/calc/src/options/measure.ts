@@ -1,11 +1,14 @@
 import { Band, asDesigned } from '../evaluate/band.ts';
 import { bandRanges, latinHypercube, type Draw } from '../evaluate/bandInputs.ts';
+import { rainLimits } from '../evaluate/bandModel.ts';
 import { EvaluationContext } from '../evaluate/context.ts';
-import { findingsOnSizes } from '../evaluate/evaluate.ts';
-import { halfBlocked, lowest, passes } from '../evaluate/protectedStorm.ts';
-import type { DesignDocument } from '../document/document.ts';
+import { halfBlockedDocument, lowest, passes } from '../evaluate/protectedStorm.ts';
+import type { RoutingModel } from '../routing/model.ts';
+import { stormRunoff, type StormRunoff } from '../routing/storm.ts';
 import type { FrictionRange } from '../routing/variation.ts';
-import type { StormRunoff } from '../routing/storm.ts';
+import { bestFriction, bestModel, SharedModels } from './models.ts';
+import { Reads } from './reads.ts';
+import type { Digits, OptionSpace } from './space.ts';
 
 /** What the search weighs beside the cost. */
 export interface Worth {
@@ -15,117 +18,167 @@ export interface Worth {
   readonly held: number;
 }
 
-/** Checks on inlets, channels, pipes and roof. */
-const beforePumpChecks = /^[CDGI]/;
-const pumpKinds = new Set(['pump', 'checkValve', 'weepHole', 'dischargeLine']);
+/** Runs of one design, or of the best of several: as drawn, and with its inlets half blocked. */
+export interface Measured {
+  readonly drawn: Band;
+  readonly counted: Band;
+}
+
 /** Most draws that a bound runs. Source: ours. */
-const boundDraws = 30;
+const boundDraws = 28;
 /** Places of the draws that the lower end lies between: the 20th and the 21st of 200. */
 const endPlace = Math.floor(bandRanges.lowShare * (bandRanges.samples - 1)) + 2;
+/** Levels are solved this closely; a bound has to be below by more [m]. Source: a balance is met to 1e-10 m3, see Network. */
+const solved = 1e-7;
 
 /**
  * Measures combinations on the bands' own runs. They step by whole minutes and take no offsets, so that a design whose pumps are nowhere weaker
- * and that receives nowhere more never measures worse, to the last digit. (Backward Euler on one grid keeps order; see Network.)
+ * and that receives nowhere more never measures worse. (Backward Euler on one grid keeps order; see Network. Such a design also rests for longer
+ * before and after the storm; see restlessWindow.)
  */
 export class Measure {
   readonly periods: readonly number[];
+  readonly models: SharedModels;
+  private readonly space: OptionSpace;
+  private readonly blockedModels: SharedModels;
   private readonly returnPeriod: number;
   private readonly storms = new Map<number, StormRunoff>();
   private readonly drawn = new Map<number, readonly Draw[]>();
-  private readonly severity: readonly number[];
-  private readonly stopped = new Map<string, string | null>();
+  /** Draws from the worst on, by the last combination that was measured. */
+  private order: readonly number[] | null = null;
+  private rises: boolean | null = null;
 
-  constructor(document: DesignDocument) {
-    this.periods = document.rain.table.returnPeriods;
-    this.returnPeriod = document.rain.designReturnPeriod;
-    const base = this.band(this.context(document));
-    const worst = base.draws.map((_, index) => base.ofDraw(index, this.returnPeriod).reduce((least, value) => Math.min(least, value), Infinity));
-    this.severity = worst.map((value, index) => ({ value, index })).sort((a, b) => a.value - b.value || a.index - b.index).map(({ index }) => index);
+  constructor(space: OptionSpace, reads: Reads = new Reads()) {
+    const { rain } = space.document;
+    this.space = space;
+    this.models = new SharedModels(space, reads, false);
+    this.blockedModels = new SharedModels(space, reads, true);
+    this.periods = rain.table.returnPeriods;
+    this.returnPeriod = rain.designReturnPeriod;
   }
 
-  context(document: DesignDocument): EvaluationContext {
-    return new EvaluationContext(document, this.storms);
+  /** One combination. */
+  one(digits: Digits): Measured {
+    return this.best([digits], digits);
   }
 
-  band(context: EvaluationContext, friction?: FrictionRange): Band {
+  /**
+   * What none of some combinations is better than, when they differ in ratings and in what drains where.
+   * @param ratings  digits of every rating among them
+   * @param diverted digits of one of them, with every roof diverted that any of them diverts
+   */
+  best(ratings: readonly Digits[], diverted: Digits): Measured {
+    const document = this.space.documentOf(diverted);
+    const friction = bestFriction(ratings.map((digits) => this.models.friction(digits)));
+    const over = (models: SharedModels): RoutingModel => bestModel(ratings.map((digits) => models.of(digits)));
+    const drawn = this.band(new EvaluationContext(document, this.storms, over(this.models)), friction);
+    const blocked = halfBlockedDocument(document);
+    return { drawn, counted: blocked === document ? drawn : this.band(new EvaluationContext(blocked, this.storms, over(this.blockedModels)), friction) };
+  }
+
+  /** Lower end of a design in the designed storm, its grates as they are in the document. */
+  lower({ drawn }: Measured): number {
+    const lower = lowest(drawn, this.returnPeriod, asDesigned);
+    const worst = drawn.draws.map((_, index) => drawn.ofDraw(index, this.returnPeriod).reduce((least, value) => Math.min(least, value), Infinity));
+    this.order = worst.map((value, index) => ({ value, index })).sort((a, b) => a.value - b.value || a.index - b.index).map(({ index }) => index);
+    return lower;
+  }
+
+  /** Lower end of a design in one storm with its inlets half blocked. */
+  countedLower({ counted }: Measured, returnPeriod: number): number {
+    return lowest(counted, returnPeriod, asDesigned);
+  }
+
+  /**
+   * Storms of the table kept out, every smaller one with them.
+   * @param lower its lower end in the designed storm
+   * @param least that many are kept out for sure
+   */
+  held({ drawn, counted }: Measured, lower: number, least = 0): number {
+    const { periods } = this;
+    const designed = drawn === counted ? periods.indexOf(this.returnPeriod) : -1;
+    const passesAt = (place: number): boolean => (place === designed ? lower >= 0 : passes(counted, periods[place]!, asDesigned));
+    let low = least;
+    if (!this.rainRises()) {
+      while (low < periods.length && passesAt(low)) low += 1;
+      return low;
+    }
+    // A greater storm is nowhere weaker: the first that comes in is found by halves, the designed one first since it is known.
+    let high = periods.length;
+    let place = designed >= low ? designed : high - 1;
+    while (low < high) {
+      if (passesAt(place)) low = place + 1;
+      else high = place;
+      place = low === designed + 1 ? high - 1 : Math.floor((low + high) / 2);
+    }
+    return low;
+  }
+
+  /** What a combination is worth, nothing known before. */
+  worth(measured: Measured): Worth {
+    const lower = this.lower(measured);
+    return { lower, held: this.held(measured, lower) };
+  }
+
+  /** Whether the lower end of a design in the designed storm surely lies below a freeboard. */
+  isBelowInDesignStorm({ drawn }: Measured, freeboard: number): boolean {
+    return this.isBelow(drawn, this.returnPeriod, freeboard);
+  }
+
+  /** Whether a design surely keeps out no more storms than this many: the next one comes in. */
+  holdsNoMore({ counted }: Measured, held: number): boolean {
+    return held >= this.periods.length || this.isBelow(counted, this.periods[held]!, 0);
+  }
+
+  /**
+   * Whether the lower end of a design in a storm surely lies below a freeboard. The 21st lowest of some draws is no lower than the
+   * 21st lowest of all, and the lower end lies between the 20th and the 21st. The draws that were worst for the last design measured are tried,
+   * until 21 of them lie below, or so many above that it cannot be told this way.
+   */
+  private isBelow(band: Band, returnPeriod: number, freeboard: number): boolean {
+    const below = band.context.sills.map(() => 0);
+    for (let i = 0; i < boundDraws; i += 1) {
+      let most = 0;
+      band.ofDraw(this.order?.[i] ?? i, returnPeriod).forEach((value, sill) => {
+        if (value < freeboard - solved) below[sill] = below[sill]! + 1;
+        most = Math.max(most, below[sill]!);
+      });
+      if (most >= endPlace) return true;
+      if (i + 1 - most > boundDraws - endPlace) return false;
+    }
+    return false;
+  }
+
+  private band(context: EvaluationContext, friction: FrictionRange): Band {
     const draws = (inputs: number): readonly Draw[] => {
       const made = this.drawn.get(inputs) ?? latinHypercube(bandRanges.samples, inputs, context.document.seed);
       this.drawn.set(inputs, made);
       return made;
     };
-    return new Band(context, { draws, offset: false, ...(friction === undefined ? {} : { friction }) });
+    return new Band(context, { draws, offset: false, friction });
   }
 
-  /** Lower end of a design in one storm with its inlets half blocked. */
-  countedLower(band: Band, returnPeriod: number): number {
-    return lowest(this.counted(band), returnPeriod, asDesigned);
-  }
-
-  /** Stops on the sizes of a design, by code and place. */
-  stopsOf(document: DesignDocument): ReadonlySet<string> {
-    return new Set(findingsOnSizes(this.context(document)).filter(({ severity }) => severity === 'stop').map(({ code, at }) => `${code} ${at ?? ''}`));
-  }
-
-  /** Lower end of a design in the designed storm, its grates as they are in the document. */
-  lower(band: Band): number {
-    return lowest(band, this.returnPeriod, asDesigned);
-  }
-
-  worth(band: Band): Worth {
-    const counted = this.counted(band);
-    let held = 0;
-    while (held < this.periods.length && passes(counted, this.periods[held]!, asDesigned)) held += 1;
-    return { lower: this.lower(band), held };
-  }
-
-  /**
-   * Whether the lower end of a design in a storm surely lies below a freeboard. The 21st lowest of some draws is no lower than the
-   * 21st lowest of all, and the lower end lies between the 20th and the 21st. The draws that are worst for the base design are tried,
-   * until 21 of them lie below, or so many above that it cannot be told this way.
-   */
-  isBelow(band: Band, returnPeriod: number, freeboard: number): boolean {
-    const below = band.context.sills.map(() => 0);
-    let above = 0;
-    for (let i = 0; i < boundDraws; i += 1) {
-      let most = 0;
-      band.ofDraw(this.severity[i]!, returnPeriod).forEach((value, sill) => {
-        if (value < freeboard) below[sill] = below[sill]! + 1;
-        most = Math.max(most, below[sill]!);
-      });
-      if (most >= endPlace) return true;
-      above = i + 1 - most;
-      if (above > boundDraws - endPlace) return false;
-    }
-    return false;
-  }
-
-  isBelowInDesignStorm(band: Band, freeboard: number): boolean {
-    return this.isBelow(band, this.returnPeriod, freeboard);
-  }
-
-  /** Whether a design surely keeps out no more storms than this many: the next one comes in. */
-  holdsNoMore(band: Band, held: number): boolean {
-    return held >= this.periods.length || this.isBelow(this.counted(band), this.periods[held]!, 0);
-  }
-
-  /**
-   * First stop on sizes that comes with a combination; stops of the base design at parts that no choice touches are left out.
-   * Checks of inlets, channels, pipes and roof are told from everything but pumps and lines; the others from everything but the catchments.
-   */
-  stop(document: DesignDocument, beforePump: boolean, known: ReadonlySet<string>, touched: ReadonlySet<string>): string | null {
-    const { site, system } = document;
-    const key = JSON.stringify(beforePump ? [system.parts.filter(({ kind }) => !pumpKinds.has(kind)), site.catchments.map(({ drainsTo }) => drainsTo)] : system.parts);
-    const before = this.stopped.get(key);
-    if (before !== undefined) return before;
-    const found = findingsOnSizes(this.context(document)).find(({ severity, code, at, check }) => severity === 'stop'
-      && beforePumpChecks.test(check) === beforePump && !(known.has(`${code} ${at ?? ''}`) && !touched.has(at ?? '')));
-    const answer = found?.check ?? null;
-    this.stopped.set(key, answer);
-    return answer;
-  }
-
-  private counted(band: Band): Band {
-    const counted = halfBlocked(band.context);
-    return counted === band.context ? band : this.band(counted, band.friction);
+  /** Whether every storm of the table brings at every step at least as much as the one before, at its middle and at both ends of its rain. */
+  private rainRises(): boolean {
+    const { document } = this.space;
+    this.rises ??= this.periods.every((period, place) => {
+      if (place === 0) return true;
+      const [small, great] = [this.periods[place - 1]!, period].map((years) => {
+        const storm = this.storms.get(years) ?? stormRunoff(document, years);
+        this.storms.set(years, storm);
+        return { storm, limits: rainLimits(document, storm), most: rainLimits(document, storm).upper.reduce((a, b) => (b > a ? b : a), 0) };
+      }) as [Storm, Storm];
+      return small.storm.steps === great.storm.steps && small.most <= great.most && small.storm.runoff.every((runoff, surface) =>
+        runoff.every((flow, i) => ends.every((factor) => flow * factor(small, i) <= great.storm.runoff[surface]![i]! * factor(great, i))));
+    });
+    return this.rises;
   }
 }
+
+interface Storm {
+  readonly storm: StormRunoff;
+  readonly limits: ReturnType<typeof rainLimits>;
+  readonly most: number;
+}
+
+const ends: readonly ((storm: Storm, step: number) => number)[] = [() => 1, ({ limits }, i) => limits.lower[i]!, ({ limits }, i) => limits.upper[i]!];

@@ -9,13 +9,6 @@ export interface Candidate extends Worth {
   readonly backup: readonly number[];
 }
 
-/** A combination that may not be built, with the check that stops it. It was not measured. */
-export interface Rejected {
-  readonly index: number;
-  readonly cost: number;
-  readonly check: string;
-}
-
 /** What is known of a set of combinations: no member costs less or stands earlier, and all have this backup. */
 export type Best = Pick<Candidate, 'index' | 'cost' | 'backup'>;
 

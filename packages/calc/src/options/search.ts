@@ -1,11 +1,14 @@
-import type { Band } from '../evaluate/band.ts';
 import type { DesignDocument } from '../document/document.ts';
 import type { Choice, CostIndex } from './choices.ts';
-import { bestOf, type Frame, Frames, joined, type Rating } from './frame.ts';
-import { Measure } from './measure.ts';
-import { backupOf, dominates, isNoWorse, nextStep, weighed, type Best, type Candidate, type Rejected } from './point.ts';
-import { OptionSpace, type Digits } from './space.ts';
+import { joined, leastCost, productOf } from './frame.ts';
+import { Measure, type Measured } from './measure.ts';
+import { isNowhereStronger } from './models.ts';
+import { Orders } from './orders.ts';
+import { backupOf, dominates, isNoWorse, nextStep, weighed, type Best, type Candidate } from './point.ts';
 import { Queue } from './queue.ts';
+import { Reads } from './reads.ts';
+import { OptionSpace, type Digits } from './space.ts';
+import { Stops } from './stops.ts';
 
 export interface OptionsRun {
   /** Combinations settled so far, of how many. */
@@ -19,152 +22,177 @@ export interface OptionsRun {
 /** What one slice found. Plain data: it travels between workers. */
 export interface OptionsSlice {
   readonly candidates: readonly Candidate[];
-  readonly rejected: readonly Rejected[];
   readonly complete: boolean;
   readonly count: number;
-  /** Combinations measured in full, and sets that a bound was run for. */
+  /** Combinations that nothing stops, combinations measured in full, and sets that a bound was run for. */
+  readonly allowed: number;
   readonly measured: number;
   readonly bounded: number;
 }
 
-/** A set of combinations of one frame: some ratings, and for each diversion its digit or -1 for both. */
-interface Box {
-  readonly frame: Frame;
-  readonly ratings: readonly Rating[];
-  readonly diversions: Digits;
-  readonly size: number;
-  readonly best: Best;
-  /** Nothing on the sizes of inlets, pipes and roof stops it; asked once the roofs are settled. */
-  judged: boolean;
+/** A combination that may be built. */
+interface Member {
+  readonly digits: Digits;
+  readonly index: number;
+  readonly cost: number;
+  /** Flow of the pumps at their on levels [m3/s]; it only puts them in order. */
+  readonly flow: number;
 }
 
+/** Combinations of one frame that differ in pumps, lines and roof water only; a frame that was not looked into has no members yet. */
+interface Box {
+  readonly frame: Digits;
+  /** From the weakest pumps to the strongest. */
+  readonly members: readonly Member[] | null;
+  readonly size: number;
+  readonly best: Best;
+}
+
+/** A candidate with what it was measured on. */
+interface Done extends Candidate {
+  readonly digits: Digits;
+}
 
 /**
  * Finds the combinations that no other makes pointless: by cost, lower end of the freeboard in the designed storm, storms kept out, and backup.
- * Sets of combinations are settled at once, cheapest first, when something no dearer than their cheapest member is worth no less than
- * a bound on all of them. Nothing is passed over on a guess, so the answer is that of measuring every combination:
+ * What a check on sizes stops is left out first. Then sets of combinations are settled at once, cheapest first, when something no dearer than
+ * their cheapest member is worth no less than a bound on all of them. Nothing is passed over on a guess, so the answer is that of measuring every combination:
  * - Within a frame, combinations differ in the rating of their pumps and in the roof water on the low spots only. A pump set whose flow is
- *   nowhere smaller at any head, with no more water anywhere, never stands higher: the runs keep order (see Network and Measure).
- *   So one run of draws with the best rating at every head and all open roofs diverted bounds the whole set.
+ *   nowhere smaller at any level, with no more water anywhere, never stands higher: the runs keep order (see Network and Measure).
+ *   So some draws of the best rating at every level with all open roofs diverted bound the whole set. Where a frame does not keep order
+ *   (see Orders) its sets are those in which it does.
  * - Frames are not compared by order at all, only by what was measured.
- * - The bound on the lower end of the band is the 21st lowest of some of its draws (see Measure.upperBound).
  */
 class Search {
-  readonly candidates: Candidate[] = [];
-  readonly rejected: Rejected[] = [];
+  readonly candidates: Done[] = [];
+  allowed = 0;
   measured = 0;
   bounded = 0;
   private readonly space: OptionSpace;
   private readonly measure: Measure;
-  private readonly knownStops: ReadonlySet<string>;
-  private readonly touched: ReadonlySet<string>;
+  private readonly stops: Stops;
+  private readonly orders: Orders;
+  private readonly open: readonly boolean[];
 
-  constructor(space: OptionSpace, measure: Measure) {
+  constructor(space: OptionSpace) {
+    const reads = new Reads();
     this.space = space;
-    this.measure = measure;
-    this.touched = space.touched();
-    this.knownStops = measure.stopsOf(space.document);
+    this.measure = new Measure(space, reads);
+    this.stops = new Stops(space, reads, this.measure.models);
+    this.orders = new Orders(space, reads);
+    this.open = space.roles.map((role) => role === 'rating' || role === 'diversion');
   }
 
-  boxOf(frame: Frame): Box {
-    return this.box(frame, frame.ratings, this.space.roles.map((role) => (role === 'diversion' ? -1 : 0)), null);
-  }
-
-  private box(frame: Frame, ratings: readonly Rating[], diversions: Digits, parent: Box | null): Box {
+  boxOf(frame: Digits): Box {
     const { space } = this;
-    let cost = frame.cost + ratings.reduce((low, rating) => Math.min(low, rating.cost), Infinity) + space.base;
-    let size = ratings.length;
-    diversions.forEach((digit, choice) => {
-      if (space.roles[choice] !== 'diversion') return;
-      cost += digit >= 0 ? space.costAt(choice, digit) : Math.min(space.costAt(choice, 0), space.costAt(choice, 1));
-      if (digit < 0) size *= 2;
-    });
-    const index = ratings.reduce((low, rating) => Math.min(low, space.indexOf(this.digits(frame, rating, diversions, 0))), Infinity);
-    const best: Best = { index, cost, backup: backupOf(space, frame.digits) };
-    return { frame, ratings, diversions, size, best, judged: parent?.judged ?? false };
+    const size = space.choices.reduce((count, { alternatives }, choice) => (this.open[choice] === true ? count * alternatives.length : count), 1);
+    return { frame, members: null, size, best: { index: space.indexOf(frame), cost: leastCost(space, frame), backup: backupOf(space, frame) } };
   }
 
   /** Settles a box, or gives the smaller ones that it falls into. */
   settle(box: Box): Box[] {
-    if (!box.judged && box.diversions.every((digit) => digit >= 0)) {
-      box.judged = true;
-      if (this.isStopped(box, true)) return [];
-    }
-    if (box.size === 1 && this.isStopped(box, false)) return [];
-    if (this.isBounded(box)) return [];
-    if (box.size > 1) return this.split(box);
-    this.measureOne(box);
+    if (box.members === null) return this.membersOf(box.frame);
+    if (this.isBounded(box, box.members)) return [];
+    if (box.members.length > 1) return this.split(box, box.members);
+    this.measureOne(box, box.members[0]!);
     return [];
   }
 
-  /** Whether a check on the sizes stops its first member, and with it the whole box when no pump or line has a part in the check. */
-  private isStopped(box: Box, beforePump: boolean): boolean {
-    const digits = this.digits(box.frame, box.ratings[0]!, box.diversions, 0);
-    const check = this.measure.stop(this.space.documentOf(digits), beforePump, this.knownStops, this.touched);
-    if (check === null) return false;
-    this.rejected.push({ index: this.space.indexOf(digits), cost: this.space.cost(digits), check });
-    return true;
+  private membersOf(frame: Digits): Box[] {
+    const { space } = this;
+    const stopped = this.stops.among(frame, this.open);
+    if (stopped === null) return [];
+    const groups = new Map<string, Member[]>();
+    for (const rating of productOf(space, ['rating'], frame)) {
+      const flow = this.measure.models.of(rating).basins.reduce((sum, { pump, onLevel }) => sum + (pump?.flow.flow(onLevel) ?? 0), 0);
+      for (const digits of productOf(space, ['diversion'], rating)) {
+        if (stopped(digits)) continue;
+        this.allowed += 1;
+        const key = this.orders.groupOf(digits);
+        const group = groups.get(key) ?? [];
+        groups.set(key, group);
+        group.push({ digits, index: space.indexOf(digits), cost: space.cost(digits), flow });
+      }
+    }
+    return [...groups.values()].map((members) => this.box(frame, members.sort((a, b) => a.flow - b.flow || b.cost - a.cost)));
+  }
+
+  private box(frame: Digits, members: readonly Member[]): Box {
+    const least = (of: 'cost' | 'index'): number => members.reduce((low, member) => Math.min(low, member[of]), Infinity);
+    return { frame, members, size: members.length, best: { index: least('index'), cost: least('cost'), backup: backupOf(this.space, frame) } };
   }
 
   /** Runs the bounds that would settle the box beside the highest of the candidates that are no dearer. */
-  private isBounded(box: Box): boolean {
+  private isBounded(box: Box, members: readonly Member[]): boolean {
     let rival: Candidate | null = null;
     for (const candidate of this.candidates) {
       if (candidate.lower > (rival?.lower ?? -Infinity) && isNoWorse(candidate, box.best)) rival = candidate;
     }
     if (rival === null) return false;
-    const band = this.bestBand(box);
+    const best = this.bestOf(members);
     this.bounded += 1;
     // A member that weighs as much must not stand earlier: a rival that is dearer by nothing has to be lower in the order.
     const strictly = rival.cost < box.best.cost || rival.index < box.best.index;
     const limit = strictly ? nextStep(rival.lower) : nextStep(rival.lower) - weighed;
-    return this.measure.isBelowInDesignStorm(band, limit) && this.measure.holdsNoMore(band, rival.held);
+    return this.measure.isBelowInDesignStorm(best, limit) && this.measure.holdsNoMore(best, rival.held);
   }
 
-  private bestBand({ frame, ratings, diversions }: Box): Band {
-    const strongest = ratings[ratings.length - 1]!;
-    const document = this.space.documentOf(this.digits(frame, strongest, diversions, 1));
-    return this.measure.band(this.measure.context(document), bestOf(ratings));
-  }
-
-  private digits(frame: Frame, rating: Rating, diversions: Digits, open: number): number[] {
-    const digits = joined(this.space, frame.digits, rating.digits, 'rating');
-    return joined(this.space, digits, diversions.map((digit) => (digit < 0 ? open : digit)), 'diversion');
+  private bestOf(members: readonly Member[]): Measured {
+    const { space } = this;
+    const strongest = members[members.length - 1]!;
+    const diverted = strongest.digits.map((digit, choice) =>
+      (space.roles[choice] === 'diversion' ? members.reduce((most, { digits }) => Math.max(most, digits[choice]!), digit) : digit));
+    const ratings = new Map(members.map(({ digits }) => [joined(space, digits, diverted, 'diversion').join(' '), joined(space, digits, diverted, 'diversion')]));
+    return this.measure.best([...ratings.values()], diverted);
   }
 
   /** Roofs first, since they weigh most; then the weaker and the stronger half of the ratings. */
-  private split(box: Box): Box[] {
-    const { frame, ratings, diversions } = box;
-    const open = diversions.findIndex((digit) => digit < 0);
-    if (open >= 0) return [0, 1].map((digit) => this.box(frame, ratings, diversions.map((old, choice) => (choice === open ? digit : old)), box));
-    const middle = Math.floor(ratings.length / 2);
-    return [ratings.slice(0, middle), ratings.slice(middle)].map((half) => this.box(frame, half, diversions, box));
+  private split({ frame }: Box, members: readonly Member[]): Box[] {
+    const [first] = members;
+    const differs = this.space.roles.findIndex((role, choice) => role === 'diversion' && members.some(({ digits }) => digits[choice] !== first!.digits[choice]));
+    if (differs >= 0) return [0, 1].map((digit) => this.box(frame, members.filter(({ digits }) => digits[differs] === digit)));
+    const middle = Math.floor(members.length / 2);
+    return [members.slice(0, middle), members.slice(middle)].map((half) => this.box(frame, half));
   }
 
-  private measureOne(box: Box): void {
-    const { space, measure } = this;
-    const digits = this.digits(box.frame, box.ratings[0]!, box.diversions, 0);
-    const band = measure.band(measure.context(space.documentOf(digits)));
-    const known = { index: space.indexOf(digits), cost: space.cost(digits), backup: box.best.backup };
+  private measureOne(box: Box, { digits, index, cost }: Member): void {
+    const { measure } = this;
+    const measured = measure.one(digits);
+    const known = { index, cost, backup: box.best.backup, lower: measure.lower(measured) };
     // Storms kept out are counted only where they can matter.
-    const atMost: Candidate = { ...known, lower: measure.lower(band), held: measure.periods.length };
+    const atMost: Candidate = { ...known, held: measure.periods.length };
     if (this.candidates.some((candidate) => dominates(candidate, atMost))) return;
-    const candidate: Candidate = { ...known, ...measure.worth(band) };
     this.measured += 1;
-    this.candidates.push(candidate);
+    this.candidates.push({ ...known, digits, held: measure.held(measured, known.lower, this.heldAtLeast(digits)) });
+  }
+
+  /** Storms that a weaker combination of the same group keeps out. */
+  private heldAtLeast(digits: Digits): number {
+    const { measure, orders, space } = this;
+    const key = orders.groupOf(digits);
+    return this.candidates.reduce((most, other) => {
+      const weaker = other.held > most && orders.groupOf(other.digits) === key && space.roles.every((role, choice) => {
+        if (role === 'diversion') return other.digits[choice]! <= digits[choice]!;
+        return role === 'rating' || other.digits[choice] === digits[choice];
+      });
+      return weaker && isNowhereStronger(measure.models.friction(other.digits), measure.models.friction(digits)) ? other.held : most;
+    }, 0);
   }
 }
 
 /** Searches one share of all combinations. */
 export function optionsSlice(document: DesignDocument, choices: readonly Choice[], cost: CostIndex, run: OptionsRun = {}): OptionsSlice {
   const space = new OptionSpace(document, choices, cost);
-  const measure = new Measure(document);
-  const search = new Search(space, measure);
+  const search = new Search(space);
   const queue = new Queue<Box>((a, b) => a.best.cost - b.best.cost || a.best.index - b.best.index);
   const { index, of } = run.slice ?? { index: 0, of: 1 };
-  for (const frame of new Frames(space, measure).slice(index, of)) queue.push(search.boxOf(frame));
+  let number = 0;
+  for (const frame of productOf(space, ['frame', 'backup'])) {
+    if (number % of === index) queue.push(search.boxOf(frame));
+    number += 1;
+  }
   const total = queue.items.reduce((sum, { size }) => sum + size, 0);
-  let done = 0;
+  let left = total;
   let complete = true;
   for (let box = queue.pop(); box !== undefined; box = queue.pop()) {
     if (run.shouldStop?.() === true) {
@@ -172,9 +200,13 @@ export function optionsSlice(document: DesignDocument, choices: readonly Choice[
       break;
     }
     const smaller = search.settle(box);
-    for (const item of smaller) queue.push(item);
-    if (smaller.length === 0) done += box.size;
-    run.onProgress?.(done, total);
+    left -= box.size;
+    for (const item of smaller) {
+      queue.push(item);
+      left += item.size;
+    }
+    run.onProgress?.(total - left, total);
   }
-  return { candidates: search.candidates, rejected: search.rejected, complete, count: total, measured: search.measured, bounded: search.bounded };
+  const candidates = search.candidates.map(({ digits: _, ...candidate }) => candidate);
+  return { candidates, complete, count: total, allowed: search.allowed, measured: search.measured, bounded: search.bounded };
 }

@@ -1,7 +1,7 @@
 import type { Basin, DesignDocument, LowSpot, Outlet, Part } from '../document/document.ts';
 import { stageCurve, volumeAtLevel } from '../levels/stageVolume.ts';
 import { PI } from '../math/constants.ts';
-import { basinPumps, type LineContext } from './basinLines.ts';
+import { basinPumps, type BasinPumps, type LineContext } from './basinLines.ts';
 import { basinSystemVolume, conduitsInto, conduitsVolume } from './basinVolume.ts';
 import { LevelTable } from './levelTable.ts';
 import { conduitOf, linkOf, type LinkEnd } from './linkOf.ts';
@@ -45,14 +45,16 @@ function lidTarget(document: DesignDocument, basin: Basin): number {
   return lowest === null ? -1 : spotIndex(document, lowest.id);
 }
 
-function basinStore(document: DesignDocument, basin: Basin, junctions: readonly Part[], context: Omit<LineContext, 'top'>): BasinStore {
-  const top = basin.rimLevel + aboveRim;
-  const conduits = conduitsInto(document, basin.id, junctions);
+/** A basin without what it holds and what pumps it out. */
+function basinFrame(document: DesignDocument, basin: Basin): Omit<BasinStore, 'storage' | keyof BasinPumps> {
   return {
     id: basin.id, offLevel: basin.offLevel, onLevel: basin.onLevel, lidLevel: basin.rimLevel, lidEdge: PI * basin.diameter, lidTo: lidTarget(document, basin),
-    storage: LevelTable.tabulate(basin.floorLevel, top, basinCells, (level) => basinSystemVolume(basin, conduits, level)),
-    ...basinPumps(document, basin, { top, ...context }),
   };
+}
+
+function basinStorage(document: DesignDocument, basin: Basin, junctions: readonly Part[]): LevelTable {
+  const conduits = conduitsInto(document, basin.id, junctions);
+  return LevelTable.tabulate(basin.floorLevel, basin.rimLevel + aboveRim, basinCells, (level) => basinSystemVolume(basin, conduits, level));
 }
 
 /** Floor of a junction: the invert of its box, or of the pipe that leads on. */
@@ -78,7 +80,8 @@ function junctionStore(document: DesignDocument, part: Part, junctions: readonly
   };
 }
 
-class Builder {
+/** Makes the stores and ways of a model, each kind by itself. */
+export class ModelBuilder {
   readonly document: DesignDocument;
   readonly junctions: readonly Part[];
   readonly basins: readonly Basin[];
@@ -122,7 +125,32 @@ class Builder {
     });
   }
 
-  lineContext(wells: readonly WellStore[]): Omit<LineContext, 'top'> {
+  pondStores(): PondStore[] {
+    return this.document.site.lowSpots.map((spot) => pondStore(this.document, spot));
+  }
+
+  wellStores(): WellStore[] {
+    return this.wells.map((outlet) => wellStore(outlet, spotIndex(this.document, outlet.dryWell!.overflowsTo), this.returnsOf(outlet)));
+  }
+
+  junctionStores(): JunctionStore[] {
+    return this.junctions.map((part) => junctionStore(this.document, part, this.junctions));
+  }
+
+  basinFrames(): Omit<BasinStore, 'storage' | keyof BasinPumps>[] {
+    return this.basins.map((basin) => basinFrame(this.document, basin));
+  }
+
+  storageOf(basin: number): LevelTable {
+    return basinStorage(this.document, this.basins[basin]!, this.junctions);
+  }
+
+  pumpsOf(basin: number): BasinPumps {
+    const part = this.basins[basin]!;
+    return basinPumps(this.document, part, { top: part.rimLevel + aboveRim, ...this.lineContext(this.wellStores()) });
+  }
+
+  private lineContext(wells: readonly WellStore[]): Omit<LineContext, 'top'> {
     return {
       wellOf: (outlet) => {
         const index = this.wells.findIndex(({ id }) => id === outlet);
@@ -141,13 +169,10 @@ class Builder {
  * What pipes and channels hold stands in the store at their lower end and rises with its level.
  */
 export function buildModel(document: DesignDocument): RoutingModel {
-  const builder = new Builder(document);
-  const wells = builder.wells.map((outlet) => wellStore(outlet, spotIndex(document, outlet.dryWell!.overflowsTo), builder.returnsOf(outlet)));
-  const context = builder.lineContext(wells);
+  const builder = new ModelBuilder(document);
   return {
-    ponds: document.site.lowSpots.map((spot) => pondStore(document, spot)), wells, links: builder.links(), conduits: builder.conduits(),
-    junctions: builder.junctions.map((part) => junctionStore(document, part, builder.junctions)),
-    basins: builder.basins.map((basin) => basinStore(document, basin, builder.junctions, context)),
+    ponds: builder.pondStores(), wells: builder.wellStores(), links: builder.links(), conduits: builder.conduits(), junctions: builder.junctionStores(),
+    basins: builder.basinFrames().map((frame, basin): BasinStore => ({ ...frame, storage: builder.storageOf(basin), ...builder.pumpsOf(basin) })),
   };
 }
 

@@ -110,6 +110,11 @@ export class FlowTable {
     return new FlowTable(this.bottom, this.top, this.flows.map((flow, i) => Math.max(flow, other.flows[i]!)));
   }
 
+  /** Whether this table is at no place of the same grid above another. */
+  isNowhereAbove(other: FlowTable): boolean {
+    return this.flows.every((flow, i) => flow <= other.flows[i]!);
+  }
+
   /** Sum of two tables of the same grid. */
   plus(other: FlowTable): FlowTable {
     return new FlowTable(this.bottom, this.top, this.flows.map((flow, i) => flow + other.flows[i]!));

@@ -25,7 +25,7 @@ export interface FrictionRange {
 }
 
 /** Rates every line at two coefficients; ratings are made when they are first asked for. */
-export function frictionRange(document: DesignDocument, model: RoutingModel, rough: number, smooth: number): FrictionRange {
+export function frictionRange(document: DesignDocument, model: { readonly basins: readonly Pick<BasinStore, 'units' | 'lines'>[] }, rough: number, smooth: number): FrictionRange {
   const pumps = partsOf(document, 'pump');
   const at = (c: number): LineStore[][] => model.basins.map((basin) => basin.lines.map((line): LineStore => {
     const members = line.units.map((unit) => pumpLineOf(document, pumps.find(({ id }) => id === basin.units[unit]!.id)!));

@@ -1,0 +1,82 @@
+import { EvaluationContext } from '../evaluate/context.ts';
+import { sizeMakers, sizeNames, sizesOf, unrouted, type Sizes, type SizesContext } from '../evaluate/sizes.ts';
+import { checks } from '../findings/allFindings.ts';
+import { limitsInForce } from '../findings/overrides.ts';
+import type { Finding, Results } from '../results/results.ts';
+import type { SharedModels } from './models.ts';
+import { Memo, ReadDocuments, type Reads } from './reads.ts';
+import type { Digits, OptionSpace } from './space.ts';
+
+/** Checks on inlets, channels, pipes and roof: they are told first. */
+const gravityChecks = /^[CDGI]/;
+
+type StopMemo = Memo<readonly string[]>;
+
+/**
+ * What may not be built whatever the storm: checks on sizes, levels and duties that give a stop. Each check is made once for the choices
+ * that it reads and no other. Stops of the base design at parts that no choice touches are left out: no combination can cure them.
+ */
+export class Stops {
+  private readonly memos: readonly StopMemo[];
+  private readonly known: ReadonlySet<string>;
+  private readonly touched: ReadonlySet<string>;
+
+  constructor(space: OptionSpace, reads: Reads, models: SharedModels) {
+    const { document } = space;
+    const limits = limitsInForce(document.limits);
+    const context = new EvaluationContext(document);
+    const base = { document, results: { ...sizesOf(context), ...unrouted }, limits, withRemedies: false };
+    this.known = new Set(checks.flatMap((check) => check(base)).filter(({ severity }) => severity === 'stop').map(nameOf));
+    this.touched = space.touched();
+
+    const documents = new ReadDocuments(space, reads);
+    const sizes: ReadonlyMap<keyof Sizes, Memo<Sizes[keyof Sizes]>> = new Map(sizeNames.map((key) => [key, new Memo<Sizes[keyof Sizes]>(reads, (digits) => {
+      const made: SizesContext = { document: documents.of(digits), periods: context.periods, model: lazyModel(models, digits) };
+      return sizeMakers[key](made, { get pumps() { return sizes.get('pumps')!.get(digits) as Sizes['pumps']; } });
+    })]));
+    // Computations stand within each other for one combination at a time: one set of results serves them all.
+    let now: Digits = [];
+    const results: Results = { ...unrouted, ...sizesOf(context) };
+    for (const key of sizeNames) Object.defineProperty(results, key, { enumerable: true, get: () => sizes.get(key)!.get(now) });
+    this.memos = checks.map((check): StopMemo => new Memo(reads, (digits) => {
+      now = digits;
+      return check({ document: documents.of(digits), results, limits, withRemedies: false }).filter((finding) => this.counts(finding)).map((finding) => finding.check);
+    }));
+  }
+
+  /** The check that stops a combination, null for none: the first on inlets, channels, pipes and roof, else the first of all others. */
+  of(digits: Digits): string | null {
+    const found = this.memos.flatMap((memo) => memo.get(digits));
+    return found.find((check) => gravityChecks.test(check)) ?? found[0] ?? null;
+  }
+
+  /** What can still stop the combinations of some digits whose open choices are not settled; null when all of them are stopped. */
+  among(digits: Digits, open: readonly boolean[]): ((of: Digits) => boolean) | null {
+    const left: StopMemo[] = [];
+    for (const memo of this.memos) {
+      const found = memo.among(digits, open);
+      if ('open' in found) left.push(memo);
+      else if (found.value.length > 0) return null;
+    }
+    return (of) => left.some((memo) => memo.get(of).length > 0);
+  }
+
+  private counts(finding: Finding): boolean {
+    return finding.severity === 'stop' && (!this.known.has(nameOf(finding)) || this.touched.has(finding.at ?? ''));
+  }
+}
+
+const nameOf = ({ code, at }: Finding): string => `${code} ${at ?? ''}`;
+
+/** The basins of a model, of which only what is asked for is made. */
+function lazyModel(models: SharedModels, digits: Digits): SizesContext['model'] {
+  return {
+    get basins() {
+      return models.frames.get(digits).map(({ onLevel, offLevel }, basin) => ({
+        onLevel, offLevel,
+        get storage() { return models.storage(digits, basin); },
+        get pump() { return models.pumpsOf(digits, basin).pump; },
+      }));
+    },
+  };
+}
