@@ -163,9 +163,12 @@ function multiply(from: Float64Array, factors: Float64Array, window: readonly [n
   for (let i = window[0]; i < window[1]; i += 1) into[i] = from[i]! * factors[i]!;
 }
 
-/** Value below which a share of a sorted list lies, by straight lines between its places. */
-export function quantile(sorted: readonly number[], share: number): number {
-  const place = share * (sorted.length - 1);
+/**
+ * Value below which a share of a sorted list lies, by straight lines between its places.
+ * @param count length of the whole list, where only its beginning is given
+ */
+export function quantile(sorted: readonly number[], share: number, count = sorted.length): number {
+  const place = share * (count - 1);
   const i = Math.floor(place);
   const low = sorted[i]!;
   return low + ((sorted[i + 1] ?? low) - low) * (place - i);

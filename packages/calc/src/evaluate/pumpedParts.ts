@@ -31,12 +31,15 @@ export function dutyFlow(document: DesignDocument, basin: Basin): number {
   return dutyPumpsOf(document, basin).reduce((sum, pump) => sum + dutyAt(pumpLineOf(document, pump), basin.offLevel).flow, 0);
 }
 
-export function basinResults(context: Pick<SizesContext, 'document' | 'model'>): BasinResult[] {
+/** @param dutyFlowOf flow of the duty pumps of a basin at its off level [m3/s] */
+export function basinResults(
+  context: Pick<SizesContext, 'document' | 'model'>, dutyFlowOf: (basin: Basin) => number = (basin) => dutyFlow(context.document, basin),
+): BasinResult[] {
   const { document } = context;
   const { soil } = document.site;
   return partsOf(document, 'basin').map((basin, index) => {
     const volume = workingVolume(context, index);
-    const flow = dutyFlow(document, basin);
+    const flow = dutyFlowOf(basin);
     const table = soil.seasonalHighWaterTable === null ? null : flotation(basin, soil.seasonalHighWaterTable);
     const grade = flotation(basin, Math.max(soil.gradeLevel, basin.floorLevel + 0.01));
     return {
@@ -59,22 +62,30 @@ function samples(runOut: number, headAt: (flow: number) => number): CurveSample[
   });
 }
 
-export function pumpResults(context: Pick<SizesContext, 'document' | 'model'>): PumpResult[] {
-  const { document } = context;
+/** A pump on its line; how much of its basin's working volume runs back is told with the basin. */
+export type PumpDuty = Omit<PumpResult, 'runBackShare'>;
+
+export function pumpDuties(document: DesignDocument): PumpDuty[] {
   return partsOf(document, 'pump').map((pump) => {
     const line = pumpLineOf(document, pump);
     const dutyAtOff = dutyPoint(line, line.basin.offLevel);
-    const index = partsOf(document, 'basin').findIndex((basin) => basin.id === pump.basin);
-    const store = context.model.basins[index]!;
     const weepFlow = weepAt(line, dutyAtOff.head);
     return {
       part: pump.id, line: line.line.id, outlet: line.outlet.id, equivalentLength: line.equivalentLength, dutyAtOff,
       dutyAtOn: dutyPoint(line, line.basin.onLevel), lineVolume: line.lineVolume, runBack: line.lineVolume,
-      runBackShare: line.lineVolume / (store.storage.volume(store.onLevel) - store.storage.volume(store.offLevel)),
       weepFlow, weepShare: dutyAtOff.flow > 0 ? weepFlow / dutyAtOff.flow : 0,
       systemCurve: samples(line.curve.runOut, (flow) => systemHead(dischargePath(line, line.basin.offLevel), flow)),
       pumpCurve: samples(line.curve.runOut, (flow) => headAtFlow(line.curve, flow)),
     };
+  });
+}
+
+export function pumpResults({ document, model }: Pick<SizesContext, 'document' | 'model'>, duties: readonly PumpDuty[] = pumpDuties(document)): PumpResult[] {
+  const pumps = partsOf(document, 'pump');
+  return duties.map((duty, place) => {
+    const index = partsOf(document, 'basin').findIndex((basin) => basin.id === pumps[place]!.basin);
+    const store = model.basins[index]!;
+    return { ...duty, runBackShare: duty.lineVolume / (store.storage.volume(store.onLevel) - store.storage.volume(store.offLevel)) };
   });
 }
 

@@ -4,7 +4,7 @@ import type { Results } from '../results/results.ts';
 import type { BasinStore, PumpRating } from '../routing/model.ts';
 import { dryWellResults, grateResults, roofLineResults, swaleResults, underdrainResults } from './collectParts.ts';
 import { channelResults, gutterResults, peakFlows, pipeResults } from './gravityParts.ts';
-import { basinResults, existingDrainResults, lowSpotResults, outletResults, pumpResults } from './pumpedParts.ts';
+import { basinResults, dutyPumpsOf, existingDrainResults, lowSpotResults, outletResults, pumpDuties, pumpResults, type PumpDuty } from './pumpedParts.ts';
 import { quantities } from './quantities.ts';
 
 /** What sizes are told from: the document, and of the routing model what the basins hold and what runs back into them. */
@@ -22,7 +22,13 @@ export type Sizes = Omit<Results, keyof Routed>;
 
 export const unrouted: Routed = { freeboards: [], storm: null, recorded: null, family: [], outage: null, wells: [], whatIfs: [], band: null, protection: null, handDifferences: [] };
 
-type Makers = { readonly [Key in keyof Sizes]: (context: SizesContext, others: Pick<Sizes, 'pumps'>) => Sizes[Key] };
+/** What other sizes are told from. */
+interface Others {
+  readonly duties: readonly PumpDuty[];
+  readonly pumps: Sizes['pumps'];
+}
+
+type Makers = { readonly [Key in keyof Sizes]: (context: SizesContext, others: Others) => Sizes[Key] };
 
 /** What follows from the document without a storm being routed, each by itself. */
 export const sizeMakers: Makers = {
@@ -31,8 +37,9 @@ export const sizeMakers: Makers = {
   gutters: ({ document }) => gutterResults(document),
   channels: ({ document, periods }) => channelResults(document, periods),
   pipes: ({ document }) => pipeResults(document),
-  basins: (context) => basinResults(context),
-  pumps: (context) => pumpResults(context),
+  basins: (context, others) => basinResults(context, (basin) => dutyPumpsOf(context.document, basin)
+    .reduce((sum, { id }) => sum + others.duties.find(({ part }) => part === id)!.dutyAtOff.flow, 0)),
+  pumps: (context, { duties }) => pumpResults(context, duties),
   outlets: ({ document }, { pumps }) => outletResults(document, pumps),
   lowSpots: ({ document }) => lowSpotResults(document),
   existingDrains: ({ document }) => existingDrainResults(document),
@@ -49,6 +56,7 @@ export const sizeNames = Object.keys(sizeMakers) as (keyof Sizes)[];
 
 /** All sizes of a document. */
 export function sizesOf(context: SizesContext): Sizes {
-  const pumps = sizeMakers.pumps(context, { pumps: [] });
-  return Object.fromEntries(sizeNames.map((key) => [key, key === 'pumps' ? pumps : sizeMakers[key](context, { pumps })])) as unknown as Sizes;
+  const duties = pumpDuties(context.document);
+  const others: Others = { duties, pumps: pumpResults(context, duties) };
+  return Object.fromEntries(sizeNames.map((key) => [key, sizeMakers[key](context, others)])) as unknown as Sizes;
 }

@@ -1,4 +1,4 @@
-import { Band, asDesigned } from '../evaluate/band.ts';
+import { asDesigned, Band, quantile } from '../evaluate/band.ts';
 import { bandRanges, latinHypercube, type Draw } from '../evaluate/bandInputs.ts';
 import { rainLimits } from '../evaluate/bandModel.ts';
 import { EvaluationContext } from '../evaluate/context.ts';
@@ -18,14 +18,19 @@ export interface Worth {
   readonly held: number;
 }
 
+/** Freeboards of each draw at each sill; where a draw was not run, no more than they are. */
+export type Freeboards = readonly (readonly number[])[];
+
 /** Runs of one design, or of the best of several: as drawn, and with its inlets half blocked. */
 export interface Measured {
+  readonly friction: FrictionRange;
   readonly drawn: Band;
   readonly counted: Band;
 }
 
-/** Most draws that a bound runs. Source: ours. */
+/** Most draws that a bound runs, on several designs and on one that would be run whole next. Source: ours. */
 const boundDraws = 28;
+const boundDrawsOfOne = 60;
 /** Places of the draws that the lower end lies between: the 20th and the 21st of 200. */
 const endPlace = Math.floor(bandRanges.lowShare * (bandRanges.samples - 1)) + 2;
 /** Levels are solved this closely; a bound has to be below by more [m]. Source: a balance is met to 1e-10 m3, see Network. */
@@ -59,29 +64,42 @@ export class Measure {
 
   /** One combination. */
   one(digits: Digits): Measured {
-    return this.best([digits], digits);
+    return this.best([digits]);
   }
 
-  /**
-   * What none of some combinations is better than, when they differ in ratings and in what drains where.
-   * @param ratings  digits of every rating among them
-   * @param diverted digits of one of them, with every roof diverted that any of them diverts
-   */
-  best(ratings: readonly Digits[], diverted: Digits): Measured {
-    const document = this.space.documentOf(diverted);
+  /** What none of some combinations is better than, when they differ in their ratings alone. */
+  best(ratings: readonly Digits[]): Measured {
+    const document = this.space.documentOf(ratings[0]!);
     const friction = bestFriction(ratings.map((digits) => this.models.friction(digits)));
     const over = (models: SharedModels): RoutingModel => bestModel(ratings.map((digits) => models.of(digits)));
     const drawn = this.band(new EvaluationContext(document, this.storms, over(this.models)), friction);
     const blocked = halfBlockedDocument(document);
-    return { drawn, counted: blocked === document ? drawn : this.band(new EvaluationContext(blocked, this.storms, over(this.blockedModels)), friction) };
+    const counted = blocked === document ? drawn : this.band(new EvaluationContext(blocked, this.storms, over(this.blockedModels)), friction);
+    return { friction, drawn, counted };
   }
 
-  /** Lower end of a design in the designed storm, its grates as they are in the document. */
-  lower({ drawn }: Measured): number {
-    const lower = lowest(drawn, this.returnPeriod, asDesigned);
-    const worst = drawn.draws.map((_, index) => drawn.ofDraw(index, this.returnPeriod).reduce((least, value) => Math.min(least, value), Infinity));
-    this.order = worst.map((value, index) => ({ value, index })).sort((a, b) => a.value - b.value || a.index - b.index).map(({ index }) => index);
-    return lower;
+  /**
+   * Lower end of a design in the designed storm, its grates as they are in the document. Draws that stood higher than the lower end on a design
+   * that is nowhere better stand higher here too and are not run.
+   * @param weaker freeboards of every draw on such a design, as far as they were run
+   */
+  lower({ drawn }: Measured, weaker: Freeboards | null = null): { readonly lower: number; readonly known: Freeboards } {
+    const { sills } = drawn.context;
+    const known: (readonly number[])[] = [];
+    const lowest = sills.map((): number[] => []);
+    const order = weaker === null ? drawn.draws.map((_, index) => index) : sortedBy(weaker);
+    for (const index of order) {
+      const before = weaker?.[index];
+      if (before?.every((value, sill) => value - solved > (lowest[sill]![endPlace - 1] ?? Infinity)) === true) {
+        known[index] = before;
+        continue;
+      }
+      const values = drawn.ofDraw(index, this.returnPeriod);
+      known[index] = values;
+      values.forEach((value, sill) => { insert(lowest[sill]!, value, endPlace); });
+    }
+    this.order = sortedBy(known);
+    return { lower: lowest.reduce((least, values) => Math.min(least, quantile(values, bandRanges.lowShare, drawn.draws.length)), Infinity), known };
   }
 
   /** Lower end of a design in one storm with its inlets half blocked. */
@@ -116,13 +134,13 @@ export class Measure {
 
   /** What a combination is worth, nothing known before. */
   worth(measured: Measured): Worth {
-    const lower = this.lower(measured);
+    const { lower } = this.lower(measured);
     return { lower, held: this.held(measured, lower) };
   }
 
   /** Whether the lower end of a design in the designed storm surely lies below a freeboard. */
-  isBelowInDesignStorm({ drawn }: Measured, freeboard: number): boolean {
-    return this.isBelow(drawn, this.returnPeriod, freeboard);
+  isBelowInDesignStorm({ drawn }: Measured, freeboard: number, single: boolean): boolean {
+    return this.isBelow(drawn, this.returnPeriod, freeboard, single ? boundDrawsOfOne : boundDraws);
   }
 
   /** Whether a design surely keeps out no more storms than this many: the next one comes in. */
@@ -135,16 +153,16 @@ export class Measure {
    * 21st lowest of all, and the lower end lies between the 20th and the 21st. The draws that were worst for the last design measured are tried,
    * until 21 of them lie below, or so many above that it cannot be told this way.
    */
-  private isBelow(band: Band, returnPeriod: number, freeboard: number): boolean {
+  private isBelow(band: Band, returnPeriod: number, freeboard: number, most = boundDraws): boolean {
     const below = band.context.sills.map(() => 0);
-    for (let i = 0; i < boundDraws; i += 1) {
-      let most = 0;
+    for (let i = 0; i < most; i += 1) {
+      let under = 0;
       band.ofDraw(this.order?.[i] ?? i, returnPeriod).forEach((value, sill) => {
         if (value < freeboard - solved) below[sill] = below[sill]! + 1;
-        most = Math.max(most, below[sill]!);
+        under = Math.max(under, below[sill]!);
       });
-      if (most >= endPlace) return true;
-      if (i + 1 - most > boundDraws - endPlace) return false;
+      if (under >= endPlace) return true;
+      if (i + 1 - under > most - endPlace) return false;
     }
     return false;
   }
@@ -173,6 +191,21 @@ export class Measure {
     });
     return this.rises;
   }
+}
+
+/** Draws from the worst on. */
+function sortedBy(known: Freeboards): number[] {
+  const worst = known.map((values) => values.reduce((least, value) => Math.min(least, value), Infinity));
+  return worst.map((_, index) => index).sort((a, b) => worst[a]! - worst[b]! || a - b);
+}
+
+/** Puts a value in its place among the lowest. */
+function insert(lowest: number[], value: number, most: number): void {
+  if (lowest.length === most && value >= lowest[most - 1]!) return;
+  let place = lowest.length;
+  while (place > 0 && lowest[place - 1]! > value) place -= 1;
+  lowest.splice(place, 0, value);
+  if (lowest.length > most) lowest.pop();
 }
 
 interface Storm {

@@ -29,6 +29,8 @@ type Node<T> = { readonly choice: number; readonly next: (Node<T> | undefined)[]
  * branch for each digit. Values are finished data: one that still reads from the document later would read the digits of another combination.
  */
 export class Memo<T> {
+  /** How often it was computed. */
+  size = 0;
   private root: Node<T> | undefined;
   private readonly reads: Reads;
   private readonly make: (digits: Digits) => T;
@@ -60,6 +62,7 @@ export class Memo<T> {
 
   private add(digits: Digits): T {
     const { value, read } = this.reads.during(() => this.make(digits));
+    this.size += 1;
     let below: Node<T> = { value };
     // From the last choice up to the root, as far as no node stands there yet.
     const path: (Node<T> | undefined)[] = [];

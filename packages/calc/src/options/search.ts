@@ -1,8 +1,8 @@
 import type { DesignDocument } from '../document/document.ts';
 import type { Choice, CostIndex } from './choices.ts';
 import { joined, leastCost, productOf } from './frame.ts';
-import { Measure, type Measured } from './measure.ts';
-import { isNowhereStronger } from './models.ts';
+import { Measure, type Freeboards, type Measured } from './measure.ts';
+import { bestFriction, isNowhereStronger } from './models.ts';
 import { Orders } from './orders.ts';
 import { backupOf, dominates, isNoWorse, nextStep, weighed, type Best, type Candidate } from './point.ts';
 import { Queue } from './queue.ts';
@@ -46,11 +46,14 @@ interface Box {
   readonly members: readonly Member[] | null;
   readonly size: number;
   readonly best: Best;
+  /** Runs of the best of its members, as far as they were made. */
+  run: Measured | null;
 }
 
 /** A candidate with what it was measured on. */
 interface Done extends Candidate {
   readonly digits: Digits;
+  readonly known: Freeboards;
 }
 
 /**
@@ -86,7 +89,7 @@ class Search {
   boxOf(frame: Digits): Box {
     const { space } = this;
     const size = space.choices.reduce((count, { alternatives }, choice) => (this.open[choice] === true ? count * alternatives.length : count), 1);
-    return { frame, members: null, size, best: { index: space.indexOf(frame), cost: leastCost(space, frame), backup: backupOf(space, frame) } };
+    return { frame, members: null, size, best: { index: space.indexOf(frame), cost: leastCost(space, frame), backup: backupOf(space, frame) }, run: null };
   }
 
   /** Settles a box, or gives the smaller ones that it falls into. */
@@ -117,9 +120,9 @@ class Search {
     return [...groups.values()].map((members) => this.box(frame, members.sort((a, b) => a.flow - b.flow || b.cost - a.cost)));
   }
 
-  private box(frame: Digits, members: readonly Member[]): Box {
+  private box(frame: Digits, members: readonly Member[], run: Measured | null = null): Box {
     const least = (of: 'cost' | 'index'): number => members.reduce((low, member) => Math.min(low, member[of]), Infinity);
-    return { frame, members, size: members.length, best: { index: least('index'), cost: least('cost'), backup: backupOf(this.space, frame) } };
+    return { frame, members, size: members.length, best: { index: least('index'), cost: least('cost'), backup: backupOf(this.space, frame) }, run };
   }
 
   /** Runs the bounds that would settle the box beside the highest of the candidates that are no dearer. */
@@ -129,54 +132,61 @@ class Search {
       if (candidate.lower > (rival?.lower ?? -Infinity) && isNoWorse(candidate, box.best)) rival = candidate;
     }
     if (rival === null) return false;
-    const best = this.bestOf(members);
+    box.run ??= this.bestOf(members);
     this.bounded += 1;
     // A member that weighs as much must not stand earlier: a rival that is dearer by nothing has to be lower in the order.
     const strictly = rival.cost < box.best.cost || rival.index < box.best.index;
     const limit = strictly ? nextStep(rival.lower) : nextStep(rival.lower) - weighed;
-    return this.measure.isBelowInDesignStorm(best, limit) && this.measure.holdsNoMore(best, rival.held);
+    return this.measure.isBelowInDesignStorm(box.run, limit, members.length === 1) && this.measure.holdsNoMore(box.run, rival.held);
   }
 
-  private bestOf(members: readonly Member[]): Measured {
+  /** Digits of the ratings of some members, all with the roofs diverted that any of them diverts. */
+  private ratingsOf(members: readonly Member[]): Digits[] {
     const { space } = this;
     const strongest = members[members.length - 1]!;
     const diverted = strongest.digits.map((digit, choice) =>
       (space.roles[choice] === 'diversion' ? members.reduce((most, { digits }) => Math.max(most, digits[choice]!), digit) : digit));
-    const ratings = new Map(members.map(({ digits }) => [joined(space, digits, diverted, 'diversion').join(' '), joined(space, digits, diverted, 'diversion')]));
-    return this.measure.best([...ratings.values()], diverted);
+    const ratings = new Map(members.map(({ digits }) => {
+      const rated = joined(space, digits, diverted, 'diversion');
+      return [rated.join(' '), rated];
+    }));
+    return [...ratings.values()];
   }
 
-  /** Roofs first, since they weigh most; then the weaker and the stronger half of the ratings. */
-  private split({ frame }: Box, members: readonly Member[]): Box[] {
+  private bestOf(members: readonly Member[]): Measured {
+    return this.measure.best(this.ratingsOf(members));
+  }
+
+  /** Roofs first, since they weigh most; then the weaker and the stronger half of the ratings. The half with the best of all goes on with its runs. */
+  private split({ frame, run }: Box, members: readonly Member[]): Box[] {
     const [first] = members;
     const differs = this.space.roles.findIndex((role, choice) => role === 'diversion' && members.some(({ digits }) => digits[choice] !== first!.digits[choice]));
     if (differs >= 0) return [0, 1].map((digit) => this.box(frame, members.filter(({ digits }) => digits[differs] === digit)));
     const middle = Math.floor(members.length / 2);
-    return [members.slice(0, middle), members.slice(middle)].map((half) => this.box(frame, half));
+    const strong = members.slice(middle);
+    const same = run !== null && isNowhereStronger(run.friction, bestFriction(this.ratingsOf(strong).map((digits) => this.measure.models.friction(digits))));
+    return [this.box(frame, members.slice(0, middle)), this.box(frame, strong, same ? run : null)];
   }
 
   private measureOne(box: Box, { digits, index, cost }: Member): void {
     const { measure } = this;
-    const measured = measure.one(digits);
-    const known = { index, cost, backup: box.best.backup, lower: measure.lower(measured) };
+    const weaker = this.candidates.filter((other) => this.isNowhereBetter(other.digits, digits)).sort((a, b) => b.lower - a.lower);
+    const run = box.run ?? measure.one(digits);
+    const { lower, known } = measure.lower(run, weaker[0]?.known);
+    const candidate = { index, cost, backup: box.best.backup, lower };
     // Storms kept out are counted only where they can matter.
-    const atMost: Candidate = { ...known, held: measure.periods.length };
-    if (this.candidates.some((candidate) => dominates(candidate, atMost))) return;
+    const atMost: Candidate = { ...candidate, held: measure.periods.length };
+    if (this.candidates.some((other) => dominates(other, atMost))) return;
     this.measured += 1;
-    this.candidates.push({ ...known, digits, held: measure.held(measured, known.lower, this.heldAtLeast(digits)) });
+    const least = weaker.reduce((most, { held }) => Math.max(most, held), 0);
+    this.candidates.push({ ...candidate, digits, known, held: measure.held(run, lower, least) });
   }
 
-  /** Storms that a weaker combination of the same group keeps out. */
-  private heldAtLeast(digits: Digits): number {
-    const { measure, orders, space } = this;
-    const key = orders.groupOf(digits);
-    return this.candidates.reduce((most, other) => {
-      const weaker = other.held > most && orders.groupOf(other.digits) === key && space.roles.every((role, choice) => {
-        if (role === 'diversion') return other.digits[choice]! <= digits[choice]!;
-        return role === 'rating' || other.digits[choice] === digits[choice];
-      });
-      return weaker && isNowhereStronger(measure.models.friction(other.digits), measure.models.friction(digits)) ? other.held : most;
-    }, 0);
+  /** Whether a combination is of the same group as another, diverts no roof that it does not, and pumps no more at any level. */
+  private isNowhereBetter(one: Digits, other: Digits): boolean {
+    const { measure: { models }, orders, space } = this;
+    return space.roles.every((role, choice) => role === 'rating' || (role === 'diversion' ? one[choice]! <= other[choice]! : one[choice] === other[choice]))
+      && orders.groupOf(one) === orders.groupOf(other) && isNowhereStronger(models.friction(one), models.friction(other));
   }
 }
 
@@ -207,6 +217,6 @@ export function optionsSlice(document: DesignDocument, choices: readonly Choice[
     }
     run.onProgress?.(total - left, total);
   }
-  const candidates = search.candidates.map(({ digits: _, ...candidate }) => candidate);
+  const candidates = search.candidates.map(({ index: place, cost: price, lower, held, backup }) => ({ index: place, cost: price, lower, held, backup }));
   return { candidates, complete, count: total, allowed: search.allowed, measured: search.measured, bounded: search.bounded };
 }

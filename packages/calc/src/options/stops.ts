@@ -1,4 +1,5 @@
 import { EvaluationContext } from '../evaluate/context.ts';
+import { pumpDuties } from '../evaluate/pumpedParts.ts';
 import { sizeMakers, sizeNames, sizesOf, unrouted, type Sizes, type SizesContext } from '../evaluate/sizes.ts';
 import { checks } from '../findings/allFindings.ts';
 import { limitsInForce } from '../findings/overrides.ts';
@@ -30,9 +31,10 @@ export class Stops {
     this.touched = space.touched();
 
     const documents = new ReadDocuments(space, reads);
+    const duties = new Memo(reads, (digits) => pumpDuties(documents.of(digits)));
     const sizes: ReadonlyMap<keyof Sizes, Memo<Sizes[keyof Sizes]>> = new Map(sizeNames.map((key) => [key, new Memo<Sizes[keyof Sizes]>(reads, (digits) => {
       const made: SizesContext = { document: documents.of(digits), periods: context.periods, model: lazyModel(models, digits) };
-      return sizeMakers[key](made, { get pumps() { return sizes.get('pumps')!.get(digits) as Sizes['pumps']; } });
+      return sizeMakers[key](made, { get duties() { return duties.get(digits); }, get pumps() { return sizes.get('pumps')!.get(digits) as Sizes['pumps']; } });
     })]));
     // Computations stand within each other for one combination at a time: one set of results serves them all.
     let now: Digits = [];
@@ -58,6 +60,8 @@ export class Stops {
       if ('open' in found) left.push(memo);
       else if (found.value.length > 0) return null;
     }
+    // What reads little is asked first: most that is stopped is stopped by it.
+    left.sort((a, b) => a.size - b.size);
     return (of) => left.some((memo) => memo.get(of).length > 0);
   }
 
