@@ -33,7 +33,7 @@ export function swaleVelocity(swale: Pick<Swale, 'slope' | 'sideSlope' | 'roughn
 }
 
 /** What leaves at an outlet in the design storm; null where nothing that is computed leads there. The fastest of several ways counts. */
-export function exitOf(document: DesignDocument, outlet: Outlet, pumps: readonly PumpResult[]): Exit | null {
+export function exitOf(document: DesignDocument, outlet: Outlet, pumps: readonly Pick<PumpResult, 'line' | 'dutyAtOff'>[]): Exit | null {
   const period = document.rain.designReturnPeriod;
   const throat = (flow: number, diameter: number): Exit => ({ flow, velocity: flow / bore(outlet.exitDiameter ?? diameter) });
   const exits = document.system.parts.filter(({ drainsTo }) => drainsTo === outlet.id).flatMap((part): Exit[] => {

@@ -31,21 +31,30 @@ export function dutyFlow(document: DesignDocument, basin: Basin): number {
   return dutyPumpsOf(document, basin).reduce((sum, pump) => sum + dutyAt(pumpLineOf(document, pump), basin.offLevel).flow, 0);
 }
 
+/** How a basin holds itself down; nothing else of it is told from so little. */
+export type BasinFlotation = Pick<BasinResult, 'part' | 'flotationAtWaterTable' | 'flotationAtGrade' | 'upliftAtWaterTable'>;
+
+export function basinFlotations(document: DesignDocument): BasinFlotation[] {
+  const { soil } = document.site;
+  return partsOf(document, 'basin').map((basin) => {
+    const table = soil.seasonalHighWaterTable === null ? null : flotation(basin, soil.seasonalHighWaterTable);
+    const grade = flotation(basin, Math.max(soil.gradeLevel, basin.floorLevel + 0.01));
+    return { part: basin.id, flotationAtWaterTable: table?.factor ?? null, flotationAtGrade: grade.factor ?? 0, upliftAtWaterTable: table === null ? null : table.uplift };
+  });
+}
+
 /** @param dutyFlowOf flow of the duty pumps of a basin at its off level [m3/s] */
 export function basinResults(
   context: Pick<SizesContext, 'document' | 'model'>, dutyFlowOf: (basin: Basin) => number = (basin) => dutyFlow(context.document, basin),
 ): BasinResult[] {
   const { document } = context;
-  const { soil } = document.site;
+  const flotations = basinFlotations(document);
   return partsOf(document, 'basin').map((basin, index) => {
     const volume = workingVolume(context, index);
     const flow = dutyFlowOf(basin);
-    const table = soil.seasonalHighWaterTable === null ? null : flotation(basin, soil.seasonalHighWaterTable);
-    const grade = flotation(basin, Math.max(soil.gradeLevel, basin.floorLevel + 0.01));
     return {
-      part: basin.id, workingVolume: volume, worstStartsPerHour: flow > 0 ? worstStartsPerHour(volume, flow) : 0,
-      aloneRunTime: flow > 0 ? aloneRunTime(volume, flow) : 0, flotationAtWaterTable: table?.factor ?? null, flotationAtGrade: grade.factor ?? 0,
-      upliftAtWaterTable: table === null ? null : table.uplift,
+      ...flotations[index]!, workingVolume: volume, worstStartsPerHour: flow > 0 ? worstStartsPerHour(volume, flow) : 0,
+      aloneRunTime: flow > 0 ? aloneRunTime(volume, flow) : 0,
     };
   });
 }
@@ -89,14 +98,14 @@ export function pumpResults({ document, model }: Pick<SizesContext, 'document' |
   });
 }
 
-export function outletResults(document: DesignDocument, pumps: readonly PumpResult[]): OutletResult[] {
+export function outletResults(document: DesignDocument, pumps: readonly PumpDuty[]): OutletResult[] {
   return partsOf(document, 'outlet').map((outlet) => ({
     part: outlet.id, ...exitOfOutlet(document, outlet, pumps), pitVolume: outlet.pit === null ? null : outlet.pit.area * outlet.pit.depth * outlet.pit.voids,
     lineVolume: pumps.filter((pump) => pump.outlet === outlet.id).reduce((sum, pump) => sum + pump.lineVolume, 0),
   }));
 }
 
-function exitOfOutlet(document: DesignDocument, outlet: Outlet, pumps: readonly PumpResult[]): Pick<OutletResult, 'exitFlow' | 'exitVelocity'> {
+function exitOfOutlet(document: DesignDocument, outlet: Outlet, pumps: readonly PumpDuty[]): Pick<OutletResult, 'exitFlow' | 'exitVelocity'> {
   const exit = exitOf(document, outlet, pumps);
   return { exitFlow: exit?.flow ?? null, exitVelocity: exit?.velocity ?? null };
 }

@@ -22,13 +22,8 @@ export type Sizes = Omit<Results, keyof Routed>;
 
 export const unrouted: Routed = { freeboards: [], storm: null, recorded: null, family: [], outage: null, wells: [], whatIfs: [], band: null, protection: null, handDifferences: [] };
 
-/** What other sizes are told from. */
-interface Others {
-  readonly duties: readonly PumpDuty[];
-  readonly pumps: Sizes['pumps'];
-}
-
-type Makers = { readonly [Key in keyof Sizes]: (context: SizesContext, others: Others) => Sizes[Key] };
+/** @param duties every pump on its line */
+type Makers = { readonly [Key in keyof Sizes]: (context: SizesContext, duties: () => readonly PumpDuty[]) => Sizes[Key] };
 
 /** What follows from the document without a storm being routed, each by itself. */
 export const sizeMakers: Makers = {
@@ -37,10 +32,10 @@ export const sizeMakers: Makers = {
   gutters: ({ document }) => gutterResults(document),
   channels: ({ document, periods }) => channelResults(document, periods),
   pipes: ({ document }) => pipeResults(document),
-  basins: (context, others) => basinResults(context, (basin) => dutyPumpsOf(context.document, basin)
-    .reduce((sum, { id }) => sum + others.duties.find(({ part }) => part === id)!.dutyAtOff.flow, 0)),
-  pumps: (context, { duties }) => pumpResults(context, duties),
-  outlets: ({ document }, { pumps }) => outletResults(document, pumps),
+  basins: (context, duties) => basinResults(context, (basin) => dutyPumpsOf(context.document, basin)
+    .reduce((sum, { id }) => sum + duties().find(({ part }) => part === id)!.dutyAtOff.flow, 0)),
+  pumps: (context, duties) => pumpResults(context, duties()),
+  outlets: ({ document }, duties) => outletResults(document, duties()),
   lowSpots: ({ document }) => lowSpotResults(document),
   existingDrains: ({ document }) => existingDrainResults(document),
   grates: ({ document }) => grateResults(document),
@@ -57,6 +52,5 @@ export const sizeNames = Object.keys(sizeMakers) as (keyof Sizes)[];
 /** All sizes of a document. */
 export function sizesOf(context: SizesContext): Sizes {
   const duties = pumpDuties(context.document);
-  const others: Others = { duties, pumps: pumpResults(context, duties) };
-  return Object.fromEntries(sizeNames.map((key) => [key, sizeMakers[key](context, others)])) as unknown as Sizes;
+  return Object.fromEntries(sizeNames.map((key) => [key, sizeMakers[key](context, () => duties)])) as unknown as Sizes;
 }

@@ -60,6 +60,11 @@ export class SharedModels {
     return { ...this.ways.get(digits), basins };
   }
 
+  /** What the duty pumps of all basins give when they start [m3/s]. */
+  flowAtOnLevels(digits: Digits): number {
+    return this.frames.get(digits).reduce((sum, { onLevel }, basin) => sum + (this.pumpsOf(digits, basin).pump?.flow.flow(onLevel) ?? 0), 0);
+  }
+
   /** Every line rated at both ends of the band's friction. */
   friction(digits: Digits): FrictionRange {
     return this.frictions.get(digits);

@@ -83,10 +83,6 @@ export class Memo<T> {
   }
 }
 
-function defineRead(target: object, key: string, value: unknown, note: () => void): void {
-  Object.defineProperty(target, key, { enumerable: true, configurable: true, get: () => { note(); return value; } });
-}
-
 /**
  * Documents of combinations, which note every choice whose work is read: a field that alternatives set, where a catchment drains to,
  * and, with the list of parts, every choice that adds or removes one. All else is the same in every combination.

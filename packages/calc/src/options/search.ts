@@ -107,10 +107,11 @@ class Search {
     if (stopped === null) return [];
     const groups = new Map<string, Member[]>();
     for (const rating of productOf(space, ['rating'], frame)) {
-      const flow = this.measure.models.of(rating).basins.reduce((sum, { pump, onLevel }) => sum + (pump?.flow.flow(onLevel) ?? 0), 0);
+      let flow: number | null = null;
       for (const digits of productOf(space, ['diversion'], rating)) {
         if (stopped(digits)) continue;
         this.allowed += 1;
+        flow ??= this.measure.models.flowAtOnLevels(rating);
         const key = this.orders.groupOf(digits);
         const group = groups.get(key) ?? [];
         groups.set(key, group);

@@ -1,9 +1,9 @@
 import { EvaluationContext } from '../evaluate/context.ts';
-import { pumpDuties } from '../evaluate/pumpedParts.ts';
-import { sizeMakers, sizeNames, sizesOf, unrouted, type Sizes, type SizesContext } from '../evaluate/sizes.ts';
+import { sizesOf, unrouted } from '../evaluate/sizes.ts';
 import { checks } from '../findings/allFindings.ts';
 import { limitsInForce } from '../findings/overrides.ts';
-import type { Finding, Results } from '../results/results.ts';
+import type { Finding } from '../results/results.ts';
+import { LazyResults } from './lazyResults.ts';
 import type { SharedModels } from './models.ts';
 import { Memo, ReadDocuments, type Reads } from './reads.ts';
 import type { Digits, OptionSpace } from './space.ts';
@@ -31,18 +31,9 @@ export class Stops {
     this.touched = space.touched();
 
     const documents = new ReadDocuments(space, reads);
-    const duties = new Memo(reads, (digits) => pumpDuties(documents.of(digits)));
-    const sizes: ReadonlyMap<keyof Sizes, Memo<Sizes[keyof Sizes]>> = new Map(sizeNames.map((key) => [key, new Memo<Sizes[keyof Sizes]>(reads, (digits) => {
-      const made: SizesContext = { document: documents.of(digits), periods: context.periods, model: lazyModel(models, digits) };
-      return sizeMakers[key](made, { get duties() { return duties.get(digits); }, get pumps() { return sizes.get('pumps')!.get(digits) as Sizes['pumps']; } });
-    })]));
-    // Computations stand within each other for one combination at a time: one set of results serves them all.
-    let now: Digits = [];
-    const results: Results = { ...unrouted, ...sizesOf(context) };
-    for (const key of sizeNames) Object.defineProperty(results, key, { enumerable: true, get: () => sizes.get(key)!.get(now) });
+    const results = new LazyResults(documents, reads, models, context);
     this.memos = checks.map((check): StopMemo => new Memo(reads, (digits) => {
-      now = digits;
-      return check({ document: documents.of(digits), results, limits, withRemedies: false }).filter((finding) => this.counts(finding)).map((finding) => finding.check);
+      return check({ document: documents.of(digits), results: results.of(digits), limits, withRemedies: false }).filter((finding) => this.counts(finding)).map((finding) => finding.check);
     }));
   }
 
@@ -72,15 +63,3 @@ export class Stops {
 
 const nameOf = ({ code, at }: Finding): string => `${code} ${at ?? ''}`;
 
-/** The basins of a model, of which only what is asked for is made. */
-function lazyModel(models: SharedModels, digits: Digits): SizesContext['model'] {
-  return {
-    get basins() {
-      return models.frames.get(digits).map(({ onLevel, offLevel }, basin) => ({
-        onLevel, offLevel,
-        get storage() { return models.storage(digits, basin); },
-        get pump() { return models.pumpsOf(digits, basin).pump; },
-      }));
-    },
-  };
-}
