@@ -52,9 +52,10 @@ export function basinResults(
   return partsOf(document, 'basin').map((basin, index) => {
     const volume = workingVolume(context, index);
     const flow = dutyFlowOf(basin);
+    const { flotationAtWaterTable, flotationAtGrade, upliftAtWaterTable } = flotations[index]!;
     return {
-      ...flotations[index]!, workingVolume: volume, worstStartsPerHour: flow > 0 ? worstStartsPerHour(volume, flow) : 0,
-      aloneRunTime: flow > 0 ? aloneRunTime(volume, flow) : 0,
+      part: basin.id, workingVolume: volume, worstStartsPerHour: flow > 0 ? worstStartsPerHour(volume, flow) : 0,
+      aloneRunTime: flow > 0 ? aloneRunTime(volume, flow) : 0, flotationAtWaterTable, flotationAtGrade, upliftAtWaterTable,
     };
   });
 }
@@ -94,7 +95,8 @@ export function pumpResults({ document, model }: Pick<SizesContext, 'document' |
   return duties.map((duty, place) => {
     const index = partsOf(document, 'basin').findIndex((basin) => basin.id === pumps[place]!.basin);
     const store = model.basins[index]!;
-    return { ...duty, runBackShare: duty.lineVolume / (store.storage.volume(store.onLevel) - store.storage.volume(store.offLevel)) };
+    const { weepFlow, weepShare, systemCurve, pumpCurve, ...before } = duty;
+    return { ...before, runBackShare: duty.lineVolume / (store.storage.volume(store.onLevel) - store.storage.volume(store.offLevel)), weepFlow, weepShare, systemCurve, pumpCurve };
   });
 }
 
