@@ -58,12 +58,12 @@ async function noticedBy(mutant, wanted) {
   for (const script of new Set(wanted.map((item) => item.script))) {
     rounds = 0;
     hung = false;
-    const names = new Set(wanted.filter((item) => item.script === script).map(({ name }) => name));
+    // quick ones first: most mutants are noticed at once
+    const place = new Map(wanted.filter((item) => item.script === script).map(({ name }, i) => [name, i]));
     let name = 'collecting the examples';
     try {
-      const examples = collect(/** @type {import('node:vm').Script} */ (scripts[script]), on, guard);
-      for (const example of examples) {
-        if (!names.has(example.name)) continue;
+      const examples = collect(/** @type {import('node:vm').Script} */ (scripts[script]), on, guard).filter((example) => place.has(example.name));
+      for (const example of examples.sort((a, b) => (place.get(a.name) ?? 0) - (place.get(b.name) ?? 0))) {
         name = example.name;
         await carryOut(example);
         if (hung) return `${name} (does not end)`;

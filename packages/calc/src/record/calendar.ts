@@ -28,9 +28,8 @@ export function dateOf(day: number): CivilDate {
   };
 }
 
-/** Day number of a date, or null for a date that no calendar has. */
+/** Day number of a date, or null for a date that no calendar has: its number is that of another one. */
 export function realDay(year: number, month: number, day: number): number | null {
-  if (!(month >= 1 && month <= 12 && day >= 1 && day <= 31)) return null;
   const number = dayNumber(year, month, day);
   const back = dateOf(number);
   return back.month === month && back.day === day ? number : null;

@@ -33,5 +33,5 @@ export function gaugeDistance(gauge: Place, site: Place): number {
   const north = sin(((site.latitude - gauge.latitude) * radians) / 2);
   const east = sin(((site.longitude - gauge.longitude) * radians) / 2);
   const h = Math.min(1, north * north + cos(site.latitude * radians) * cos(gauge.latitude * radians) * east * east);
-  return h >= 1 ? EARTH_RADIUS * PI : 2 * EARTH_RADIUS * atan(Math.sqrt(h / (1 - h)));
+  return 2 * EARTH_RADIUS * atan(Math.sqrt(h / (1 - h)));
 }

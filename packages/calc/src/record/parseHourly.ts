@@ -107,14 +107,15 @@ class HourlyReader {
   }
 
   gauge(hint: GaugeHint): Gauge {
-    const { columns, first } = this;
+    const { first } = this;
+    const columns = this.columns!; // there is a day, so there was a head
     const text = (i: number): string => first[i]?.text ?? '';
     const degrees = (i: number): number | null => (text(i) !== '' && Number.isFinite(Number(text(i))) ? Number(text(i)) : null);
-    const id = columns === null ? '' : text(columns.station);
+    const id = text(columns.station);
     return {
-      id, name: (columns === null ? '' : text(columns.name)) || hint.name || id,
-      latitude: (columns === null ? null : degrees(columns.latitude)) ?? hint.latitude ?? null,
-      longitude: (columns === null ? null : degrees(columns.longitude)) ?? hint.longitude ?? null, distance: hint.distance ?? null,
+      id, name: text(columns.name) || hint.name || id,
+      latitude: degrees(columns.latitude) ?? hint.latitude ?? null,
+      longitude: degrees(columns.longitude) ?? hint.longitude ?? null, distance: hint.distance ?? null,
     };
   }
 }

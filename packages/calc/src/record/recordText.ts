@@ -21,13 +21,13 @@ export function eachLine(text: string, visit: (line: string, number: number) => 
   for (let number = 1; start <= text.length; number += 1) {
     const found = text.indexOf('\n', start);
     const end = found < 0 ? text.length : found;
-    const line = text.slice(start, end > start && text[end - 1] === '\r' ? end - 1 : end);
+    const line = text.slice(start, end);
     if (line.trim() !== '') visit(line, number);
     start = end + 1;
   }
 }
 
-/** Cells of a line of comma-separated values; quotes are taken off. */
+/** Cells of a line of comma-separated values; quotes and the blanks around a cell are taken off, a carriage return at its end among them. */
 export function cellsOf(line: string, number: number): RecordCell[] {
   const cells: RecordCell[] = [];
   let at = 0;

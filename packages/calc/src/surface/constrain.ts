@@ -10,19 +10,19 @@ function mark(mesh: Mesh, e: number, kind: number): void {
   if (twin >= 0) mesh.lines[twin] = mesh.lines[twin]! | kind;
 }
 
-/** The half-edge from a to b, or from b to a on the hull; -1 when there is none. */
+/** The half-edge from a to b, or from b to a on the hull. */
 function edgeBetween(mesh: Mesh, a: number, b: number): number {
   for (const e of star(mesh, a)) {
     if (mesh.triangles[nextOf(e)] === b) return e;
     if (mesh.triangles[previousOf(e)] === b) return previousOf(e);
   }
-  return -1;
+  throw new CalcProblem('surface.notTriangulated', '', { x: mesh.x[a]!, y: mesh.y[a]! });
 }
 
 const ahead = (mesh: Mesh, a: number, b: number, c: number): boolean =>
   (mesh.x[b]! - mesh.x[a]!) * (mesh.x[c]! - mesh.x[a]!) + (mesh.y[b]! - mesh.y[a]!) * (mesh.y[c]! - mesh.y[a]!) > 0;
 
-/** Where the way from a to b leaves the triangles around a: across the half-edge opposite to a, or through a vertex. */
+/** Where the way from a to b leaves the triangles around a: across the half-edge opposite to a, or through a vertex, b itself among them. */
 function firstCrossing(mesh: Mesh, a: number, b: number): { readonly edge: number } | { readonly vertex: number } {
   for (const e of star(mesh, a)) {
     const opposite = nextOf(e);
@@ -52,7 +52,7 @@ function crossedEdges(mesh: Mesh, a: number, b: number, first: number): { readon
   }
 }
 
-/** Whether the four corners around an edge turn the same way all round, so that its flip leaves two triangles. */
+/** Whether the ends of an edge lie on both sides of the way between the corners beside it (p left of the way to the left one), so that its flip leaves two triangles. */
 function canFlip(mesh: Mesh, e: number): boolean {
   const twin = mesh.twins[e]!;
   const p = mesh.triangles[e]!;
@@ -61,7 +61,7 @@ function canFlip(mesh: Mesh, e: number): boolean {
   const right = mesh.triangles[previousOf(twin)]!;
   const sideP = turn(mesh, right, left, p);
   const sideQ = turn(mesh, right, left, q);
-  return (sideP > 0 && sideQ < 0) || (sideP < 0 && sideQ > 0);
+  return sideP > 0 && sideQ < 0;
 }
 
 /** Flips the crossed edges away until the edge from a to end stands. */
@@ -96,11 +96,6 @@ function clearWay(mesh: Mesh, a: number, end: number, pairs: [number, number][])
  */
 export function constrain(mesh: Mesh, from: number, to: number, kind: number): void {
   for (let a = from; a !== to; ) {
-    const standing = edgeBetween(mesh, a, to);
-    if (standing >= 0) {
-      mark(mesh, standing, kind);
-      return;
-    }
     const first = firstCrossing(mesh, a, to);
     if ('vertex' in first) {
       mark(mesh, edgeBetween(mesh, a, first.vertex), kind);

@@ -59,9 +59,7 @@ export function groundFaces(mesh: Mesh, level: readonly (number | null)[], hasBo
   const kept = hasBoundary ? withinBoundary(mesh) : new Uint8Array(mesh.triangles.length / 3).fill(1);
   const onWall = new Uint8Array(mesh.x.length);
   mesh.lines.forEach((lines, e) => {
-    if ((lines & WALL) === 0) return;
-    onWall[mesh.triangles[e]!] = 1;
-    onWall[mesh.triangles[nextOf(e)]!] = 1;
+    if ((lines & WALL) !== 0) onWall[mesh.triangles[e]!] = 1; // in a ring every corner begins a half-edge
   });
   for (const piece of pieces(mesh, kept)) {
     const edges = piece.flatMap((face) => [3 * face, 3 * face + 1, 3 * face + 2]);

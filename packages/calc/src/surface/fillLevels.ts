@@ -1,13 +1,13 @@
 import { nextOf } from './surface.ts';
 
 /** Vertices of a cut mesh, some without a level. */
-interface Unfilled { readonly x: readonly number[]; readonly y: readonly number[]; readonly triangles: readonly number[]; readonly level: readonly (number | null)[] }
+interface Unfilled { readonly x: readonly number[]; readonly y: readonly number[]; readonly triangles: readonly number[]; readonly twins: readonly number[]; readonly level: readonly (number | null)[] }
 
 /** Known levels next to a vertex: their weighted sum, and between which they lie. */
 interface Known { weight: number; total: number; low: number; high: number }
 
 function knownNextTo(surface: Unfilled, level: readonly (number | null)[]): Map<number, Known> {
-  const { x, y, triangles } = surface;
+  const { x, y, triangles, twins } = surface;
   const found = new Map<number, Known>();
   const add = (to: number, from: number): void => {
     const known = level[from] ?? null;
@@ -18,8 +18,8 @@ function knownNextTo(surface: Unfilled, level: readonly (number | null)[]): Map<
   };
   triangles.forEach((a, e) => {
     const b = triangles[nextOf(e)]!;
-    add(a, b);
     add(b, a);
+    if (twins[e]! < 0) add(a, b); // else the half-edge on the other side does
   });
   return found;
 }

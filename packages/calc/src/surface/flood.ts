@@ -52,7 +52,7 @@ class Rising {
 
   rise(): void {
     const { level } = this.surface;
-    const order = level.map((_, i) => i).sort((p, q) => level[p]! - level[q]! || p - q);
+    const order = level.map((_, i) => i).sort((p, q) => level[p]! - level[q]!); // a sort keeps equals in their order
     order.forEach((vertex, i) => { this.rank[vertex] = i; });
     for (const vertex of order) this.flood(vertex);
   }
@@ -83,7 +83,6 @@ class Rising {
     const inner = waters.filter((w) => w !== OUTSIDE);
     let water = OUTSIDE;
     if (!free && inner.length === 0) water = this.open(vertex, []);
-    else if (!free && inner.length === 1) water = inner[0]!;
     else if (inner.length > 0) water = this.meet(vertex, lower, inner, free);
     for (const r of roots) this.above[r] = vertex;
     this.waterOf[vertex] = water;

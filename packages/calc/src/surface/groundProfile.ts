@@ -35,7 +35,7 @@ function along(surface: Ground, a: Position, b: Position, station: number, stret
     const piece = overFace(surface, face, a, b, length);
     if (piece) pieces.push(piece);
   }
-  pieces.sort((p, q) => p.start - q.start || p.face - q.face);
+  pieces.sort((p, q) => p.start - q.start);
   let reached = -1;
   for (const { start, end, face } of pieces) {
     if ((end - reached) * length <= LEAST_PIECE) continue; // the line runs along an edge: one side is enough

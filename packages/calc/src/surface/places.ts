@@ -17,7 +17,7 @@ export const noPlaces = (): Places => ({ x: [], y: [], level: [], pointId: [], s
 
 const squareOf = (x: number, y: number): number => Math.floor(x) + SURFACE_LIMITS.farthest + (Math.floor(y) + SURFACE_LIMITS.farthest) * SQUARES_ACROSS;
 
-/** The nearest place within reach of x, y (less than 1 m); -1 when there is none. */
+/** The nearest place within reach of x, y (half a meter at most); -1 when there is none. */
 export function placeAt(places: Places, x: number, y: number, reach: number): number {
   const found = new Set<number>();
   for (const dx of [-reach, reach]) for (const dy of [-reach, reach]) found.add(squareOf(x + dx, y + dy));

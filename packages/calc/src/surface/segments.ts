@@ -22,7 +22,7 @@ export function footOf(places: Places, segment: Segment, i: number): { readonly 
 
 function touches(places: Places, segment: Segment, i: number): boolean {
   const { share, distance } = footOf(places, segment, i);
-  return i === segment.a || i === segment.b || (share >= 0 && share <= 1 && distance <= SURFACE_LIMITS.samePlace);
+  return share >= 0 && share <= 1 && distance <= SURFACE_LIMITS.samePlace;
 }
 
 /** Adds the place where two segments cross; nothing when they only touch or do not meet. */
@@ -46,7 +46,7 @@ function addCrossing(places: Places, one: Segment, other: Segment): void {
 function addCrossings(places: Places, segments: readonly Segment[]): void {
   const low = (s: Segment): number => Math.min(places.x[s.a]!, places.x[s.b]!);
   const high = (s: Segment): number => Math.max(places.x[s.a]!, places.x[s.b]!);
-  const order = segments.map((segment, i) => ({ segment, i, low: low(segment), high: high(segment) })).sort((p, q) => p.low - q.low || p.i - q.i);
+  const order = segments.map((segment) => ({ segment, low: low(segment), high: high(segment) })).sort((p, q) => p.low - q.low);
   order.forEach((one, k) => {
     for (let j = k + 1; j < order.length && order[j]!.low <= one.high; j += 1) addCrossing(places, one.segment, order[j]!.segment);
   });
@@ -89,7 +89,7 @@ function levelsAlong(places: Places, chain: readonly { readonly i: number; reado
  */
 export function cutSegments(places: Places, segments: readonly Segment[]): Segment[] {
   addCrossings(places, segments);
-  const order = places.x.map((_, i) => i).sort((p, q) => places.x[p]! - places.x[q]! || p - q);
+  const order = places.x.map((_, i) => i).sort((p, q) => places.x[p]! - places.x[q]!);
   const pieces = new Map<number, Segment>();
   const reach = SURFACE_LIMITS.samePlace;
   for (const segment of [...segments].sort((p, q) => (q.kind & BREAKLINE) - (p.kind & BREAKLINE))) {

@@ -50,7 +50,7 @@ function cutSurface(mesh: Mesh, kept: Uint8Array, places: Places): Ground {
   });
   const x = old.map((i) => places.x[i]!);
   const y = old.map((i) => places.y[i]!);
-  const level = fillLevels({ x, y, triangles, level: old.map((i) => places.level[i]!) });
+  const level = fillLevels({ x, y, triangles, twins, level: old.map((i) => places.level[i]!) });
   return { x, y, level, pointId: old.map((i) => places.pointId[i]!), triangles, twins, lines: edges.map((e) => mesh.lines[e]!) };
 }
 

@@ -13,7 +13,7 @@ import { SURFACE_LIMITS, WALL } from './surface.ts';
  */
 export function addWallFeet(places: Places, segments: readonly Segment[]): void {
   const { wallReach, footSpacing } = SURFACE_LIMITS;
-  const measured = places.x.flatMap((_, i) => (places.level[i] === null ? [] : [i])).sort((p, q) => places.x[p]! - places.x[q]! || p - q);
+  const measured = places.x.flatMap((_, i) => (places.level[i] === null ? [] : [i])).sort((p, q) => places.x[p]! - places.x[q]!);
   for (const segment of segments) {
     if ((segment.kind & WALL) === 0) continue;
     const [ax, ay] = [places.x[segment.a]!, places.y[segment.a]!];
