@@ -1,5 +1,5 @@
 import type { Severity } from '@yardfall/calc';
-import type { Label } from './labels.ts';
+import type { Label, LabelCode } from './labels.ts';
 
 export type Point = readonly [x: number, y: number];
 
@@ -13,7 +13,7 @@ export type Weight = 'hair' | 'thin' | 'normal' | 'bold';
 export type Dash = 'solid' | 'dash' | 'longDash' | 'dot' | 'chain';
 export type Hatch = 'none' | 'paper' | 'soil' | 'concrete' | 'stone' | 'water' | 'held' | 'solid' | 'range';
 export type MarkKind =
-  | 'levelMark' | 'findingStop' | 'findingCaution' | 'findingNote' | 'photoTick' | 'break' | 'dutyPoint' | 'measuredPoint' | 'checkValve' | 'weepHole';
+  | 'levelMark' | 'continues' | 'findingStop' | 'findingCaution' | 'findingNote' | 'photoTick' | 'break' | 'dutyPoint' | 'measuredPoint' | 'checkValve' | 'weepHole';
 
 interface ItemBase {
   /** Id of the part, sill, low spot or outlet that the item belongs to; null for the rest. */
@@ -27,6 +27,8 @@ export interface LineItem extends ItemBase {
   readonly points: readonly Point[];
   readonly weight: Weight;
   readonly dash: Dash;
+  /** The lettering to which the line leads or whose level it draws; without it the line means nothing. None for a line that stands for itself. */
+  readonly of?: LabelCode | null;
 }
 
 export interface PolygonItem extends ItemBase {
@@ -83,6 +85,15 @@ export interface Extent {
   readonly y1: number;
 }
 
+/** What a kind of mark, line or hatch of this picture means. */
+export interface KeyEntry {
+  readonly label: Label;
+  readonly symbol:
+    | { readonly kind: 'line'; readonly role: Role; readonly weight: Weight; readonly dash: Dash; readonly state?: PartState }
+    | { readonly kind: 'mark'; readonly role: Role; readonly mark: MarkKind }
+    | { readonly kind: 'hatch'; readonly role: Role; readonly hatch: Hatch };
+}
+
 export interface DisplayList {
   readonly name: 'section' | 'plan' | 'storm' | 'pump' | 'stage';
   /** Metres for a section (x drawn station, y level) and for a plan; axis units for a graph. */
@@ -92,11 +103,15 @@ export interface DisplayList {
   /** Stretches of the section that are left out: drawn x, and the true stations of both ends. */
   readonly breaks: readonly { readonly x: number; readonly from: number; readonly to: number }[];
   readonly items: readonly Item[];
+  /** The marks, lines and hatches that are used and do not say themselves what they are. */
+  readonly key?: readonly KeyEntry[];
   readonly hits: readonly HitArea[];
   readonly handles: readonly EditHandle[];
 }
 
-export function markOfSeverity(severity: Severity): MarkKind {
+export type FindingMark = 'findingStop' | 'findingCaution' | 'findingNote';
+
+export function markOfSeverity(severity: Severity): FindingMark {
   if (severity === 'caution') return 'findingCaution';
   return severity === 'note' ? 'findingNote' : 'findingStop';
 }

@@ -1,6 +1,7 @@
 export { section } from './section.ts';
 export type { SectionOptions } from './section/options.ts';
 export { stormGraph } from './graphs/storm-graph.ts';
+export { stormMargins } from './graphs/storm-plot.ts';
 export type { StormGraphOptions } from './graphs/storm-graph.ts';
 export { waterAt, windowOf, peakTime } from './graphs/storm-window.ts';
 export { pumpGraph } from './graphs/pump-graph.ts';
@@ -22,6 +23,7 @@ export type { SvgNode } from './svg/tree.ts';
 export { projection } from './svg/project.ts';
 export type { Projection } from './svg/project.ts';
 export type { Theme } from './svg/style.ts';
+export { waterOf } from './section/lids.ts';
 export { label, labelCodes } from './labels.ts';
 export type { Label, LabelCode } from './labels.ts';
 export type * from './display.ts';

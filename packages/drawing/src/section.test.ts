@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { DesignDocument } from '@yardfall/calc';
 import { section } from './section.ts';
-import { ternHollow } from './testing/tern-hollow.ts';
+import { gravityOnly, ternHollow } from './testing/tern-hollow.ts';
 import { evaluation } from './testing/evaluation.ts';
 import { lines, marks, only, outside, polygons, texts } from './testing/read.ts';
 import { ft, inch } from './testing/units.ts';
@@ -9,16 +9,6 @@ import { ft, inch } from './testing/units.ts';
 const wet = { pond: ft(99.79), basin: ft(99.3) };
 const sizes = [[390, 340], [1440, 460], [800, 300]] as const;
 
-const gravityOnly: DesignDocument = {
-  ...ternHollow,
-  system: {
-    parts: ternHollow.system.parts.flatMap((part) => {
-      if (part.id === 'C1') return [part];
-      if (part.id === 'P1') return [{ ...part, drainsTo: 'O1' }];
-      return part.id === 'O1' && part.kind === 'outlet' ? [{ ...part, outletKind: 'ditch' as const, level: ft(99), waterLevel: ft(99.1), pit: null }] : [];
-    }),
-  },
-};
 const bare: DesignDocument = { ...ternHollow, system: { parts: [] } };
 
 describe('the sheet', () => {
@@ -110,6 +100,16 @@ describe('levels', () => {
 });
 
 describe('breaks', () => {
+  test('are the same with and without water, and on screens of nearly one size, and leave out whole feet', () => {
+    const lengths = (width: number, water: { pond: number | null; basin: number | null }): number[] =>
+      section(ternHollow, evaluation, { width, height: Math.min(460, Math.max(320, width * 0.36)), water }).breaks.map(({ from, to }) => (to - from) / 0.3048);
+    for (const [a, b] of [[1376, 1090], [390, 340], [800, 700]] as const) {
+      expect(lengths(a, wet)).toEqual(lengths(b, { pond: null, basin: null }));
+      expect(lengths(a, wet).length).toBeGreaterThan(0);
+      for (const length of lengths(a, wet)) expect(length).toBeCloseTo(Math.round(length), 6);
+    }
+  });
+
   test('leave out what they say, and no scale changes on either side', () => {
     const list = section(ternHollow, evaluation, { width: 1440, height: 460 });
     const cut = only(list.breaks);
@@ -118,7 +118,7 @@ describe('breaks', () => {
     const whole = section(ternHollow, evaluation, { width: 1440, height: 460, breaks: false });
     const pipe = (drawn: typeof list): number[] => only(polygons(drawn, 'P1').filter(({ outlined }) => outlined)).points.map(([x]) => x);
     pipe(list).forEach((x, index) => expect(x).toBeCloseTo(pipe(whole)[index] ?? 0, 9));
-    const lid = (drawn: typeof list): number => only(texts(drawn, 'drawing.outlet.percolationTee')).at[0];
+    const lid = (drawn: typeof list): number => only(texts(drawn, 'drawing.out.pump')).at[0];
     const street = (drawn: typeof list): number => only(texts(drawn, 'drawing.candidate').filter(({ part }) => part === 'K1')).at[0];
     expect(street(list) - lid(list)).toBeCloseTo(street(whole) - lid(whole), 9);
     expect(lid(whole) - lid(list)).toBeGreaterThan((cut.to - cut.from) * 0.9);

@@ -33,6 +33,7 @@ export function section(document: DesignDocument, evaluation: Evaluation | null,
     exaggeration: frame.exaggeration,
     breaks: frame.map.cuts.map((cut) => ({ x: drawnX(frame.map, (cut.from + cut.to) / 2), from: cut.from, to: cut.to })),
     items: pen.items,
+    key: pen.key,
     hits: pen.hits,
     handles: pen.handles,
   };

@@ -17,7 +17,7 @@ const survey: SurveyContent = {
     mode: 'heightOfInstrument', benchMark: { name: 'Finished floor at the back door', level: 30.66288 },
     readings: readingsOf('14', [
       ['Finished floor at the back door', 4.2, null, null, 'Bench mark'], ['Slab edge', null, 4.8, null, ''], ['Soil at the wall', null, 4.9, null, ''], ['Lawn at 10 ft', null, 4.75, null, 'Higher than the soil at the wall'],
-      ['Side lawn', null, 6, null, ''], ['Finished floor at the back door', null, null, 4.2, 'Closing shot'],
+      ['Side lawn', null, 6, null, ''], ['Side lawn, end of the swale', null, 6.32, null, ''], ['Finished floor at the back door', null, null, 4.2, 'Closing shot'],
     ]),
   },
   points: [{ point: 'Finished floor at the back door', role: 'floor', station: -0.3048, distance: null, tailwater: null }, { point: 'Slab edge', role: 'sill', station: 0, distance: null, tailwater: null }],

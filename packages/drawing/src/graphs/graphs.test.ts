@@ -3,6 +3,8 @@ import { put, roundStep, thin, ticks } from './axis.ts';
 import { pumpGraph } from './pump-graph.ts';
 import { stageGraph, stageVolumes } from './stage-graph.ts';
 import { stormGraph } from './storm-graph.ts';
+import { projection } from '../svg/project.ts';
+import { stormMargins } from './storm-plot.ts';
 import { peakTime, waterAt, windowOf } from './storm-window.ts';
 import { evaluation, stormRun } from '../testing/evaluation.ts';
 import { lines, marks, only, outside, polygons, texts } from '../testing/read.ts';
@@ -55,12 +57,58 @@ describe('the storm graph', () => {
     const highest = only(marks(list, 'levelMark')).at[1];
     expect(highest).toBeLessThan(sill);
     // Water 0.17 ft deep where the sill stands 0.31 ft over the low spot.
-    const [base] = lines(list, null).filter(({ role, weight }) => role === 'water' && weight === 'bold').map(({ points }) => Math.min(...points.map(([, y]) => y))).sort((a, b) => b - a);
+    const [base] = lines(list, null).filter(({ role, weight, points }) => role === 'water' && weight === 'bold' && points.length > 2).map(({ points }) => Math.min(...points.map(([, y]) => y))).sort((a, b) => b - a);
     expect((highest - (base ?? 0)) / (sill - (base ?? 0))).toBeCloseTo(0.17 / 0.31, 2);
   });
 
   test('reads the run at the cursor', () => {
     expect(only(texts(list, 'drawing.cursor')).label.params['level']).toBe(waterAt(stormRun, peakTime(stormRun)).pond);
+  });
+
+  test('its cursor stands where a slider with the same margins has the middle of its thumb, at every width', () => {
+    const [from, to] = windowOf(stormRun);
+    for (const width of [340, 358, 1090, 1376]) {
+      for (const time of [from, from + 40 * stormRun.step, peakTime(stormRun), to]) {
+        const drawn = stormGraph(ternHollow, stormRun, { width, height: 400, cursor: Math.round(time / stormRun.step) * stormRun.step });
+        const cursor = only(texts(drawn, 'drawing.cursor')).at[0];
+        const [x] = projection(drawn.extent, width, 400).toPixels([cursor, 0]);
+        const share = (Math.round(time / stormRun.step) * stormRun.step - from) / (to - from);
+        expect(x).toBeCloseTo(stormMargins.left + share * (width - stormMargins.left - stormMargins.right), 6);
+      }
+    }
+  });
+
+  test('begins and ends with a sample', () => {
+    for (const time of windowOf(stormRun)) expect((time - stormRun.start) % stormRun.step).toBe(0);
+  });
+
+  test('has figures for rain, water and flow, each where its scale puts it', () => {
+    for (const [width, height] of [[358, 360], [1376, 420]] as const) {
+      const drawn = stormGraph(ternHollow, stormRun, { width, height });
+      const figures = (code: string, unit: number): [number, number][] => texts(drawn, code).filter(({ side, at }) => side === 'left' && at[0] < 0).map(({ at, label: { params } }) => [Number(params['value']) / unit, at[1]]);
+      const rain = figures('drawing.value.intensity', 0.0254 / 3600);
+      expect(rain.length).toBeGreaterThan(1);
+      expect(rain[0]?.[0]).toBe(0);
+      for (const [value] of rain) expect(value).toBeCloseTo(Math.round(value), 6);
+      const flow = figures('drawing.value.flow', gpm(1));
+      expect(flow.length).toBeGreaterThan(1);
+      // Water upward, rain downward.
+      expect((flow[1]?.[1] ?? 0) - (flow[0]?.[1] ?? 0)).toBeGreaterThan(0);
+      expect((rain[1]?.[1] ?? 0) - (rain[0]?.[1] ?? 0)).toBeLessThan(0);
+      expect(figures('drawing.value.level', ft(1)).length).toBeGreaterThan(1);
+    }
+  });
+
+  test('tells what flows in from the water by its line, and has no room for a basin that is not there', () => {
+    const inflow = only(lines(list, null).filter(({ dash, points }) => dash === 'dash' && points.length > 2));
+    expect(inflow.role).toBe('ink');
+    expect(lines(list, null).filter(({ role, dash }) => role === 'water' && dash !== 'solid')).toEqual([]);
+    const dry = stormGraph(ternHollow, { ...stormRun, basinLevel: [], pumpFlow: stormRun.pumpFlow.map(() => 0) }, { width: 1440, height: 420 });
+    const base = (drawn: typeof list): number => only(texts(drawn, 'drawing.value.flow').filter(({ label: { params } }) => params['value'] === 0)).at[1] * 420;
+    // Without a basin the flows stand right over the time axis.
+    expect(base(dry) - 42).toBeLessThan(16);
+    expect(base(list) - 42).toBeGreaterThan(40);
+    expect(texts(dry, 'drawing.pumpFlow')).toEqual([]);
   });
 
   test('shows a start and a stop', () => {

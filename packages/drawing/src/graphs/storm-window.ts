@@ -22,7 +22,9 @@ export function windowOf(run: StormRun): [from: number, to: number] {
   const end = run.start + (run.intensity.length - 1) * run.step;
   const from = Math.min(...near, peak - shortest / 2) - 300;
   const to = Math.max(...near, peak + shortest / 2) + 600;
-  return [Math.max(from, run.start), Math.min(to, end)];
+  // Both ends are samples, so that a slider over the samples begins and ends with the graph.
+  const sample = (time: number): number => run.start + Math.round((Math.min(Math.max(time, run.start), end) - run.start) / run.step) * run.step;
+  return [sample(from), sample(to)];
 }
 
 /** Water of the section at one moment of a run. */

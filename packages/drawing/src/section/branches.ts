@@ -15,24 +15,38 @@ export function placeBeside(parts: readonly Part[], chain: readonly Placed[], ro
   const fed = new Set(open.map((part) => part.drainsTo));
   const heads = [...open.filter((part) => !fed.has(part.id)), ...open];
   const placed: Placed[] = [];
+  const first = new Map<string, readonly Placed[]>();
   let count = 0;
   for (const head of heads) {
     if (seen.has(head.id)) continue;
     count += 1;
     const feeder = [...roof, ...placed].find(({ part }) => part.drainsTo === head.id);
     const run = follow(parts, head, 0, seen);
+    const twin = first.get(shapeOf(run));
+    if (twin !== undefined) {
+      for (const [index, { part }] of run.entries()) {
+        const same = twin[index];
+        if (same !== undefined) placed.push({ ...same, part, twin: same.part.id });
+      }
+      continue;
+    }
     const last = run.at(-1);
     const target = standing.get(last?.part.drainsTo ?? '');
     const length = last?.to ?? 0;
     const start = feeder?.to ?? startOf(head, { target, length, lowSpot, count });
     const end = target === undefined ? start + length : Math.max(target.from, start);
-    for (const entry of run) {
-      const put = squeezed(entry, { start, end, length });
-      placed.push(put);
-      standing.set(put.part.id, put);
-    }
+    const put = run.map((entry) => squeezed(entry, { start, end, length }));
+    for (const entry of put) standing.set(entry.part.id, entry);
+    placed.push(...put);
+    first.set(shapeOf(run), put);
   }
   return placed;
+}
+
+/** Runs of one shape and at one set of levels, from as many leaders, are drawn once; ids and names do not matter. */
+function shapeOf(run: readonly Placed[]): string {
+  const free = run.at(-1)?.part.drainsTo === null;
+  return JSON.stringify([free ? null : run, ...run.map(({ part: { id: _id, name: _name, drainsTo: _drainsTo, ...rest } }) => rest)]);
 }
 
 interface Branch {

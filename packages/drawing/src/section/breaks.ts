@@ -19,7 +19,8 @@ const gapWidth = 12;
  * As few breaks as give the house end room: the longest stretches in which nothing stands, and distances true on both sides.
  * What is left is never shorter than `least`, so that heights need not be drawn smaller than lengths.
  */
-export function breaksFor(document: DesignDocument, layout: Layout, range: Range, options: SectionOptions, least: number): StationMap {
+export function breaksFor(document: DesignDocument, layout: Layout, range: Range, given: SectionOptions, least: number): StationMap {
+  const options = { ...given, width: sheetWidth(given) };
   const features = featuresOf(document, layout, range, options);
   const most = mostBreaks(options);
   const across = range.to - range.from;
@@ -29,13 +30,29 @@ export function breaksFor(document: DesignDocument, layout: Layout, range: Range
   const wish = { across, most, least, near: basin?.to ?? layout.chain[0]?.to ?? layout.lowSpot?.station ?? 0 };
   const closest = scaleOf(longest(features, { before: 0, after: 0, ...wish }));
   const cuts = longest(features, { before: roomBefore(options) * closest, after: roomAfter(options) * closest, ...wish });
-  return { cuts, gap: gapWidth * scaleOf(cuts) };
+  const whole = cuts.map((cut) => wholeUnits(cut, unitOf[options.scaleUnit])).filter(({ from, to }) => to > from);
+  return { cuts: whole, gap: gapWidth * scaleOf(whole) };
 }
 
-/** Utilities divide the long run, and a phone has no room for what lies between them. */
-function mostBreaks({ detail, width, utilities }: SectionOptions): number {
+/** Breaks are chosen for one of three sheets, so that two drawings of one job leave out the same stretch. */
+export function sheetWidth({ detail, width }: Pick<SectionOptions, 'detail' | 'width'>): number {
+  if (detail === 'mini') return width;
+  return width < 600 ? 390 : width < 1000 ? 800 : 1376;
+}
+
+const unitOf = { foot: 0.3048, metre: 1 } as const;
+
+/** A break leaves out whole feet or metres, about its middle. */
+function wholeUnits({ from, to }: Cut, unit: number): Cut {
+  const length = Math.floor((to - from) / unit + 1e-9) * unit;
+  const spare = (to - from - length) / 2;
+  return { from: from + spare, to: from + spare + length };
+}
+
+/** Utilities divide the long run. */
+function mostBreaks({ detail, utilities }: SectionOptions): number {
   if (detail === 'mini' || !utilities) return 1;
-  return width < 600 ? 3 : 2;
+  return 2;
 }
 
 /** Levels are lettered to the right of a part, so more is kept there. */

@@ -47,7 +47,10 @@ export function drawPipe(scene: Scene, pipe: Pipe | Underdrain, { from, to }: Pl
   const code = pipe.kind === 'pipe' ? 'drawing.pipe' : 'drawing.underdrain';
   pen.text(id, 'ink', [middle, bottom], label(code, { diameter, length, slope }), 'below', 1);
   pen.level(id, 'ink', [from + 6 * frame.mx, invertUp], label('drawing.invert', { level: invertUp }), 'below', 3, 'invertUp');
-  pen.level(id, 'ink', [to - 6 * frame.mx, invertDown], label('drawing.invert', { level: invertDown }), 'below', 3, 'invertDown');
+  const next = scene.document.system.parts.find((part) => part.id === pipe.drainsTo);
+  // An open end at the level of the invert says that level itself.
+  if (next?.kind === 'outlet' && Math.abs(next.level - invertDown) < 0.005) pen.handle(id, 'invertDown', [to - 6 * frame.mx, invertDown]);
+  else pen.level(id, 'ink', [to - 6 * frame.mx, invertDown], label('drawing.invert', { level: invertDown }), 'below', 3, 'invertDown');
   pen.anchor(id, [middle, bottom + diameter / 2]);
 }
 
@@ -62,7 +65,10 @@ export function drawJoining(scene: Scene, { part, from }: Placed): void {
     return [from + radius * Math.cos(angle), center + radius * Math.sin(angle)];
   });
   pen.body(part.id, 'ink', ring);
-  pen.level(part.id, 'ink', [from, part.invertDown], label('drawing.inlet', { level: part.invertDown }), 'below', 4, 'invertDown');
+  // Pipes that arrive at one place and level are one ring and one figure.
+  const first = scene.layout.joining.find((other) => Math.abs(other.from - from) < 0.01 && other.part.kind === part.kind && Math.abs(other.part.invertDown - part.invertDown) < 0.003);
+  if (first?.part.id === part.id) pen.level(part.id, 'ink', [from, part.invertDown], label('drawing.inlet', { level: part.invertDown }), 'below', 4, 'invertDown');
+  else pen.handle(part.id, 'invertDown', [from, part.invertDown]);
   pen.anchor(part.id, [from, center]);
 }
 

@@ -5,7 +5,9 @@ import type { Label } from '../labels.ts';
 import { seenStation } from './breaks.ts';
 import { levelAt } from './ground.ts';
 import type { Placed } from './follow.ts';
+import { risesToLid, tellsWater, waterOf } from './lids.ts';
 import { box } from './scene.ts';
+import { roofLineDepth } from './site.ts';
 import type { Scene } from './scene.ts';
 
 /** Size of a pump on the drawing [m], ours: the document holds its curve and not its case. */
@@ -89,10 +91,11 @@ function drawWeep(scene: Scene, plant: Plant, weep: WeepHole): void {
 /** Letters a thing inside the basin outside its wall, with a line to it. */
 function callOut(scene: Scene, plant: Plant, part: string, at: Point, text: Label, rank: number): void {
   const { pen, frame, options } = scene;
-  if (options.detail === 'mini' || frame.crowded || rank > (options.width < 600 ? 2 : 6)) return;
+  if (options.detail === 'mini' || rank > (options.width < 600 ? 2 : 6)) return;
+  if (frame.crowded) return pen.text(part, 'ink', at, text, 'left', rank);
   const outside: Point = [plant.placed.from - 8 * frame.mx, at[1]];
-  pen.line(part, 'ink', [[at[0] - 6 * frame.mx, at[1]], outside], 'thin');
-  pen.text(part, 'ink', [outside[0] + 6 * frame.mx, at[1]], text, 'left', rank);
+  pen.line(part, 'ink', [[at[0] - 6 * frame.mx, at[1]], outside], 'thin', 'solid', text.code);
+  pen.text(part, 'ink', outside, text, 'left', rank);
 }
 
 function square(scene: Scene, [x, y]: Point, half: number): Point[] {
@@ -124,8 +127,6 @@ function endLevel(scene: Scene, line: DischargeLine, to: number, outlet: Outlet 
   return risesToLid(outlet) ? Math.min(covered, outlet.level - 0.1) : outlet.level;
 }
 
-const risesToLid = (outlet: Outlet): boolean => outlet.outletKind === 'emitter' || outlet.outletKind === 'percolationTee';
-
 /** The document gives the height of the high point and not its place: it is put under the highest ground. */
 function crestStation(scene: Scene, from: number, to: number): number {
   const along = scene.ground.filter(([x]) => x > from && x < to);
@@ -139,19 +140,24 @@ export function drawOutlet(scene: Scene, outlet: Outlet, { from, to }: Placed, f
   if (outlet.pit !== null) drawPit(scene, outlet, (from + to) / 2);
   if (outlet.dryWell !== null) drawStore(scene, outlet, outlet.dryWell, (from + to) / 2);
   if (risesToLid(outlet)) {
-    const bottom = feeder?.kind === 'dischargeLine' ? endLevel(scene, feeder, from, outlet) : level - 0.3;
+    const bottom = feeder?.kind === 'dischargeLine' ? endLevel(scene, feeder, from, outlet) : Math.min(levelAt(scene.ground, from), level) - (feeder?.kind === 'roofLine' ? roofLineDepth(scene) : 0.3);
     pen.body(id, 'ink', box(from, to, bottom, level));
     pen.line(id, 'ink', [[from - 4 * frame.mx, level], [to + 4 * frame.mx, level]], 'bold');
   } else drawOpenEnd(scene, outlet, from, to);
   pen.hit(id, square(scene, [(from + to) / 2, level], 18));
   const at: Point = [(from + to) / 2, level];
-  pen.level(id, 'ink', at, label(`drawing.outlet.${outlet.outletKind}`, { level }), 'above', feeder?.kind === 'roofLine' ? 4 : 1, 'level');
+  pen.level(id, 'ink', at, outletLabel(scene, outlet), 'above', feeder?.kind === 'roofLine' ? 4 : 1, 'level');
   if (outlet.waterLevel > level) {
-    pen.line(id, 'water', [[from - 24 * frame.mx, outlet.waterLevel], [to + 24 * frame.mx, outlet.waterLevel]], 'thin');
+    pen.line(id, 'water', [[from - 24 * frame.mx, outlet.waterLevel], [to + 24 * frame.mx, outlet.waterLevel]], 'thin', 'solid', 'drawing.tailwater');
     if (!risesToLid(outlet)) pen.text(id, 'water', [to + 20 * frame.mx, outlet.waterLevel], label('drawing.tailwater', { level: outlet.waterLevel }), 'above', 4);
   }
   pen.handle(id, 'waterLevel', [(from + to) / 2, outlet.waterLevel]);
   pen.anchor(id, [to + 16 * frame.mx, level - 14 * frame.my]);
+}
+
+function outletLabel({ document }: Scene, { id, level, outletKind }: Outlet): Label {
+  const { parts } = document.system;
+  return tellsWater(parts) ? label(`drawing.out.${waterOf(parts, id)}`, { level }) : label(`drawing.outlet.${outletKind}`, { level });
 }
 
 function drawOpenEnd(scene: Scene, outlet: Outlet, from: number, to: number): void {

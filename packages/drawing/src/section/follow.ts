@@ -9,6 +9,8 @@ export interface Placed {
   readonly part: Part;
   readonly from: number;
   readonly to: number;
+  /** The part beside the section plane that is drawn for this one too, since both are the same at the same levels. */
+  readonly twin?: string;
 }
 
 /** Part after part as the water runs, up to the end or to one that was seen. */

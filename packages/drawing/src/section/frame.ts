@@ -1,6 +1,6 @@
 import type { DesignDocument, Part } from '@yardfall/calc';
 import type { Extent, Point } from '../display.ts';
-import { breaksFor } from './breaks.ts';
+import { breaksFor, sheetWidth } from './breaks.ts';
 import { candidateStation, showsCandidates } from './candidates.ts';
 import { drawnX, noCuts } from './cuts.ts';
 import type { StationMap } from './cuts.ts';
@@ -25,16 +25,22 @@ export interface Frame {
 /** Exaggerations that a reader can work with on a scale rule. */
 const niceExaggerations = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100];
 
+/** Height of the sheet for which breaks are chosen [px]. */
+const sheetHeight = (width: number): number => (width < 1000 ? 320 : 460);
+
 export function frameOf(document: DesignDocument, layout: Layout, ground: readonly Point[], options: SectionOptions): Frame {
   const mini = options.detail === 'mini';
   const range = stationRange(document, layout, options);
   const narrow = options.width < 600;
-  const left = mini ? 12 : narrow ? 44 : 96;
+  const left = mini ? 12 : narrow ? 44 : 116;
   const right = mini ? 8 : options.window === 'house' ? (narrow ? 84 : 150) : narrow ? 34 : 110;
   const levels = levelRange(document, layout, ground, options, range);
   const used = options.height - (mini ? 14 : narrow ? 96 : 120);
   // Heights are drawn at least half as large again as lengths, where the run is long enough.
-  const least = (1.5 * (levels.high - levels.low) * (options.width - left - right)) / used;
+  // Water comes and goes and must not move a break, and neither may the exact size of the screen.
+  const dry = levelRange(document, layout, ground, { ...options, water: { pond: null, basin: null } }, range);
+  const sheet = sheetWidth(options);
+  const least = (1.5 * (dry.high - dry.low) * (sheet - left - right)) / (mini ? used : sheetHeight(sheet) - (narrow ? 96 : 120));
   const map = options.breaks ? breaksFor(document, layout, range, options, least) : noCuts;
   const across = drawnX(map, range.to) - drawnX(map, range.from);
   const mx = across / (options.width - left - right);

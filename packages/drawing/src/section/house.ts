@@ -40,7 +40,10 @@ export function drawSillLine(scene: Scene): void {
   const reach = Math.min(basin?.from ?? Math.max((layout.lowSpot?.station ?? 2) * 2.2, 3), frame.to);
   const { id, level, name } = layout.sill;
   pen.line(id, 'sill', [[frame.extent.x0, level], [reach, level]], 'normal', 'chain');
-  pen.level(id, 'sill', [Math.min(reach, frame.mx * 26), level], label('drawing.sill', { name, level }), 'above', 0, 'level');
+  // In the room there is no ground and no leader in its way; a phone has no room beside the wall.
+  const room = -frame.extent.x0;
+  const at = room > 90 * frame.mx ? frame.extent.x0 + 44 * frame.mx : Math.min(reach, frame.mx * 26);
+  pen.level(id, 'sill', [at, level], label('drawing.sill', { name, level }), 'above', 0, 'level');
 }
 
 export function slabEnd(scene: Scene): number {

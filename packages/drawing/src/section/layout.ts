@@ -1,6 +1,7 @@
 import type { DesignDocument, LowSpot, Part, Sill } from '@yardfall/calc';
 import { placeBeside } from './branches.ts';
 import { follow, type Placed } from './follow.ts';
+import { upperLevel } from './swale.ts';
 
 export interface Layout {
   readonly sill: Sill | null;
@@ -18,6 +19,8 @@ export interface Layout {
 
 const wallClearance = 0.06;
 const leaderSpacing = 0.25;
+/** A level is read to a hundredth of a foot [m]. */
+const levelTolerance = 0.003;
 
 const isCollector = (part: Part): boolean => part.kind === 'channel' || part.kind === 'catchBasin';
 const isRoof = (part: Part): boolean => part.kind === 'gutter' || part.kind === 'leader' || part.kind === 'roofLine';
@@ -27,7 +30,7 @@ export function layOut(document: DesignDocument, lowSpotId: string | null = null
   const wanted = lowSpotId ?? sills[0]?.lowSpot ?? null;
   const lowSpot = lowSpots.find((spot) => spot.id === wanted) ?? lowSpots[0] ?? null;
   const sill = lowestSill(sills, lowSpot);
-  const chain = placeChain(document.system.parts, lowSpot);
+  const chain = placeChain(document, lowSpot);
   const roof = placeRoof(document.system.parts, new Set(chain.map((placed) => placed.part.id)));
   const joining = placeJoining(document.system.parts, chain, roof);
   const beside = placeBeside(document.system.parts, chain, roof, lowSpot?.station ?? 0.3);
@@ -49,8 +52,20 @@ function headOf(parts: readonly Part[], lowSpot: LowSpot | null): Part | null {
   return heads.find(isCollector) ?? heads.find((part) => part.kind !== 'weepHole' && part.kind !== 'outlet') ?? null;
 }
 
-function placeChain(parts: readonly Part[], lowSpot: LowSpot | null): Placed[] {
-  return follow(parts, headOf(parts, lowSpot), lowSpot?.station ?? 0, new Set());
+function placeChain(document: DesignDocument, lowSpot: LowSpot | null): Placed[] {
+  const { parts } = document.system;
+  const head = headOf(parts, lowSpot);
+  return follow(parts, head, startOf(document, head, lowSpot?.station ?? 0), new Set());
+}
+
+/** A swale that nothing feeds begins where the ground has come down to its own upper level; all else begins at the low spot. */
+function startOf({ site, system }: DesignDocument, head: Part | null, lowSpot: number): number {
+  const outlet = head?.kind === 'swale' ? system.parts.find(({ id }) => id === head.drainsTo) : undefined;
+  if (head?.kind !== 'swale' || outlet?.kind !== 'outlet') return lowSpot;
+  const level = upperLevel(head, outlet);
+  const shots = site.spotLevels.flatMap((shot): [number, number][] => (shot.station === null || shot.station < lowSpot ? [] : [[shot.station, shot.level]]));
+  const reached = shots.sort((a, b) => a[0] - b[0]).find(([, y]) => y <= level + levelTolerance);
+  return reached?.[0] ?? lowSpot;
 }
 
 /** Leaders side by side at the wall, each gutter over its own; then their buried lines with their lids. */

@@ -1,5 +1,5 @@
 import { markOfSeverity } from '../display.ts';
-import type { Role } from '../display.ts';
+import type { FindingMark, Role } from '../display.ts';
 import { label } from '../labels.ts';
 import type { Scene } from './scene.ts';
 
@@ -20,21 +20,26 @@ export function drawMarks(scene: Scene): void {
   for (const finding of findings) {
     const at = finding.at === null ? null : pen.anchorOf(finding.at);
     if (finding.at === null || at === null) continue;
+    // A check that was passed says nothing at its part.
+    if (finding.code.endsWith('.ok')) continue;
     if (finding.mark === 'findingNote') {
       // A part may carry a dozen notes, and a row of dashes would read as a dashed line: one dash says that there are any.
       if (options.detail === 'mini' || noted.has(finding.at)) continue;
       noted.add(finding.at);
     }
     pen.mark(finding.at, roleOf(finding.mark), finding.mark, at, next(finding.at), finding.code);
+    pen.legend(`drawing.key.${finding.mark}`, { kind: 'mark', mark: finding.mark, role: roleOf(finding.mark) });
   }
   for (const photo of options.photos) {
     const at = pen.anchorOf(photo.part);
-    if (at !== null && options.detail === 'full') pen.mark(photo.part, 'ink', 'photoTick', at, next(photo.part), String(photo.number));
+    if (at === null || options.detail !== 'full') continue;
+    pen.legend('drawing.key.photo', { kind: 'mark', mark: 'photoTick', role: 'ink' });
+    pen.mark(photo.part, 'ink', 'photoTick', at, next(photo.part), String(photo.number));
   }
   drawMeasured(scene);
 }
 
-function roleOf(mark: string): Role {
+function roleOf(mark: FindingMark): Role {
   if (mark === 'findingStop') return 'sill';
   return mark === 'findingCaution' ? 'watch' : 'faint';
 }

@@ -1,5 +1,6 @@
-import type { Dash, EditHandle, Hatch, HitArea, Item, MarkKind, PartState, Point, Role, Side, Weight } from '../display.ts';
-import type { Label } from '../labels.ts';
+import type { Dash, EditHandle, Hatch, HitArea, Item, KeyEntry, MarkKind, PartState, Point, Role, Side, Weight } from '../display.ts';
+import { label as labelOf } from '../labels.ts';
+import type { Label, LabelCode } from '../labels.ts';
 import { drawnX, isCut, mapLine } from './cuts.ts';
 import type { Frame } from './frame.ts';
 
@@ -7,6 +8,7 @@ import type { Frame } from './frame.ts';
 export class Pen {
   readonly items: Item[] = [];
   readonly hits: HitArea[] = [];
+  readonly #key = new Map<LabelCode, KeyEntry>();
   readonly handles: EditHandle[] = [];
   readonly #anchors = new Map<string, Point>();
 
@@ -16,9 +18,9 @@ export class Pen {
     private readonly mini: boolean,
   ) {}
 
-  line(part: string | null, role: Role, points: readonly Point[], weight: Weight = 'normal', dash: Dash = 'solid'): void {
+  line(part: string | null, role: Role, points: readonly Point[], weight: Weight = 'normal', dash: Dash = 'solid', of: LabelCode | null = null): void {
     const drawn = this.#trim(mapLine(this.frame.map, points), false);
-    if (drawn.length > 1) this.items.push({ kind: 'line', part, role, state: this.#state(part), points: drawn, weight, dash });
+    if (drawn.length > 1) this.items.push({ kind: 'line', part, role, state: this.#state(part), points: drawn, weight, dash, of });
   }
 
   shape(part: string | null, role: Role, points: readonly Point[], hatch: Hatch, outlined = true): void {
@@ -30,6 +32,7 @@ export class Pen {
     const state = this.#state(part);
     this.shape(part, role, points, state === 'built' && hatch === 'paper' ? 'solid' : hatch);
     if (state === 'held') this.items.push({ kind: 'polygon', part, role: 'sill', state, points: this.#closed(points), hatch: 'held', outlined: false });
+    this.#tellState(state);
     this.hit(part, points);
   }
 
@@ -50,13 +53,25 @@ export class Pen {
 
   /** A level that stands at its part: mark, figure, and the handle by which it is dragged. */
   level(part: string, role: Role, at: Point, label: Label, side: Side, rank: number, field: string | null = null): void {
-    if (!this.mini) this.mark(part, role, 'levelMark', at);
+    if (!this.mini) {
+      this.mark(part, role, 'levelMark', at);
+      this.legend('drawing.key.level', { kind: 'mark', mark: 'levelMark', role: 'ink' });
+    }
     this.text(part, role, at, label, side, rank);
     if (field !== null) this.handle(part, field, at);
   }
 
   handle(part: string, field: string, at: Point): void {
     this.handles.push({ part, field, at: this.#at(at), level: at[1] });
+  }
+
+  /** Says once what a mark, line or hatch means. */
+  legend(code: LabelCode, symbol: KeyEntry['symbol']): void {
+    if (!this.mini) this.#key.set(code, { label: labelOf(code), symbol });
+  }
+
+  get key(): readonly KeyEntry[] {
+    return [...this.#key.values()];
   }
 
   /** Where findings, photos and measured levels of this part stand. */
@@ -66,6 +81,12 @@ export class Pen {
 
   anchorOf(id: string): Point | null {
     return this.#anchors.get(id) ?? null;
+  }
+
+  #tellState(state: PartState): void {
+    if (state === 'plain') return;
+    const symbol = { built: { kind: 'hatch', role: 'ink', hatch: 'solid' }, held: { kind: 'hatch', role: 'sill', hatch: 'held' } } as const;
+    this.legend(`drawing.key.${state}`, state === 'built' || state === 'held' ? symbol[state] : { kind: 'line', role: 'ink', weight: 'normal', dash: 'solid', state });
   }
 
   #state(part: string | null): PartState {

@@ -2,6 +2,7 @@ import { label } from '../labels.ts';
 import { drawnMiddle, seenStation } from './breaks.ts';
 import { candidateStation, showsCandidates } from './candidates.ts';
 import { levelAt } from './ground.ts';
+import type { Layout } from './layout.ts';
 import { box } from './scene.ts';
 import type { Scene } from './scene.ts';
 
@@ -12,20 +13,33 @@ export function drawCandidates(scene: Scene): void {
   for (const outlet of document.site.candidateOutlets) {
     const station = candidateStation(document, layout, outlet);
     const half = 22 * frame.mx;
-    pen.line(outlet.id, 'ink', [[station - half, outlet.level], [station + half, outlet.level]], 'bold');
-    pen.level(outlet.id, 'ink', [station, outlet.level], label('drawing.candidate', { name: outlet.name, level: outlet.level }), 'below', 1);
+    // Where the designed outlet is this very place, it says its own level.
+    if (!isDesigned(layout, station, outlet.level)) {
+      pen.line(outlet.id, 'ink', [[station - half, outlet.level], [station + half, outlet.level]], 'bold');
+      pen.level(outlet.id, 'ink', [station, outlet.level], label('drawing.candidate', { name: outlet.name, level: outlet.level }), 'below', 1);
+    }
     pen.anchor(outlet.id, [station + half + 8 * frame.mx, outlet.level]);
     const answer = evaluation?.results.gravity.find((entry) => entry.outlet === outlet.id);
     if (answer === undefined) continue;
-    const start = layout.chain[0]?.to ?? layout.lowSpot?.station ?? 0;
-    pen.line(outlet.id, 'sill', [[start, outlet.collectorInvert], [station, answer.neededLevel]], 'thin', 'longDash');
     if (answer.shortfall > 0) {
+      const start = layout.chain[0]?.to ?? layout.lowSpot?.station ?? 0;
+      pen.line(outlet.id, 'sill', [[start, outlet.collectorInvert], [station, answer.neededLevel]], 'thin', 'longDash');
+      pen.legend('drawing.key.gravity', { kind: 'line', role: 'sill', weight: 'thin', dash: 'longDash' });
       pen.line(outlet.id, 'sill', [[station, answer.neededLevel], [station, outlet.level]], 'bold');
       pen.text(outlet.id, 'sill', [station, answer.neededLevel], label('drawing.shortfall', { height: answer.shortfall }), 'below', 1);
     } else {
-      pen.text(outlet.id, 'sound', [station, answer.neededLevel], label('drawing.toSpare', { height: -answer.shortfall }), 'above', 4);
+      pen.text(outlet.id, 'sound', [station, outlet.level], label('drawing.toSpare', { height: -answer.shortfall }), 'below', 4);
     }
   }
+}
+
+const isDesigned = ({ chain }: Layout, station: number, level: number): boolean =>
+  chain.some(({ part, from, to }) => part.kind === 'outlet' && Math.abs(part.level - level) < 0.005 && station > from - 1 && station < to + 1);
+
+/** The document gives a roof line no depth [m], ours: half as deep as a pump line that would lie beside it, so that two lines are seen as two. */
+export function roofLineDepth({ layout }: Scene): number {
+  const line = layout.chain.map(({ part }) => part).find((part) => part.kind === 'dischargeLine');
+  return line?.kind === 'dischargeLine' && Math.abs(line.coverMin - 0.3) < 0.15 ? line.coverMin / 2 : 0.3;
 }
 
 /** Roof water leaves behind the section plane: dashed, with its own lid. */
@@ -43,12 +57,13 @@ export function drawRoof(scene: Scene): void {
       }
       pen.anchor(part.id, [from + 12 * frame.mx, frame.extent.y1 - 40 * frame.my]);
     } else if (part.kind === 'roofLine') {
-      const start = Math.min(levelAt(ground, from), part.unsealedJointLevel) - 0.3;
-      const end = levelAt(ground, Math.min(to, frame.to)) - 0.3;
+      const depth = roofLineDepth(scene);
+      const start = Math.min(levelAt(ground, from), part.unsealedJointLevel) - depth;
+      const end = levelAt(ground, Math.min(to, frame.to)) - depth;
       pen.line(part.id, 'faint', [[from, levelAt(ground, from)], [from, start], [to, end]], 'thin', 'dash');
       pen.hit(part.id, [[from, start - 8 * frame.my], [to, end - 8 * frame.my], [to, end + 8 * frame.my], [from, start + 8 * frame.my]]);
       const near = seenStation(frame.map, from + Math.min((to - from) * 0.5, frame.mx * 260), from, Math.min(to, frame.to));
-      pen.text(part.id, 'faint', [near, start + ((near - from) / Math.max(to - from, 1e-9)) * (end - start)], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'below', 4);
+      pen.text(part.id, 'faint', [near, start + ((near - from) / Math.max(to - from, 1e-9)) * (end - start)], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'above', 4);
       pen.anchor(part.id, [from + 20 * frame.mx, start]);
     } else if (part.kind === 'gutter') {
       // The eave is above the sheet: the gutter is tapped at the top of its leader.

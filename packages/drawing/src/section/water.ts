@@ -104,7 +104,10 @@ export function drawEnergyLines(scene: Scene): void {
   if (pipe !== undefined && pipe.part.kind === 'pipe' && pond !== null && basin !== null) {
     const low = Math.max(basin, pipe.part.invertDown + pipe.part.diameter);
     const full = pond > pipe.part.invertUp + pipe.part.diameter && pond > low;
-    if (full) pen.line(pipe.part.id, 'ink', [[pipe.from, pond], [pipe.to, low]], 'normal', 'dot');
+    if (full) {
+      pen.line(pipe.part.id, 'ink', [[pipe.from, pond], [pipe.to, low]], 'normal', 'dot');
+      pen.legend('drawing.key.energy', { kind: 'line', role: 'ink', weight: 'normal', dash: 'dot' });
+    }
   }
   const pump = scene.evaluation?.results.pumps[0];
   if (pump !== undefined && options.detail === 'full') drawPumpedEnergy(scene, pump);
@@ -119,11 +122,16 @@ function drawPumpedEnergy(scene: Scene, pump: PumpResult): void {
   const velocityHead = (duty.velocity * duty.velocity) / (2 * gravity);
   const start: Point = [line.from, duty.basinLevel + duty.head];
   const end: Point = [line.to, outlet.part.waterLevel + velocityHead];
-  const top = frame.extent.y1;
+  const top = frame.extent.y1 - 16 * frame.my;
   if (end[1] >= top || line.to > frame.to) return;
+  const levelOf = (station: number): number => start[1] + ((station - start[0]) / (end[0] - start[0])) * (end[1] - start[1]);
   const share = start[1] > top ? (start[1] - top) / (start[1] - end[1]) : 0;
-  const seen: Point = [start[0] + share * (end[0] - start[0]), Math.min(start[1], top)];
+  const leaves = start[0] + share * (end[0] - start[0]);
+  const first = frame.map.cuts.find(({ from, to }) => leaves > from && leaves < to)?.to ?? leaves;
+  const seen: Point = [first, levelOf(first)];
   pen.line(line.part.id, 'ink', [seen, end], 'normal', 'dot');
-  const half: Point = [(seen[0] + end[0]) / 2, (seen[1] + end[1]) / 2];
-  pen.text(line.part.id, 'ink', half, label('drawing.energyLine', { level: start[1] }), 'left', 4);
+  pen.legend('drawing.key.energy', { kind: 'line', role: 'ink', weight: 'normal', dash: 'dot' });
+  // What rises above the sheet ends with a mark, and its lettering says how far it rises.
+  if (share > 0) pen.mark(line.part.id, 'ink', 'continues', seen);
+  pen.text(line.part.id, 'ink', seen, label('drawing.energyLine', { level: start[1] }), 'right', 4);
 }

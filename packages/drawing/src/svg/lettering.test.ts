@@ -7,6 +7,7 @@ import type { SectionOptions } from '../section/options.ts';
 import { evaluation } from '../testing/evaluation.ts';
 import { ternHollow } from '../testing/tern-hollow.ts';
 import { crossing, overlap } from './geometry.ts';
+import type { Point } from '../display.ts';
 import { letterOut } from './lettering.ts';
 import { textWidth, wrapped } from './letters.ts';
 import { markBox } from './marks.ts';
@@ -46,6 +47,19 @@ const strokes = (list: DisplayList, options: SvgOptions) => {
   });
 };
 
+/** Distance in pixels from a point to the nearest line, outline or mark of the parts that are asked for. */
+function nearestStroke(list: DisplayList, options: SvgOptions, at: Point, of: (part: string | null) => boolean): number {
+  const own = { ...list, items: list.items.filter((item) => of(item.part)) };
+  const view = projection(list.extent, options.width, options.height);
+  const marks = own.items.flatMap((item) => (item.kind === 'mark' ? [view.toPixels(item.at)] : []));
+  const away = strokes(own, options).map(([a, b]) => {
+    const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+    const share = Math.min(1, Math.max(0, ((at[0] - a[0]) * dx + (at[1] - a[1]) * dy) / Math.max(dx * dx + dy * dy, 1e-12)));
+    return Math.hypot(a[0] + share * dx - at[0], a[1] + share * dy - at[1]);
+  });
+  return Math.min(Infinity, ...away, ...marks.map(([x, y]) => Math.hypot(x - at[0], y - at[1])));
+}
+
 describe.each(sites.map((site) => [site.name, site] as const))('%s', (_, site) => {
   for (const width of [360, 390, 760, 1376]) {
     for (const reader of Object.keys(readers)) {
@@ -69,6 +83,27 @@ describe.each(sites.map((site) => [site.name, site] as const))('%s', (_, site) =
       });
     }
   }
+
+  for (const width of [390, 1376]) {
+    test(`${width} px: a leader ends at what its words name, and no line of another part lies nearer`, () => {
+      const { list, options } = drawn(site, width, 'estimator');
+      const view = projection(list.extent, options.width, options.height);
+      const { texts, balloons } = letterOut(list, view, options);
+      for (const { placed, item } of [...texts, ...balloons]) {
+        if (placed.leader === null || item.part === null) continue;
+        const own = nearestStroke(list, options, placed.leader[0], (part) => part === item.part);
+        expect(own, `${item.label.code} of ${item.part}`).toBeLessThan(10);
+        // Of two lines that run side by side the leader must say which one it means; at a joint they meet, and what lies beside is dashed.
+        if (!namesLine.includes(item.label.code)) continue;
+        const beside = new Set(list.items.flatMap(({ kind, part, ...rest }) => (kind === 'text' && 'label' in rest && rest.label.code.startsWith('drawing.beside') ? [part] : [])));
+        const other = nearestStroke(list, options, placed.leader[0], (part) => part !== item.part && runs(part) && !beside.has(part));
+        expect(other, `${item.label.code} of ${item.part}`).toBeGreaterThan(own + 2);
+      }
+    });
+  }
+
+  const namesLine: readonly string[] = ['drawing.pipe', 'drawing.line', 'drawing.roofLine', 'drawing.underdrain'];
+  const runs = (id: string | null): boolean => site.document.system.parts.some((part) => part.id === id && ['pipe', 'dischargeLine', 'roofLine', 'underdrain'].includes(part.kind));
 
   test('every part of the document can be found and tapped', () => {
     const { list } = drawn(site, 1376, 'estimator');

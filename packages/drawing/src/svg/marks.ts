@@ -26,6 +26,8 @@ export function drawMark(mark: MarkItem, at: Point, theme: Theme, height: number
   switch (mark.mark) {
     case 'levelMark':
       return [line([[x, y], [x - 4.5, y - 8], [x + 4.5, y - 8]], true)];
+    case 'continues':
+      return [line([[x - 5, y + 1], [x, y - 7], [x + 5, y + 1]])];
     case 'findingStop':
       return [solid([[x - 5, y - 5], [x + 5, y - 5], [x + 5, y + 5], [x - 5, y + 5]])];
     case 'findingCaution':

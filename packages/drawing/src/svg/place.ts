@@ -146,10 +146,10 @@ function costOf(box: Box, leader: Segment | null, text: Wanted, { sheet, boxes, 
     if (crossing(near, other) > 0) return impossible * 10;
     if (leader !== null && cross(leader, other)) cost += 80;
   }
-  const onLine = text.balloon === true ? 25 : sheet.overLines ? 60 : impossible;
+  const onLine = text.balloon === true ? 60 : sheet.overLines ? 60 : impossible;
   for (const line of sheet.lines) {
     if (crossing(near, line) > 0) cost += onLine;
-    if (leader !== null && cross(leader, line)) cost += 5;
+    if (leader !== null && cross(leader, line)) cost += text.balloon === true ? 8 : 30;
   }
   for (const area of sheet.hatched) cost += covered(box, area) * 12;
   return cost;

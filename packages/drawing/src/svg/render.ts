@@ -1,6 +1,8 @@
-import type { DisplayList, Hatch, Item, LineItem, PolygonItem, TextItem } from '../display.ts';
+import type { DisplayList, Item, LineItem, PolygonItem, TextItem } from '../display.ts';
 import type { LabelCode } from '../labels.ts';
+import { fills } from './fills.ts';
 import { keyBelow, numbered } from './key.ts';
+import { legendBelow } from './legend.ts';
 import { letterOut } from './lettering.ts';
 import type { Balloon } from './lettering.ts';
 import { drawMark } from './marks.ts';
@@ -47,12 +49,13 @@ export function toSvg(display: DisplayList, given: Pick<SvgOptions, 'width' | 'h
   const key = keyBelow(balloons, options);
   const hits = options.hits ? display.hits.filter((hit) => hit.points.length > 2).map((hit) => hitArea(hit.part, pathOf(hit.points.map((point) => view.toPixels(point)), true), options)) : [];
   const { width } = options;
-  const height = options.height + key.height;
+  const legend = legendBelow(display.key ?? [], options.height + key.height, options);
+  const height = options.height + key.height + legend.height;
   return node('svg', {
     xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${width} ${height}`, width, height, class: 'dl', role: 'img',
     ...(options.title === null ? { 'aria-hidden': 'true' } : { 'aria-label': options.title }),
     ...(options.theme === 'print' ? { 'font-family': 'Atkinson Hyperlegible Next, sans-serif' } : {}),
-  }, [patterns(options.idPrefix, options.theme), ...drawn, ...letters, ...key.nodes, ...hits]);
+  }, [patterns(options.idPrefix, options.theme), ...drawn, ...letters, ...key.nodes, ...legend.nodes, ...hits]);
 }
 
 function drawItem(item: Exclude<Item, TextItem>, view: Projection, options: SvgOptions): SvgNode[] {
@@ -82,30 +85,6 @@ function drawPolygon(item: PolygonItem, view: Projection, options: SvgOptions): 
     result.push(node('path', { d, ...paint(options.theme, 'stroke', item.role), ...strokeOf('normal', item.state), 'stroke-linejoin': 'round', ...part }));
   }
   return result;
-}
-
-/** Paper first, then tone, then hatch: a hatch alone must say what it is in black and white. */
-function fills(hatch: Hatch, { theme, idPrefix }: SvgOptions): SvgNode['attrs'][] {
-  const paper = paint(theme, 'fill', 'paper');
-  const pattern = { fill: `url(#${idPrefix}-${hatch})`, stroke: 'none' };
-  switch (hatch) {
-    case 'none':
-      return [];
-    case 'paper':
-      return [paper];
-    case 'solid':
-      return [paper, { ...paint(theme, 'fill', 'ink'), 'fill-opacity': 0.3 }];
-    case 'concrete':
-      return [paper, { ...paint(theme, 'fill', 'slab'), 'fill-opacity': 0.08 }, pattern];
-    case 'stone':
-      return [paper, pattern];
-    case 'water':
-      return [...(theme === 'print' ? [] : [{ ...paint(theme, 'fill', 'water'), 'fill-opacity': 0.16 }]), pattern];
-    case 'range':
-      return [{ ...paint(theme, 'fill', 'ink'), 'fill-opacity': 0.04 }, pattern];
-    default:
-      return [pattern];
-  }
 }
 
 function hitArea(part: string, d: string, options: SvgOptions): SvgNode {

@@ -101,3 +101,15 @@ export const ternHollow: DesignDocument = {
   limits: [],
   sources: { survey: null, rain: null },
 };
+
+/** The same patio with an open end that is low enough. */
+export const gravityOnly: DesignDocument = {
+  ...ternHollow,
+  system: {
+    parts: ternHollow.system.parts.flatMap((part) => {
+      if (part.id === 'C1') return [part];
+      if (part.id === 'P1') return [{ ...part, drainsTo: 'O1' }];
+      return part.id === 'O1' && part.kind === 'outlet' ? [{ ...part, outletKind: 'ditch' as const, level: ft(99), waterLevel: ft(99.1), pit: null }] : [];
+    }),
+  },
+};

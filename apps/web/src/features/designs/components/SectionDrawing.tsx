@@ -20,6 +20,8 @@ interface SectionDrawingProps {
 }
 
 const foot = 0.3048;
+/** A phone has no room for the whole run and its lettering: it begins at the house. */
+const phone = '(max-width: 640px)';
 
 /** Levels that a hand on the section may move, by the name of their field. */
 const handleNames = {
@@ -33,7 +35,7 @@ const isMovable = (field: string): boolean => field in handleNames;
 /** The long profile, to scale, with the water of one moment of the design storm. */
 export function SectionDrawing({ document, evaluation, moment, selected = null, onSelect, states = {}, onLevel }: SectionDrawingProps) {
   const { t, q, units } = useText();
-  const [window, setWindow] = useState<'whole' | 'house'>('whole');
+  const [window, setWindow] = useState<'whole' | 'house'>(() => (matchMedia(phone).matches ? 'house' : 'whole'));
   const run = evaluation?.results.storm ?? null;
   const water = { pond: (moment === null ? null : run?.pondLevel[moment]) ?? null, basin: (moment === null ? null : run?.basinLevel[moment]) ?? null };
   const options = (size: { width: number; height: number }) => ({ ...size, window, water, states, scaleUnit: units === 'us' ? ('foot' as const) : ('metre' as const) });

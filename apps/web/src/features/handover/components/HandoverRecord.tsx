@@ -3,6 +3,7 @@ import type { Handover } from '@yardfall/contracts';
 import { Table } from '../../../components/Table.tsx';
 import { isMessageCode } from '@yardfall/text';
 import { useText } from '../../../lib/reader.tsx';
+import { differenceShown } from '../model/levels.ts';
 import './handover.css';
 
 interface HandoverRecordProps {
@@ -12,7 +13,7 @@ interface HandoverRecordProps {
 }
 
 export function HandoverRecord({ handover, timeZone, document }: HandoverRecordProps) {
-  const { t, q, say } = useText();
+  const { t, q, say, units } = useText();
   const nameOf = (part: string) => document?.system.parts.find(({ id }) => id === part)?.name ?? part;
   const fieldOf = (field: string) => (isMessageCode(`handover.field.${field}`) ? say(`handover.field.${field}`) : field);
   const facts = [['serial', handover.pumpSerial], ['breaker', handover.breaker], ['customer', handover.customerName], ['deviations', handover.deviations]] as const;
@@ -26,7 +27,7 @@ export function HandoverRecord({ handover, timeZone, document }: HandoverRecordP
           columns={[{ key: 'what', head: t('handover.level') }, { key: 'built', head: t('handover.asBuilt'), figure: true }, { key: 'designed', head: t('handover.designed'), figure: true }, { key: 'difference', head: t('handover.difference'), figure: true }]}
           rows={handover.asBuilt.map((level) => ({
             key: `${level.part} ${level.field}`,
-            cells: { what: t('handover.levelIs', { part: nameOf(level.part), field: fieldOf(level.field) }), built: q('level', level.level), designed: q('level', level.designed), difference: q('relative', level.difference) },
+            cells: { what: t('handover.levelIs', { part: nameOf(level.part), field: fieldOf(level.field) }), built: q('level', level.level), designed: q('level', level.designed), difference: q('relative', differenceShown(level.level, level.designed, units)) },
           }))} />
       ) : null}
       <p className="faint figure handover-hash">{t('handover.hash', { hash: handover.sha256.slice(0, 16) })}</p>

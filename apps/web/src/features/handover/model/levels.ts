@@ -1,6 +1,19 @@
 import type { DesignDocument, Part } from '@yardfall/calc';
 import type { Checklist } from '@yardfall/contracts';
 
+/** How a level is shown: its unit [m] and decimals. */
+const shown = {
+  us: { unit: 0.3048, decimals: 2, as: new Intl.NumberFormat('en-US', { maximumFractionDigits: 2, useGrouping: false }) },
+  metric: { unit: 1, decimals: 3, as: new Intl.NumberFormat('en-US', { maximumFractionDigits: 3, useGrouping: false }) },
+} as const;
+
+/** The difference of the two levels as they are shown, so that the row can be checked by eye; the record keeps the exact one. */
+export function differenceShown(built: number, designed: number, units: keyof typeof shown): number {
+  const { unit, decimals, as } = shown[units];
+  const figure = (level: number): number => Number(as.format(level / unit));
+  return Number((figure(built) - figure(designed)).toFixed(decimals)) * unit || 0;
+}
+
 export interface LevelAsked {
   readonly part: string;
   readonly name: string;

@@ -1,18 +1,21 @@
 import type { PortalDrawing } from '@yardfall/contracts';
 import { section } from '@yardfall/drawing';
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { Choices } from '../../../components/Choices.tsx';
 import { Drawing } from '../../../components/Drawing.tsx';
 import { Heading } from '../../../components/Heading.tsx';
+import { Slider } from '../../../components/Slider.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { plainSection, wordsOfKinds } from '../model/plainSection.ts';
 import { casesOf, levelWords, memberOf, periodsOf, type Case } from '../model/water.ts';
 import { StormTable } from './StormTable.tsx';
 
+/** Half of a word under the scale stands beyond either end [px]. */
+const ends = { left: 30, right: 30 };
+
 /** The yard cut through, with the highest water of the storm and the case that the reader picks. */
 export function WaterAtTheDoor({ drawing: { document, sillLevel, family } }: { readonly drawing: PortalDrawing }) {
   const { t, units } = useText();
-  const id = useId();
   const periods = periodsOf(family);
   const known = casesOf(family);
   const [at, setAt] = useState(() => Math.max(0, periods.indexOf(document.rain.designReturnPeriod)));
@@ -33,10 +36,11 @@ export function WaterAtTheDoor({ drawing: { document, sillLevel, family } }: { r
       </Drawing>
       {periods.length > 1 ? (
         <div className="stack drain-storm">
-          <label htmlFor={id}>{t('portal.storm')}</label>
+          <Slider label={t('portal.storm')} min={0} max={periods.length - 1} value={at} onChange={setAt} margins={ends} text={t('portal.storm.years', { years })} />
+          <div className="drain-ticks figure" aria-hidden="true">
+            {periods.map((period, index) => <span key={period} style={{ left: `calc(${ends.left}px + (100% - ${ends.left + ends.right}px) * ${index / (periods.length - 1)})` }}>{t('portal.storm.short', { years: period })}</span>)}
+          </div>
           <p className="faint">{t('portal.storm.years', { years })}</p>
-          <input id={id} type="range" min={0} max={periods.length - 1} step={1} value={at} aria-valuetext={t('portal.storm.years', { years })} onChange={(event) => setAt(Number(event.target.value))} />
-          <div className="drain-ticks figure" aria-hidden="true">{periods.map((period) => <span key={period}>{t('portal.storm.short', { years: period })}</span>)}</div>
         </div>
       ) : null}
       {known.length > 1 ? <Choices label={t('portal.case')} value={chosen} onChange={setChosen} choices={known.map((value) => ({ value, label: t(`portal.case.${value}`) }))} /> : null}

@@ -19,8 +19,21 @@ const lettered = (pond: number) => {
 describe("the customer's section", () => {
   test('names parts in plain words and no level, size or fall', () => {
     const words = lettered(sill - 0.0254);
-    expect(words).toEqual(expect.arrayContaining(['Your sill', 'Water, 1.0 in below', 'Drain slot', 'Pit', 'Way out']));
+    expect(words).toEqual(expect.arrayContaining(['Your sill', 'Water, 1.0 in below', 'Drain slot', 'Pit', 'Pump', 'From the gutter', 'Way out, roof water', 'Way out, pumped water']));
     expect(words.filter((word) => /invert|weep|check valve|rim|\d ft|gpm|\bOn\b|\bOff\b/i.test(word) && !/not drawn|^\d+(\.\d)? ft$/.test(word))).toEqual([]);
+  });
+
+  test('has no line to a word that is left out, no level at which a machine switches, and no key of the trade', () => {
+    for (const width of [358, 1180]) {
+      const drawn = section(document, null, { width, height: 420, gravity: false, utilities: false, water: { pond: sill - 0.03, basin: null } });
+      const plain = plainSection(drawn, document, (code, params) => render('en', 'us', code, params));
+      const led = plain.items.flatMap((item) => (item.kind === 'line' && item.of ? [item.of] : []));
+      expect([...new Set(led)]).toEqual(width < 600 ? [] : ['drawing.pump']);
+      expect(drawn.items.some((item) => item.kind === 'line' && item.of === 'drawing.tailwater')).toBe(true);
+      const basin = document.system.parts.find(({ kind }) => kind === 'basin')?.id;
+      expect(plain.items.filter((item) => item.kind === 'line' && item.part === basin && item.dash === 'dash')).toEqual([]);
+      expect(plain.key).toEqual([]);
+    }
   });
 
   test('says of water over the sill that it comes in, without a height', () => {
