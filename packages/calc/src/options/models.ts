@@ -24,7 +24,7 @@ export class SharedModels {
   private readonly pumps: Memo<BasinPumps>[] = [];
   private readonly frictions: Memo<FrictionRange>;
   private readonly space: OptionSpace;
-  private readonly documents: ReadDocuments;
+  readonly documents: ReadDocuments;
   private readonly reads: Reads;
   private readonly halfBlocked: boolean;
 

@@ -5,7 +5,7 @@ import { limitsInForce } from '../findings/overrides.ts';
 import type { Finding } from '../results/results.ts';
 import { LazyResults } from './lazyResults.ts';
 import type { SharedModels } from './models.ts';
-import { Memo, ReadDocuments, type Reads } from './reads.ts';
+import { Memo, type Reads } from './reads.ts';
 import type { Digits, OptionSpace } from './space.ts';
 
 /** Checks on inlets, channels, pipes and roof: they are told first. */
@@ -30,8 +30,8 @@ export class Stops {
     this.known = new Set(checks.flatMap((check) => check(base)).filter(({ severity }) => severity === 'stop').map(nameOf));
     this.touched = space.touched();
 
-    const documents = new ReadDocuments(space, reads);
-    const results = new LazyResults(documents, reads, models, context);
+    const { documents } = models;
+    const results = new LazyResults(reads, models, context);
     this.memos = checks.map((check): StopMemo => new Memo(reads, (digits) => {
       return check({ document: documents.of(digits), results: results.of(digits), limits, withRemedies: false }).filter((finding) => this.counts(finding)).map((finding) => finding.check);
     }));
