@@ -3,11 +3,13 @@ import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
+import { Select } from '../../../components/Select.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useDesigns, useRevise, useRevision } from '../api/designs.ts';
 import { latestRevision } from '../model/latest.ts';
+import { CompareView } from './CompareView.tsx';
 import { StartDesign } from './StartDesign.tsx';
 import { Frozen, Workbench } from './Workbench.tsx';
 import './designs.css';
@@ -21,11 +23,18 @@ export function DesignSection({ job: { id: jobId } }: { readonly job: Job }) {
   const designs = list.data?.data.items ?? [];
   const openId = chosen ?? latestRevision(designs)?.id ?? null;
   const open = useRevision(jobId, openId);
+  const [against, setAgainst] = useState<string | null>(null);
+  const others = designs.flatMap((design) => design.revisions).filter(({ id }) => id !== openId);
   if (list.isPending) return <Loading what={t('designs.loading')} />;
   return (
     <div className="stack">
       <ProblemNotice problem={list.error ?? open.error} />
       {designs.length > 0 ? <Revisions designs={designs} openId={openId} onOpen={setChosen} /> : null}
+      {others.length > 0 && openId !== null ? (
+        <Select label={t('designs.compare')} value={against ?? 'none'} onChange={(id) => setAgainst(id === 'none' ? null : id)}
+          choices={[{ value: 'none', label: t('designs.compare.none') }, ...others.map(({ id, designName, number }) => ({ value: id, label: t('designs.revisionName', { name: designName, number }) }))]} />
+      ) : null}
+      {against !== null && against !== openId && open.data ? <CompareView jobId={jobId} beforeId={against} after={open.data.data} /> : null}
       {may('designs.edit') ? <StartDesign jobId={jobId} designs={designs} onStarted={setChosen} /> : designs.length === 0 ? <p>{t('designs.none')}</p> : null}
       {open.data ? <OpenRevision jobId={jobId} revision={open.data.data} etag={open.data.etag} refresh={open.refetch} onRevised={setChosen} mayEdit={may('designs.edit')} /> : null}
     </div>

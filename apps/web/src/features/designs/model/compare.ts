@@ -1,0 +1,172 @@
+import type { DesignDocument, Evaluation, Part } from '@yardfall/calc';
+import { isMessageCode, type MessageCode, type QuantityKind } from '@yardfall/text';
+import { fieldsOf, type FieldKind } from './fields.ts';
+import { partLines } from './partLines.ts';
+
+export interface Compared {
+  readonly document: DesignDocument;
+  readonly evaluation: Evaluation | null;
+}
+
+export const differenceGroups = ['parts', 'levels', 'surfaces', 'plan', 'rest', 'results', 'findings', 'quantities'] as const;
+export type DifferenceGroup = (typeof differenceGroups)[number];
+
+/** How a figure is written: as the field of a part is typed, as a quantity, or as it stands. */
+export type DifferenceKind = { readonly as: 'field'; readonly field: FieldKind } | { readonly as: 'quantity'; readonly quantity: QuantityKind } | { readonly as: 'plain' };
+
+export interface Difference {
+  readonly group: DifferenceGroup;
+  readonly change: 'added' | 'removed' | 'changed';
+  /** What differs: a part, a spot level, a finding; its id is unique within the group. */
+  readonly id: string;
+  readonly name: string;
+  /** Field within it, as keys; empty when all of it came or went. */
+  readonly path: readonly string[];
+  readonly label: MessageCode | null;
+  readonly kind: DifferenceKind;
+  readonly before: unknown;
+  readonly after: unknown;
+}
+
+const plain: DifferenceKind = { as: 'plain' };
+
+interface Named {
+  readonly id: string;
+  readonly name?: string | undefined;
+}
+
+/**
+ * Everything in which two revisions differ, by name: parts and their figures, levels, surfaces, the plan, whatever else the document
+ * holds, and then what follows from it: results, findings, quantities.
+ */
+export function compare(before: Compared, after: Compared): Difference[] {
+  const [one, other] = [before.document, after.document];
+  return [
+    ...listed('parts', one.system.parts, other.system.parts, fieldOfPart),
+    ...levels(one, other),
+    ...listed('surfaces', one.site.catchments, other.site.catchments),
+    ...listed('plan', one.site.plan?.shapes ?? [], other.site.plan?.shapes ?? []),
+    ...leaves(restOf(one), restOf(other)).map(({ path, before: was, after: is }): Difference => ({ group: 'rest', change: 'changed', id: path.join('.'), name: path.join(' '), path, label: null, kind: plain, before: was, after: is })),
+    ...results(before, after), ...findings(before, after), ...quantities(before, after),
+  ];
+}
+
+// ---------------------------------------------------------------- the document
+
+type FieldLook = (item: Named, path: readonly string[]) => Pick<Difference, 'label' | 'kind'>;
+
+const noLook: FieldLook = () => ({ label: null, kind: plain });
+
+function fieldOfPart(item: Named, path: readonly string[]): Pick<Difference, 'label' | 'kind'> {
+  if (path.join('.') === 'drainsTo') return { label: 'designs.field.drainsTo', kind: plain };
+  if (path.join('.') === 'name') return { label: 'designs.field.name', kind: plain };
+  const field = fieldsOf((item as Part).kind).find((entry) => entry.path.join('.') === path.join('.'));
+  return field === undefined ? { label: null, kind: plain } : { label: field.label, kind: { as: 'field', field: field.kind } };
+}
+
+function listed(group: DifferenceGroup, before: readonly Named[], after: readonly Named[], look: FieldLook = noLook): Difference[] {
+  const nameOf = (item: Named): string => (item.name === undefined || item.name === '' ? item.id : item.name);
+  const whole = (item: Named, change: 'added' | 'removed'): Difference => ({
+    group, change, id: item.id, name: nameOf(item), path: [], label: null, kind: plain, before: change === 'removed' ? item : null, after: change === 'added' ? item : null,
+  });
+  const gone = before.filter(({ id }) => !after.some((item) => item.id === id)).map((item) => whole(item, 'removed'));
+  const rest = after.flatMap((item) => {
+    const was = before.find(({ id }) => id === item.id);
+    if (was === undefined) return [whole(item, 'added')];
+    return leaves(was, item).map(({ path, before: old, after: now }): Difference => ({ group, change: 'changed', id: item.id, name: nameOf(item), path, ...look(item, path), before: old, after: now }));
+  });
+  return [...gone, ...rest];
+}
+
+function levels(one: DesignDocument, other: DesignDocument): Difference[] {
+  const lists = ['sills', 'spotLevels', 'lowSpots', 'candidateOutlets'] as const;
+  const datum = leaves(one.site.datum, other.site.datum).map(({ path, before, after }): Difference => ({ group: 'levels', change: 'changed', id: 'datum', name: one.site.datum.benchMark, path, label: null, kind: kindOfLevel(path), before, after }));
+  return [...datum, ...lists.flatMap((name) => listed('levels', one.site[name], other.site[name], (_item, path) => ({ label: null, kind: kindOfLevel(path) })))];
+}
+
+const kindOfLevel = (path: readonly string[]): DifferenceKind => (/level$/i.test(path.at(-1) ?? '') ? { as: 'field', field: 'level' } : plain);
+
+/** What no other group names. */
+function restOf({ site, system, sources: _sources, ...document }: DesignDocument): unknown {
+  const { sills: _a, spotLevels: _b, lowSpots: _c, candidateOutlets: _d, catchments: _e, datum: _f, plan, ...about } = site;
+  const { parts: _g, ...more } = system;
+  return { ...document, site: { ...about, plan: plan === null ? null : { picture: plan.picture, north: plan.north } }, system: more };
+}
+
+interface Leaf {
+  readonly path: readonly string[];
+  readonly before: unknown;
+  readonly after: unknown;
+}
+
+/** Fields that differ. A list is one field, unless its elements have ids. */
+function leaves(before: unknown, after: unknown, path: readonly string[] = []): Leaf[] {
+  if (JSON.stringify(before) === JSON.stringify(after)) return [];
+  if (isList(before) && isList(after)) {
+    const ids = new Set([...before, ...after].map(({ id }) => id));
+    return [...ids].flatMap((id) => leaves(before.find((item) => item.id === id) ?? null, after.find((item) => item.id === id) ?? null, [...path, id]));
+  }
+  if (!isGroup(before) || !isGroup(after)) return [{ path, before, after }];
+  const keys = new Set([...Object.keys(before), ...Object.keys(after)]);
+  return [...keys].flatMap((key) => leaves(before[key], after[key], [...path, key]));
+}
+
+const isGroup = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isList = (value: unknown): value is readonly Named[] => Array.isArray(value) && value.length > 0 && value.every((item) => isGroup(item) && typeof item['id'] === 'string');
+
+// ---------------------------------------------------------------- what follows from it
+
+interface Figure {
+  readonly id: string;
+  readonly name: string;
+  readonly label: MessageCode | null;
+  readonly quantity: QuantityKind;
+  readonly value: number;
+}
+
+function figures({ document, evaluation }: Compared): Figure[] {
+  if (evaluation === null) return [];
+  const nameOf = (id: string): string => [...document.site.sills, ...document.system.parts].find((item) => item.id === id)?.name ?? id;
+  const heights = evaluation.results.freeboards.map(({ sill, returnPeriod, lower }): Figure => ({
+    id: `${sill} ${String(returnPeriod)}`, name: nameOf(sill), label: 'designs.compare.freeboard', quantity: 'height', value: lower,
+  }));
+  const lines = partLines(evaluation.results, document.rain.designReturnPeriod).map(({ part, label, quantity, value }): Figure => ({ id: `${part} ${label}`, name: nameOf(part), label, quantity, value }));
+  return [...heights, ...lines];
+}
+
+function results(before: Compared, after: Compared): Difference[] {
+  return numbers('results', figures(before), figures(after));
+}
+
+function quantities(before: Compared, after: Compared): Difference[] {
+  const of = ({ document, evaluation }: Compared): Figure[] => (evaluation?.results.quantities ?? []).map(({ code, part, amount }) => ({
+    id: `${code} ${part ?? ''}`.trim(), name: document.system.parts.find(({ id }) => id === part)?.name ?? '', label: knownCode(`prices.item.${code}`), quantity: 'number', value: amount,
+  }));
+  return numbers('quantities', of(before), of(after));
+}
+
+const knownCode = (code: string): MessageCode | null => (isMessageCode(code) ? code : null);
+
+function numbers(group: 'results' | 'quantities', before: readonly Figure[], after: readonly Figure[]): Difference[] {
+  const ids = new Set([...before, ...after].map(({ id }) => id));
+  return [...ids].flatMap((id): Difference[] => {
+    const [was, is] = [before.find((figure) => figure.id === id), after.find((figure) => figure.id === id)];
+    const known = is ?? was;
+    if (known === undefined || was?.value === is?.value) return [];
+    const change = was === undefined ? 'added' : is === undefined ? 'removed' : 'changed';
+    return [{ group, change, id, name: known.name, path: [], label: known.label, kind: { as: 'quantity', quantity: known.quantity }, before: was?.value ?? null, after: is?.value ?? null }];
+  });
+}
+
+function findings(before: Compared, after: Compared): Difference[] {
+  const of = ({ evaluation }: Compared) => new Map((evaluation?.findings ?? []).map((finding) => [`${finding.code} ${finding.at ?? ''}`.trim(), finding]));
+  const [was, is] = [of(before), of(after)];
+  const nameOf = (at: string | null): string => [...after.document.system.parts, ...before.document.system.parts, ...after.document.site.sills, ...after.document.site.lowSpots].find(({ id }) => id === at)?.name ?? at ?? '';
+  return [...new Set([...was.keys(), ...is.keys()])].flatMap((id): Difference[] => {
+    const [old, now] = [was.get(id), is.get(id)];
+    const known = now ?? old;
+    if (known === undefined || (old?.severity === now?.severity && JSON.stringify(old?.params) === JSON.stringify(now?.params))) return [];
+    const change = old === undefined ? 'added' : now === undefined ? 'removed' : 'changed';
+    return [{ group: 'findings', change, id, name: nameOf(known.at), path: [], label: null, kind: plain, before: old ?? null, after: now ?? null }];
+  });
+}
