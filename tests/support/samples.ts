@@ -123,6 +123,8 @@ export const samples: Readonly<Record<string, Sample>> = {
     const { jobId, id, version: base } = await world.draft();
     return { params: { jobId, revisionId: id }, body: { base, operations: [{ kind: 'replace', path: ['rain', 'allowance'], value: 0.1 }] } };
   },
+  'designs.history': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id } }),
+  'designs.moment': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id, seq: '0' } }),
   'designs.acknowledge': async (world) => {
     const { jobId, id, evaluation } = await world.draft();
     const caution = evaluation?.findings.find(({ severity }) => severity === 'caution');

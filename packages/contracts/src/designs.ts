@@ -1,6 +1,6 @@
 import type { Evaluation } from '@yardfall/calc';
 import { z } from 'zod';
-import { Id, Instant, JobParams, Sha256, text } from './common.ts';
+import { Id, Instant, JobParams, page, PageQuery, Sha256, text } from './common.ts';
 import { DesignDocumentSchema } from './document/schema.ts';
 import { endpoint } from './endpoint.ts';
 
@@ -62,6 +62,12 @@ export const DraftOperation = z
   .meta({ id: 'DraftOperation' });
 export type DraftOperation = z.infer<typeof DraftOperation>;
 
+/** One edit of a draft as it was stored: who made it and when. */
+export const DraftEdit = z
+  .object({ seq: z.number().int(), at: Instant, by: z.string(), part: z.string(), operation: DraftOperation })
+  .meta({ id: 'DraftEdit' });
+export type DraftEdit = z.infer<typeof DraftEdit>;
+
 const RevisionParams = z.strictObject({ jobId: Id, revisionId: Id });
 const revisionErrors = ['notFound', 'design.notDraft'] as const;
 
@@ -91,6 +97,15 @@ export const designs = {
     access: { permission: 'designs.edit' }, status: 200, params: RevisionParams, query: null,
     body: z.strictObject({ base: z.number().int().min(1), operations: z.array(DraftOperation).min(1).max(200) }), response: Revision,
     errors: [...revisionErrors, 'draft.conflict', 'document.invalid'],
+  }),
+  history: endpoint({
+    id: 'designs.history', method: 'GET', path: '/jobs/:jobId/revisions/:revisionId/operations', summary: 'Edits of a draft, the newest first: who changed what and when',
+    access: { permission: 'designs.read' }, status: 200, params: RevisionParams, query: PageQuery, body: null, response: page(DraftEdit), errors: ['notFound'],
+  }),
+  moment: endpoint({
+    id: 'designs.moment', method: 'GET', path: '/jobs/:jobId/revisions/:revisionId/operations/:seq', summary: 'The document as it was after an edit; 0 is the document that the draft began with',
+    access: { permission: 'designs.read' }, status: 200, params: RevisionParams.extend({ seq: z.coerce.number().int().min(0) }), query: null, body: null,
+    response: z.object({ seq: z.number().int(), document: DesignDocumentSchema }), errors: ['notFound'],
   }),
   acknowledge: endpoint({
     id: 'designs.acknowledge', method: 'POST', path: '/jobs/:jobId/revisions/:revisionId/acknowledgements', summary: 'Accept a caution by name',

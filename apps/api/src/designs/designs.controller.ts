@@ -4,17 +4,20 @@ import type { Actor } from '../common/actor.ts';
 import { Input, Route, Who } from '../common/route.ts';
 import { DesignsService } from './designs.service.ts';
 import { DraftsService } from './drafts.service.ts';
+import { EditsService } from './edits.service.ts';
 import { IssueService } from './issue.service.ts';
 
 @Controller()
 export class DesignsController {
   private readonly designs: DesignsService;
   private readonly drafts: DraftsService;
+  private readonly edits: EditsService;
   private readonly issues: IssueService;
 
-  constructor(designs: DesignsService, drafts: DraftsService, issues: IssueService) {
+  constructor(designs: DesignsService, drafts: DraftsService, edits: EditsService, issues: IssueService) {
     this.designs = designs;
     this.drafts = drafts;
+    this.edits = edits;
     this.issues = issues;
   }
 
@@ -41,6 +44,16 @@ export class DesignsController {
   @Route(api.operate)
   operate(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.operate>) {
     return this.drafts.operate(actor, params.jobId, params.revisionId, body);
+  }
+
+  @Route(api.history)
+  history(@Who() actor: Actor, @Input() { params, query }: InputOf<typeof api.history>) {
+    return this.edits.list(actor, params.jobId, params.revisionId, query);
+  }
+
+  @Route(api.moment)
+  moment(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.moment>) {
+    return this.edits.moment(actor, params.jobId, params.revisionId, params.seq);
   }
 
   @Route(api.acknowledge)

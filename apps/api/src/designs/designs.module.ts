@@ -4,8 +4,9 @@ import { EvaluateModule } from '../evaluate/evaluate.module.ts';
 import { DesignsController } from './designs.controller.ts';
 import { DesignsService } from './designs.service.ts';
 import { DraftsService } from './drafts.service.ts';
+import { EditsService } from './edits.service.ts';
 import { Evaluator } from './evaluator.ts';
 import { IssueService } from './issue.service.ts';
 
-@Module({ imports: [CompanyModule, EvaluateModule], controllers: [DesignsController], providers: [DesignsService, DraftsService, IssueService, Evaluator], exports: [DesignsService, DraftsService, IssueService] })
+@Module({ imports: [CompanyModule, EvaluateModule], controllers: [DesignsController], providers: [DesignsService, DraftsService, EditsService, IssueService, Evaluator], exports: [DesignsService, DraftsService, IssueService] })
 export class DesignsModule {}

@@ -78,7 +78,7 @@ export class DesignsService {
     const id = newId();
     const { at } = actor.request;
     await tx.revision.create({
-      data: { id, companyId: actor.companyId, ...place, status: 'draft', ...evaluated.columns, createdById: actor.id, createdAt: at, updatedAt: at },
+      data: { id, companyId: actor.companyId, ...place, status: 'draft', ...evaluated.columns, startedDocument: evaluated.columns.document, createdById: actor.id, createdAt: at, updatedAt: at },
     });
     await audit(tx, actor, 'revision.started', { jobId: place.jobId, id }, { number: place.number, document: evaluated.columns.documentSha256 });
     await emit(tx, actor, 'design', place.jobId, id);

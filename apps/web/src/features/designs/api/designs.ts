@@ -1,5 +1,6 @@
 import { designs, type BodyInput, type DraftOperation, type Revision } from '@yardfall/contracts';
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { usePages } from '../../../hooks/usePages.ts';
 import { call } from '../../../lib/api.ts';
 import { keyOf, read } from '../../../lib/query.ts';
 
@@ -16,7 +17,7 @@ function useStore(jobId: string) {
   return async ({ data }: { readonly data: Revision }) => {
     // The answer to an edit is the revision as it now is; its version is what If-Match wants.
     queries.setQueryData(read(designs.read, { params: { jobId, revisionId: data.id } }).queryKey, { data, etag: `"${String(data.version)}"` });
-    await queries.invalidateQueries({ queryKey: keyOf(designs.list) });
+    await Promise.all([queries.invalidateQueries({ queryKey: keyOf(designs.list) }), queries.invalidateQueries({ queryKey: keyOf(designs.history) })]);
   };
 }
 
@@ -54,6 +55,15 @@ export function useAcknowledge(jobId: string, revisionId: string) {
     mutationFn: (body: BodyInput<typeof designs.acknowledge>) => call(designs.acknowledge, { params: { jobId, revisionId }, body }),
     onSuccess: store,
   });
+}
+
+/** Edits of a draft, the newest first. */
+export function useEdits(jobId: string, revisionId: string) {
+  return usePages(designs.history, { params: { jobId, revisionId } });
+}
+
+export function useMoment(jobId: string, revisionId: string) {
+  return useMutation({ mutationFn: (seq: number) => call(designs.moment, { params: { jobId, revisionId, seq } }) });
 }
 
 export function useIssue(jobId: string, revisionId: string) {

@@ -8,6 +8,7 @@ import { Saved } from '../../../components/Saved.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useDraft, type Draft } from '../hooks/useDraft.ts';
 import { useEvaluation, type Uncomputed } from '../hooks/useEvaluation.ts';
+import { EditHistory } from './EditHistory.tsx';
 import { IssueForm } from './IssueForm.tsx';
 import { levelOperations } from '../model/levelOperations.ts';
 import { PartsEditor } from './PartsEditor.tsx';
@@ -34,6 +35,7 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
   };
   const computed = useEvaluation(document, revision.evaluation as Evaluation | null);
   const [selected, setSelected] = useState<string | null>(null);
+  const [history, setHistory] = useState(false);
   const { t } = useText();
   return (
     <div className="stack">
@@ -42,6 +44,7 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
         <details className="fold" open={draft.document.site.plan !== null}><summary>{t('plan.title')}</summary><PlanEditor jobId={jobId} document={draft.document} edit={draft.edit} /></details>
         <PartsEditor document={draft.document} edit={draft.edit} selected={selected} onSelect={setSelected} />
       </RevisionReading>
+      <details className="fold" onToggle={(event) => setHistory(event.currentTarget.open)}><summary>{t('designs.edits')}</summary>{history ? <EditHistory jobId={jobId} revision={revision} document={draft.document} edit={draft.edit} /> : null}</details>
       <IssueForm jobId={jobId} revision={revision} etag={etag} ready={draft.state === 'office'} />
     </div>
   );
