@@ -33,7 +33,7 @@ export function frameOf(document: DesignDocument, layout: Layout, ground: readon
   const range = stationRange(document, layout, options);
   const narrow = options.width < 600;
   const left = mini ? 12 : narrow ? 44 : 116;
-  const right = mini ? 8 : options.window === 'house' ? (narrow ? 84 : 150) : narrow ? 34 : 110;
+  const right = mini ? 8 : options.window === 'house' ? (narrow ? 112 : 150) : narrow ? 34 : 110;
   const levels = levelRange(document, layout, ground, options, range);
   const used = options.height - (mini ? 14 : narrow ? 96 : 120);
   // Heights are drawn at least half as large again as lengths, where the run is long enough.

@@ -42,6 +42,14 @@ export function roofLineDepth({ layout }: Scene): number {
   return line?.kind === 'dischargeLine' && Math.abs(line.coverMin - 0.3) < 0.15 ? line.coverMin / 2 : 0.3;
 }
 
+/** Where a roof line is lettered: past the basin, where no pipe of the house end runs over it. */
+function clearStation({ layout, frame }: Scene, from: number, to: number): number {
+  const basin = layout.chain.find(({ part }) => part.kind === 'basin')?.to ?? to;
+  if (basin >= Math.min(to, frame.to)) return from + Math.min((to - from) * 0.5, frame.mx * 260);
+  const open = Math.min(to, frame.to, frame.map.cuts.find((cut) => cut.from > basin)?.from ?? Infinity);
+  return basin + Math.min((open - basin) * 0.5, frame.mx * 180);
+}
+
 /** Roof water leaves behind the section plane: dashed, with its own lid. */
 export function drawRoof(scene: Scene): void {
   const { layout, frame, pen, ground } = scene;
@@ -62,7 +70,7 @@ export function drawRoof(scene: Scene): void {
       const end = levelAt(ground, Math.min(to, frame.to)) - depth;
       pen.line(part.id, 'faint', [[from, levelAt(ground, from)], [from, start], [to, end]], 'thin', 'dash');
       pen.hit(part.id, [[from, start - 8 * frame.my], [to, end - 8 * frame.my], [to, end + 8 * frame.my], [from, start + 8 * frame.my]]);
-      const near = seenStation(frame.map, from + Math.min((to - from) * 0.5, frame.mx * 260), from, Math.min(to, frame.to));
+      const near = seenStation(frame.map, clearStation(scene, from, to), from, Math.min(to, frame.to));
       pen.text(part.id, 'faint', [near, start + ((near - from) / Math.max(to - from, 1e-9)) * (end - start)], label('drawing.roofLine', { diameter: part.diameter, length: part.length }), 'above', 4);
       pen.anchor(part.id, [from + 20 * frame.mx, start]);
     } else if (part.kind === 'gutter') {

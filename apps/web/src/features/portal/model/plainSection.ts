@@ -41,19 +41,28 @@ export function plainSection(drawn: DisplayList, document: DesignDocument, say: 
     // Lines that lead to a word which is left out, and levels at which machines switch, would mean nothing here.
     if (item.kind === 'line') return (item.of && !naming.has(item.of)) || (item.dash === 'dash' && kinds.get(item.part ?? '') === 'basin') ? [] : [item];
     if (item.kind !== 'text') return [item];
-    const words = wordsFor(item, kinds, say);
+    const words = wordsFor(item, { kinds, document, say });
     if (words === null) return kept.includes(item.label.code) ? [item] : [];
-    if (item.part !== null && item.role !== 'water' && named.has(`${item.part} ${words}`)) return [];
-    named.add(`${item.part ?? ''} ${words}`);
+    // A second drain slot beside the first needs no second name.
+    const who = item.label.code.startsWith('drawing.beside') ? '' : (item.part ?? '');
+    if (item.part !== null && item.role !== 'water' && named.has(`${who} ${words}`)) return [];
+    named.add(`${item.part ?? ''} ${words}`).add(` ${words}`);
     return [{ ...item, label: label('drawing.value.name', { value: words }) }];
   });
   return { ...drawn, key: [], items };
 }
 
-function wordsFor({ part, label: { code, params } }: TextItem, kinds: ReadonlyMap<string, Part['kind']>, say: Say): string | null {
+interface Reader {
+  readonly kinds: ReadonlyMap<string, Part['kind']>;
+  readonly document: DesignDocument;
+  readonly say: Say;
+}
+
+function wordsFor({ part, label: { code, params } }: TextItem, { kinds, document, say }: Reader): string | null {
   const level = levels[code];
   if (level !== undefined) return say(level, params);
   const kind = kinds.get(part ?? '');
-  const name = code.startsWith('drawing.out.') ? `portal.name.${code.slice(8)}` : `portal.name.${kind ?? ''}`;
+  const lets = code.startsWith('drawing.out.') ? code.slice(12) : code.startsWith('drawing.beside') && kind === 'outlet' ? waterOf(document.system.parts, part ?? '') : null;
+  const name = lets === null ? `portal.name.${kind ?? ''}` : `portal.name.out.${lets}`;
   return (naming.has(code) || code.startsWith('drawing.out')) && isMessageCode(name) ? say(name) : null;
 }
