@@ -17,7 +17,7 @@ vi.setConfig({ testTimeout: 600_000 });
 const levelTolerance = 5e-4;
 const volumeTolerance = 1e-3;
 /** A way that takes less than this share of the inflow is measured against this share: a trickle over a rim. */
-const leastShare = 0.1;
+const leastShare = 1e-3;
 /** A rise that turns this close to a float may start a pump in one of the two and not in the other [m]. */
 const grazingReach = 1e-3;
 

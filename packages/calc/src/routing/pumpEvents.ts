@@ -1,4 +1,3 @@
-import { bracketedRoot } from '../math/bracketedRoot.ts';
 import type { Ledger } from './ledger.ts';
 import type { BasinStore } from './model.ts';
 import type { Network } from './network.ts';
@@ -18,6 +17,8 @@ export const floatReach = 2e-6;
 const eventTolerance = 1e-4;
 /** No step is shorter than this [s]; an event that close is taken as now. */
 const shortestStep = 1e-4;
+/** Far more than a cut ever takes. */
+const mostCuts = 60;
 /** A line counts as full from this share on. */
 const fullShare = 1 - 1e-9;
 
@@ -41,10 +42,6 @@ export class PumpFloats {
 
   runs(basin: number, unit: number): boolean {
     return this.running[basin]![unit] === 1;
-  }
-
-  anyRuns(): boolean {
-    return this.running.some((units) => units.includes(1));
   }
 
   /** Sets floats and lines right before the next part of a step. */
@@ -93,12 +90,10 @@ export class PumpFloats {
     }
   }
 
-  /** How far beyond its next event a basin stands at the end of the last trial, as a height; negative before any. */
-  private overshoot(index: number, dt: number): number {
+  /** How far beyond its next event a basin stands at a level reached in `dt`, as a height; negative before any. */
+  private overshoot(index: number, level: number, dt: number): number {
     const { network, ledger } = this;
     const basin = network.model.basins[index]!;
-    const store = network.layout.firstBasin + index;
-    const level = network.trialLevel[store]!;
     let most = -1;
     for (let unit = 0; unit < basin.units.length; unit += 1) {
       if (this.runs(index, unit)) most = Math.max(most, basin.offLevel - level);
@@ -115,17 +110,40 @@ export class PumpFloats {
   }
 
   /** Length of the step up to the first event within it; leaves the network's last trial at exactly that length. */
-  locate(step: number): number {
+  locate(step: number, fine: boolean): number {
     let dt = step;
     for (let index = 0; index < this.running.length; index += 1) {
-      if (this.overshoot(index, dt) <= floatReach / 2) continue;
-      const beyond = (length: number): number => {
-        this.network.trial(length);
-        return this.overshoot(index, length);
-      };
-      dt = beyond(shortestStep) >= 0 ? shortestStep : bracketedRoot(beyond, shortestStep, dt, eventTolerance);
-      dt = this.network.settle(dt);
+      const { level, trialLevel, layout } = this.network;
+      const store = layout.firstBasin + index;
+      const over = this.overshoot(index, trialLevel[store]!, dt);
+      if (over > floatReach / 2) dt = this.cut(index, this.overshoot(index, level[store]!, 0), dt, over, fine);
     }
     return dt;
+  }
+
+  /**
+   * The step in which a basin goes from before its next event to beyond it is cut where it has just passed it, by no more than half the reach of a float.
+   * Source: false position with the Illinois step, which does not stay at one end
+   */
+  private cut(index: number, atStart: number, step: number, atEnd: number, fine: boolean): number {
+    const { network } = this;
+    const store = network.layout.firstBasin + index;
+    const goal = floatReach / 4;
+    let [low, below, high, above] = [0, atStart - goal, step, atEnd - goal];
+    let last = 0;
+    for (let i = 0; i < mostCuts && below < 0 && high - low > eventTolerance; i += 1) {
+      const wanted = i % 8 === 7 ? 0.5 * (low + high) : low + ((high - low) * -below) / (above - below);
+      const dt = network.settle(Math.max(wanted, shortestStep), fine);
+      const over = this.overshoot(index, network.trialLevel[store]!, dt) - goal;
+      if (Math.abs(over) <= goal) return dt;
+      if (over < 0) {
+        if (last < 0) above *= 0.5;
+        [low, below, last] = [dt, over, -1];
+      } else {
+        if (last > 0) below *= 0.5;
+        [high, above, last] = [dt, over, 1];
+      }
+    }
+    return network.settle(below < 0 ? high : shortestStep, fine);
   }
 }

@@ -67,15 +67,13 @@ export function runStorm(model: RoutingModel, inflow: StormInflow, options: RunO
   const run = new Run(model, inflow, options);
   const { network } = run;
   const window = options.window ?? [0, inflow.steps];
-  const pace = options.pace === 'even' ? null : new Pace(model, inflow, window);
-  const watch = new Watch(network);
+  const pace = options.pace === 'even' ? null : new Pace(network, inflow, window);
   for (let i = window[0]; i < window[1];) {
     const powered = isPowered(options.outage, i * inflow.step);
     const end = nextChange(options.outage, i, window[1], inflow.step);
-    const count = pace === null ? 1 : pace.together(i, end, watch.rise, watch.depth);
+    const count = pace === null ? 1 : pace.together(i, end);
     setInflow(network, inflow, i, count);
     run.span(i * inflow.step, count * inflow.step, powered);
-    watch.look(count);
     i += count;
   }
   return resultOf(run);
@@ -107,30 +105,6 @@ function setList(network: Network, list: readonly Float64Array[], first: number,
     let sum = 0;
     for (let k = 0; k < count; k += 1) sum += series[i + k]!;
     network.inflow[first + n] = sum / count;
-  }
-}
-
-/** How fast the levels of all stores but the basins have moved in the last step [m a grid step], and how deep their water stands. */
-class Watch {
-  rise = 0;
-  depth = 0;
-  private readonly network: Network;
-  private readonly before: Float64Array;
-
-  constructor(network: Network) {
-    this.network = network;
-    this.before = Float64Array.from(network.level);
-  }
-
-  look(count: number): void {
-    const { level, layout } = this.network;
-    this.rise = 0;
-    this.depth = 0;
-    for (let i = 0; i < layout.firstBasin; i += 1) {
-      this.rise = Math.max(this.rise, Math.abs(level[i]! - this.before[i]!) / count);
-      if (i < layout.firstJunction) this.depth = Math.max(this.depth, level[i]! - layout.tables[i]!.bottom);
-      this.before[i] = level[i]!;
-    }
   }
 }
 

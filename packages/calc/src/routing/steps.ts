@@ -10,8 +10,6 @@ import type { RunOptions, StormInflow } from './run.ts';
 
 /** A storm of one day gives some hundred starts; far more means a basin that cannot work at all. */
 const mostEvents = 20000;
-/** Longest part of a step in which a real pump runs [s]: it empties a basin in a minute. Source: ours. */
-const longestPumping = 10;
 
 /** One run on its way: the network, its books, its pumps and what their batteries hold. */
 export class Run {
@@ -32,7 +30,7 @@ export class Run {
     this.options = options;
     this.network = new Network(model);
     this.even = options.pace === 'even';
-    this.accuracy = new Accuracy(this.network, options.mode === 'real');
+    this.accuracy = new Accuracy(this.network);
     const { firstBasin } = this.network.layout;
     model.basins.forEach((basin, index) => { this.network.setLevel(firstBasin + index, options.mode === 'onTwin' ? basin.onLevel : basin.offLevel); });
     this.energy = model.basins.map(({ units }) => Float64Array.from(units, ({ energy }) => energy));
@@ -66,18 +64,17 @@ export class Run {
   /** Length of the next part of a span of which `left` is left. */
   private wanted(left: number, real: boolean): number {
     if (this.even) return real ? Math.min(left, this.energyLeft()) : left;
-    let step = this.accuracy.next(left);
-    if (!real) return step;
-    if (step > longestPumping && this.floats.anyRuns()) step = longestPumping;
-    return Math.min(step, this.energyLeft());
+    const step = this.accuracy.next(left);
+    return real ? Math.min(step, this.energyLeft()) : step;
   }
 
   /** Solves a step, shorter when it does not settle or its error is too great, and takes it; up to the first event of the real run. */
   private advance(wanted: number, real: boolean): number {
-    let dt = this.network.settle(wanted);
-    while (!this.even && this.accuracy.isCoarse(dt)) dt = this.network.settle(dt / 2);
-    if (real) dt = this.floats.locate(dt);
-    if (!this.even) this.accuracy.taken(dt);
+    const fine = !this.even;
+    let dt = this.network.settle(wanted, fine);
+    if (fine) for (let shorter = this.accuracy.again(dt); shorter > 0; shorter = this.accuracy.again(dt)) dt = this.network.settle(shorter, true);
+    if (real) dt = this.floats.locate(dt, fine);
+    if (fine) this.accuracy.taken(dt);
     this.take(dt);
     return dt;
   }

@@ -1,0 +1,231 @@
+import { FlowAt } from './flowAt.ts';
+import { film, type Flux, type LinkFlux, type PumpFlux, type WeirFlux } from './fluxes.ts';
+import { solveDominant } from './solver.ts';
+import type { Layout } from './stores.ts';
+
+/** A balance this close to nothing is met [m3]: a tenth of a cubic millimetre. */
+const volumeTolerance = 1e-10;
+/** Rounding of a level, as a share of it, that a balance cannot be closer than. */
+const levelRounding = 5e-16;
+const mostNewton = 40;
+/** From here on a step of Newton that brings nothing is halved, so often at most. */
+const searchFrom = 3;
+const mostHalvings = 5;
+
+/** Ways that are asked by name in the loop below, so that each call there meets one kind only. */
+const askedAs = { weir: 0, link: 1, pump: 2, other: 3 } as const;
+
+function codeOf({ kind }: Flux): number {
+  if (kind === 'spill' || kind === 'lid' || kind === 'overflow') return askedAs.weir;
+  return kind === 'inlet' ? askedAs.link : kind === 'pump' ? askedAs.pump : askedAs.other;
+}
+
+/**
+ * Levels at which every store holds just what it had less what flows out of it at these levels in a length of time:
+ *
+ *   V(level) = base - length * out(levels)
+ *
+ * Every flow rises with the level it leaves and falls with the level it enters, so there is one answer, and it keeps order.
+ * Source: Newton's method with a search along its step, Ortega and Rheinboldt 1970 (from memory)
+ */
+export class Balance {
+  readonly level: Float64Array;
+  /** What would stand in each store if nothing flowed between them [m3]. */
+  readonly base: Float64Array;
+  /** Flow of each way at the levels, and what each store gives by all of its ways [m3/s]. */
+  readonly flows: Float64Array;
+  readonly out: Float64Array;
+  /** Levels at which a twin's pumps begin, lowest first, of each store. */
+  readonly thresholds: number[][];
+  private length = 0;
+  private off = 0;
+  private readonly count: number;
+  private readonly layout: Layout;
+  private readonly codes: Uint8Array;
+  private readonly bottoms: Float64Array;
+  private readonly miss: Float64Array;
+  private readonly slopes: Float64Array;
+  private readonly before: Float64Array;
+  private readonly at = new FlowAt();
+
+  constructor(layout: Layout) {
+    const { count } = layout;
+    const numbers = (length: number): Float64Array => new Float64Array(length);
+    this.count = count;
+    this.layout = layout;
+    this.codes = Uint8Array.from(layout.fluxes, codeOf);
+    this.bottoms = Float64Array.from(layout.tables, ({ bottom }) => bottom);
+    this.level = Float64Array.from(this.bottoms);
+    this.base = numbers(count);
+    this.flows = numbers(layout.fluxes.length);
+    this.out = numbers(count);
+    this.thresholds = layout.tables.map(() => []);
+    this.miss = numbers(count);
+    this.slopes = numbers(count * count);
+    this.before = numbers(count);
+  }
+
+  /** Looks for the levels from where they are. @returns false when they do not settle */
+  solve(length: number): boolean {
+    return this.follow(this.look(length));
+  }
+
+  /** Balance of every store at the present levels, with its slopes; true when all are met. */
+  look(length: number): boolean {
+    const { count, miss, slopes, level, base, out } = this;
+    const { tables } = this.layout;
+    this.length = length;
+    slopes.fill(0);
+    out.fill(0);
+    this.addFluxes();
+    for (let i = 0; i < count; i += 1) {
+      const table = tables[i]!;
+      miss[i] = table.look(level[i]!) - base[i]! + length * out[i]!;
+      slopes[i * count + i] = slopes[i * count + i]! + table.lastArea;
+    }
+    return this.isMet();
+  }
+
+  /** Goes on from the last look until all balances are met. */
+  follow(metAlready: boolean): boolean {
+    let met = metAlready;
+    let least = Infinity;
+    let halvings = 0;
+    for (let i = 0; i < mostNewton; i += 1) {
+      if (met) return true;
+      if (i >= searchFrom && halvings < mostHalvings && this.off >= least) {
+        halvings += 1;
+        this.halve();
+      } else {
+        halvings = 0;
+        least = this.off;
+        this.newton();
+      }
+      met = this.look(this.length);
+    }
+    return false;
+  }
+
+  /** Turns volumes into the heights that they make at the levels of the last look, flows answering within its length; the slopes are used up. */
+  heights(volumes: Float64Array): void {
+    solveDominant(this.count, this.slopes, volumes);
+  }
+
+  /** Moves every level, no further than a step of Newton may. */
+  move(heights: Float64Array): void {
+    const { level } = this;
+    for (let i = 0; i < this.count; i += 1) level[i] = this.clipped(i, level[i]!, level[i]! + heights[i]!);
+  }
+
+  // ---------------------------------------------------------------- one iteration
+
+  private isMet(): boolean {
+    const { count, miss, slopes, level } = this;
+    let steepest = 0;
+    let most = 0;
+    let off = 0;
+    for (let i = 0; i < count; i += 1) {
+      const own = slopes[i * count + i]! * Math.abs(level[i]!);
+      if (own > steepest) steepest = own;
+      const by = this.owes(i) ? 0 : Math.abs(miss[i]!);
+      off += by;
+      if (!(by <= most)) most = by;
+    }
+    this.off = off;
+    return most <= volumeTolerance + levelRounding * steepest;
+  }
+
+  private addFluxes(): void {
+    const { codes, level, at } = this;
+    const { fluxes } = this.layout;
+    for (let k = 0; k < codes.length; k += 1) {
+      const flux = fluxes[k]!;
+      const { from, to } = flux;
+      const tail = to < 0 ? -Infinity : level[to]!;
+      switch (codes[k]) {
+        case askedAs.weir: (flux as WeirFlux).at(level[from]!, tail, at); break;
+        case askedAs.link: (flux as LinkFlux).at(level[from]!, tail, at); break;
+        case askedAs.pump: (flux as PumpFlux).at(level[from]!, tail, at); break;
+        default: flux.at(level[from]!, tail, at);
+      }
+      if (at.flow === 0 && at.from === 0 && at.to === 0) this.flows[k] = 0;
+      else this.addFlux(flux, k);
+    }
+  }
+
+  private addFlux(flux: Flux, k: number): void {
+    const { count, out, slopes, length, at } = this;
+    const { from, to, back } = flux;
+    this.thin(at.flow >= 0 ? from : to);
+    const { flow } = at;
+    this.flows[k] = flow;
+    const byFrom = length * at.from;
+    const byTo = length * at.to;
+    out[from] = out[from]! + flow;
+    slopes[from * count + from] = slopes[from * count + from]! + byFrom;
+    if (to >= 0) slopes[from * count + to] = slopes[from * count + to]! + byTo;
+    if (!flux.delivers) return;
+    if (to >= 0) {
+      out[to] = out[to]! - flow;
+      slopes[to * count + from] = slopes[to * count + from]! - byFrom;
+      slopes[to * count + to] = slopes[to * count + to]! - byTo;
+    } else if (back >= 0) {
+      out[back] = out[back]! - flux.backShare * flow;
+      slopes[back * count + from] = slopes[back * count + from]! - flux.backShare * byFrom;
+    }
+  }
+
+  /** A store gives less as the last film of water in it goes. */
+  private thin(source: number): void {
+    if (source < 0) return;
+    const { at } = this;
+    const depth = this.level[source]! - this.bottoms[source]!;
+    if (depth >= film) return;
+    const share = depth > 0 ? depth / film : 0;
+    const { flow } = at;
+    if (flow >= 0) at.set(flow * share, at.from * share + flow / film, at.to * share);
+    else at.set(flow * share, at.from * share, at.to * share + flow / film);
+  }
+
+  /** A dry store that gave a rounding more than it held: it gives nothing more, stays at its bottom and owes it to the next inflow. */
+  private owes(store: number): boolean {
+    return this.miss[store]! > 0 && this.level[store]! <= this.bottoms[store]!;
+  }
+
+  private newton(): void {
+    const { count, miss, slopes, level } = this;
+    for (let i = 0; i < count; i += 1) {
+      if (this.owes(i)) this.hold(i);
+      else miss[i] = -miss[i]!;
+    }
+    solveDominant(count, slopes, miss);
+    this.before.set(level);
+    this.move(miss);
+  }
+
+  /** Leaves a level where it is in the next step of Newton. */
+  private hold(store: number): void {
+    const { count, miss, slopes } = this;
+    miss[store] = 0;
+    slopes.fill(0, store * count, (store + 1) * count);
+    slopes[store * count + store] = 1;
+  }
+
+  /** Back half way along the last step. */
+  private halve(): void {
+    for (let i = 0; i < this.count; i += 1) this.level[i] = 0.5 * (this.before[i]! + this.level[i]!);
+  }
+
+  /** A step does not jump over an edge at which the flow changes at once: it lands on it. */
+  private clipped(store: number, before: number, next: number): number {
+    const bottom = this.bottoms[store]!;
+    let level = next;
+    const edges = this.thresholds[store]!;
+    for (let k = 0; k < edges.length; k += 1) {
+      const edge = edges[k]!;
+      if ((before < edge && level > edge + film) || (before > edge + film && level < edge)) level = edge + 0.5 * film;
+    }
+    if (before > bottom + film && level < bottom) return bottom + 0.5 * film;
+    return level < bottom ? bottom : level;
+  }
+}
