@@ -32,9 +32,13 @@ export class Balance {
   readonly level: Float64Array;
   /** What would stand in each store if nothing flowed between them [m3]. */
   readonly base: Float64Array;
-  /** Flow of each way at the levels, and what each store gives by all of its ways [m3/s]. */
+  /** What the last look found at the levels: flow of each way, what each store gives by all of its ways [m3/s], its volume [m3], ... */
   readonly flows: Float64Array;
   readonly out: Float64Array;
+  readonly volumes: Float64Array;
+  /** ... its area [m2], and how what each gives answers to the level of each [m2/s]. */
+  readonly areas: Float64Array;
+  readonly answers: Float64Array;
   /** Levels at which a twin's pumps begin, lowest first, of each store. */
   readonly thresholds: number[][];
   private length = 0;
@@ -44,7 +48,7 @@ export class Balance {
   private readonly codes: Uint8Array;
   private readonly bottoms: Float64Array;
   private readonly miss: Float64Array;
-  private readonly slopes: Float64Array;
+  private readonly matrix: Float64Array;
   private readonly before: Float64Array;
   private readonly at = new FlowAt();
 
@@ -60,39 +64,35 @@ export class Balance {
     this.flows = numbers(layout.fluxes.length);
     this.out = numbers(count);
     this.thresholds = layout.tables.map(() => []);
+    this.volumes = numbers(count);
+    this.areas = numbers(count);
+    this.answers = numbers(count * count);
     this.miss = numbers(count);
-    this.slopes = numbers(count * count);
+    this.matrix = numbers(count * count);
     this.before = numbers(count);
   }
 
-  /** Looks for the levels from where they are. @returns false when they do not settle */
-  solve(length: number): boolean {
-    return this.follow(this.look(length));
-  }
-
-  /** Balance of every store at the present levels, with its slopes; true when all are met. */
-  look(length: number): boolean {
-    const { count, miss, slopes, level, base, out } = this;
+  /** Flows, volumes and their slopes at the present levels. */
+  look(): void {
+    const { count, answers, level, out, areas, volumes } = this;
     const { tables } = this.layout;
-    this.length = length;
-    slopes.fill(0);
-    out.fill(0);
-    this.addFluxes();
+    for (let i = 0; i < answers.length; i += 1) answers[i] = 0;
     for (let i = 0; i < count; i += 1) {
       const table = tables[i]!;
-      miss[i] = table.look(level[i]!) - base[i]! + length * out[i]!;
-      slopes[i * count + i] = slopes[i * count + i]! + table.lastArea;
+      volumes[i] = table.look(level[i]!);
+      areas[i] = table.lastArea;
+      out[i] = 0;
     }
-    return this.isMet();
+    this.addFluxes();
   }
 
-  /** Goes on from the last look until all balances are met. */
-  follow(metAlready: boolean): boolean {
-    let met = metAlready;
+  /** Looks for the levels, from those of the last look. @returns false when they do not settle */
+  solve(length: number): boolean {
+    this.length = length;
     let least = Infinity;
     let halvings = 0;
     for (let i = 0; i < mostNewton; i += 1) {
-      if (met) return true;
+      if (this.isMet()) return true;
       if (i >= searchFrom && halvings < mostHalvings && this.off >= least) {
         halvings += 1;
         this.halve();
@@ -101,14 +101,15 @@ export class Balance {
         least = this.off;
         this.newton();
       }
-      met = this.look(this.length);
+      this.look();
     }
     return false;
   }
 
-  /** Turns volumes into the heights that they make at the levels of the last look, flows answering within its length; the slopes are used up. */
-  heights(volumes: Float64Array): void {
-    solveDominant(this.count, this.slopes, volumes);
+  /** Turns volumes into the heights that they make at the levels of the last look, flows answering during a length of time. */
+  heights(volumes: Float64Array, length: number): void {
+    this.fillMatrix(length);
+    solveDominant(this.count, this.matrix, volumes);
   }
 
   /** Moves every level, no further than a step of Newton may. */
@@ -120,12 +121,13 @@ export class Balance {
   // ---------------------------------------------------------------- one iteration
 
   private isMet(): boolean {
-    const { count, miss, slopes, level } = this;
+    const { count, miss, level, volumes, base, out, areas, length, answers } = this;
     let steepest = 0;
     let most = 0;
     let off = 0;
     for (let i = 0; i < count; i += 1) {
-      const own = slopes[i * count + i]! * Math.abs(level[i]!);
+      miss[i] = volumes[i]! - base[i]! + length * out[i]!;
+      const own = (areas[i]! + length * answers[i * count + i]!) * Math.abs(level[i]!);
       if (own > steepest) steepest = own;
       const by = this.owes(i) ? 0 : Math.abs(miss[i]!);
       off += by;
@@ -133,6 +135,12 @@ export class Balance {
     }
     this.off = off;
     return most <= volumeTolerance + levelRounding * steepest;
+  }
+
+  private fillMatrix(length: number): void {
+    const { count, matrix, answers, areas } = this;
+    for (let i = 0; i < matrix.length; i += 1) matrix[i] = length * answers[i]!;
+    for (let i = 0; i < count; i += 1) matrix[i * count + i] = matrix[i * count + i]! + areas[i]!;
   }
 
   private addFluxes(): void {
@@ -154,24 +162,22 @@ export class Balance {
   }
 
   private addFlux(flux: Flux, k: number): void {
-    const { count, out, slopes, length, at } = this;
+    const { count, out, answers, at } = this;
     const { from, to, back } = flux;
     this.thin(at.flow >= 0 ? from : to);
-    const { flow } = at;
+    const { flow, from: byFrom, to: byTo } = at;
     this.flows[k] = flow;
-    const byFrom = length * at.from;
-    const byTo = length * at.to;
     out[from] = out[from]! + flow;
-    slopes[from * count + from] = slopes[from * count + from]! + byFrom;
-    if (to >= 0) slopes[from * count + to] = slopes[from * count + to]! + byTo;
+    answers[from * count + from] = answers[from * count + from]! + byFrom;
+    if (to >= 0) answers[from * count + to] = answers[from * count + to]! + byTo;
     if (!flux.delivers) return;
     if (to >= 0) {
       out[to] = out[to]! - flow;
-      slopes[to * count + from] = slopes[to * count + from]! - byFrom;
-      slopes[to * count + to] = slopes[to * count + to]! - byTo;
+      answers[to * count + from] = answers[to * count + from]! - byFrom;
+      answers[to * count + to] = answers[to * count + to]! - byTo;
     } else if (back >= 0) {
       out[back] = out[back]! - flux.backShare * flow;
-      slopes[back * count + from] = slopes[back * count + from]! - flux.backShare * byFrom;
+      answers[back * count + from] = answers[back * count + from]! - flux.backShare * byFrom;
     }
   }
 
@@ -193,22 +199,22 @@ export class Balance {
   }
 
   private newton(): void {
-    const { count, miss, slopes, level } = this;
+    const { count, miss, level, before } = this;
+    this.fillMatrix(this.length);
     for (let i = 0; i < count; i += 1) {
       if (this.owes(i)) this.hold(i);
       else miss[i] = -miss[i]!;
+      before[i] = level[i]!;
     }
-    solveDominant(count, slopes, miss);
-    this.before.set(level);
+    solveDominant(count, this.matrix, miss);
     this.move(miss);
   }
 
   /** Leaves a level where it is in the next step of Newton. */
   private hold(store: number): void {
-    const { count, miss, slopes } = this;
+    const { count, miss, matrix } = this;
     miss[store] = 0;
-    slopes.fill(0, store * count, (store + 1) * count);
-    slopes[store * count + store] = 1;
+    for (let i = 0; i < count; i += 1) matrix[store * count + i] = i === store ? 1 : 0;
   }
 
   /** Back half way along the last step. */

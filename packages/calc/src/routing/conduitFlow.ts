@@ -81,7 +81,7 @@ function along(table: Float64Array, top: number, x: number): number {
  * Limits: quasi-steady; a flat or adverse pipe carries only what its head above the far crown drives
  * Source: energy equation with Manning friction, FHWA HEC-22; critical depth at the entrance, Chow 1959 ch. 4
  */
-export function conduitFlowAt(conduit: Conduit, from: number, to: number, out: FlowAt): void {
+export function conduitFlowAt(conduit: Conduit, from: number, to: number, out: FlowAt, conveyance = 1 / Math.sqrt(conduit.resistance)): void {
   const tailLevel = conduit.to === null ? conduit.standing : to;
   const depth = from - conduit.invertUp;
   const { diameterUp } = conduit;
@@ -90,11 +90,10 @@ export function conduitFlowAt(conduit: Conduit, from: number, to: number, out: F
   const backs = tailLevel > own;
   const drive = from - (backs ? tailLevel : own);
   if (drive <= 0 || depth <= 0) {
-    backward(conduit, from, tailLevel, out);
+    backward(conduit, from, tailLevel, conveyance, out);
     return;
   }
   const root = rootHead(drive);
-  const conveyance = 1 / Math.sqrt(conduit.resistance);
   const share = along(conveyances, 1, depth / diameterUp);
   const shareSlope = slopeOfLast / diameterUp;
   const friction = share * root * conveyance;
@@ -121,14 +120,13 @@ function entranceFlow(depth: number, diameter: number, table: Float64Array): num
   return full * root;
 }
 
-function backward(conduit: Conduit, from: number, tail: number, out: FlowAt): void {
+function backward(conduit: Conduit, from: number, tail: number, conveyance: number, out: FlowAt): void {
   const base = from > conduit.invertUp ? from : conduit.invertUp;
   if (conduit.to === null || tail <= base || tail <= conduit.invertDown) {
     out.set(0, 0, 0);
     return;
   }
   const root = rootHead(tail - base);
-  const conveyance = 1 / Math.sqrt(conduit.resistance);
   const share = along(conveyances, 1, (tail - conduit.invertDown) / conduit.diameterDown);
   const shareSlope = slopeOfLast / conduit.diameterDown;
   const full = share * rootSlope(tail - base, root) * conveyance;

@@ -79,34 +79,38 @@ export class WeirFlux extends Flux {
   }
 
   at(from: number, to: number, out: FlowAt): void {
-    if (!this.bothWays && (from <= to || from <= this.crest)) out.set(0, 0, 0);
+    if (from <= this.crest ? !this.bothWays || to <= this.crest : !this.bothWays && from <= to) out.set(0, 0, 0);
     else weirFlowAt(this.coefficient, this.crest, from, this.to < 0 ? -Infinity : to, out);
   }
 }
 
 export class LinkFlux extends Flux {
   private readonly link: Link;
+  private readonly conveyance: number;
 
   constructor(link: Link, from: number, to: number) {
     super('inlet', link.id, from, to, link.returns?.pond ?? -1, link.returns?.share ?? 0);
     this.link = link;
+    this.conveyance = 1 / Math.sqrt(link.resistance);
   }
 
   at(from: number, to: number, out: FlowAt): void {
-    linkFlowAt(this.link, from, this.to < 0 ? -Infinity : to, out);
+    linkFlowAt(this.link, from, this.to < 0 ? -Infinity : to, out, this.conveyance);
   }
 }
 
 export class ConduitFlux extends Flux {
   private readonly conduit: Conduit;
+  private readonly conveyance: number;
 
   constructor(conduit: Conduit, from: number, to: number) {
     super('conduit', conduit.id, from, to, conduit.returns?.pond ?? -1, conduit.returns?.share ?? 0);
     this.conduit = conduit;
+    this.conveyance = 1 / Math.sqrt(conduit.resistance);
   }
 
   at(from: number, to: number, out: FlowAt): void {
-    conduitFlowAt(this.conduit, from, to, out);
+    conduitFlowAt(this.conduit, from, to, out, this.conveyance);
   }
 }
 
@@ -130,9 +134,13 @@ export class PumpFlux extends Flux {
     this.lift = line.liftLevel;
   }
 
-  /** One pump set at any level, or none: a real pump between its floats. */
-  setOne(table: FlowTable | null): void {
+  /** One pump set at any level, or none: a real pump between its floats. @returns whether anything is other than before */
+  setOne(table: FlowTable | null, delivers: boolean): boolean {
+    const before = this.stages.length === 0 ? null : this.stages[0]!.table;
+    if (before === table && this.delivers === delivers) return false;
+    this.delivers = delivers;
     this.stages = table === null ? noStages : [{ start: -Infinity, table }];
+    return true;
   }
 
   at(from: number, to: number, out: FlowAt): void {

@@ -17,13 +17,13 @@ export function linkFlow(link: Link, pondLevel: number, tailLevel: number): numb
   return scratch.flow;
 }
 
-/** The same with its slopes. */
-export function linkFlowAt(link: Link, pondLevel: number, tailLevel: number, out: FlowAt): void {
+/** The same with its slopes. `conveyance` of the full path is told by those who ask often [m2.5/s]. */
+export function linkFlowAt(link: Link, pondLevel: number, tailLevel: number, out: FlowAt, conveyance = 1 / Math.sqrt(link.resistance)): void {
   const backs = tailLevel > link.freeLevel;
   const tail = backs ? tailLevel : link.freeLevel;
   const upstream = pondLevel > link.grateLevel ? pondLevel : link.grateLevel;
   if (tail >= upstream) {
-    backward(link, pondLevel, upstream, tail, backs, out);
+    backward(link, pondLevel, upstream, backs ? tail : Infinity, conveyance, out);
     return;
   }
   const head = pondLevel - link.grateLevel;
@@ -50,7 +50,6 @@ export function linkFlowAt(link: Link, pondLevel: number, tailLevel: number, out
   }
   const drive = pondLevel - tail;
   const fullRoot = rootHead(drive);
-  const conveyance = 1 / Math.sqrt(link.resistance);
   if (fullRoot * conveyance < flow) {
     const full = rootSlope(drive, fullRoot) * conveyance;
     out.set(fullRoot * conveyance, full, backs ? -full : 0);
@@ -58,14 +57,14 @@ export function linkFlowAt(link: Link, pondLevel: number, tailLevel: number, out
 }
 
 /** A store that stands above pond, grate and the far end of the pipe pushes water back; the free end of an adverse pipe does not. */
-function backward(link: Link, pondLevel: number, upstream: number, tail: number, backs: boolean, out: FlowAt): void {
-  if (!backs) {
+/** @param tail level of the store that pushes, Infinity where none does */
+function backward(link: Link, pondLevel: number, upstream: number, tail: number, conveyance: number, out: FlowAt): void {
+  if (tail === Infinity) {
     out.set(0, 0, 0);
     return;
   }
   const base = upstream > link.freeLevel ? upstream : link.freeLevel;
   const root = rootHead(base - tail);
-  const conveyance = 1 / Math.sqrt(link.resistance);
   const slope = rootSlope(base - tail, root) * conveyance;
   out.set(root * conveyance, pondLevel >= base ? slope : 0, -slope);
 }

@@ -17,6 +17,22 @@ const errorStart = 1 / (6 * stage) - 0.5;
 const errorStage = 1 - stage - 1 / (6 * stage * (1 - stage));
 const errorEnd = -errorStart - errorStage;
 
+/** What a balance finds at the levels of one moment. */
+type Look = Pick<Balance, 'flows' | 'out' | 'volumes' | 'areas' | 'answers'>;
+
+/** Short rows are copied quicker by hand. */
+function copy(into: Float64Array, from: Float64Array): void {
+  for (let i = 0; i < into.length; i += 1) into[i] = from[i]!;
+}
+
+function copyLook(into: Look, from: Look): void {
+  copy(into.flows, from.flows);
+  copy(into.out, from.out);
+  copy(into.volumes, from.volumes);
+  copy(into.areas, from.areas);
+  copy(into.answers, from.answers);
+}
+
 /**
  * Coupled levels of every low spot, junction, dry well and basin, advanced step by step. Volumes change by the flows times the step and by nothing else.
  *
@@ -41,42 +57,49 @@ export class Network {
   failed = 0;
   step = 0;
   private readonly balance: Balance;
-  private readonly stageLevel: Float64Array;
+  private readonly start: Look;
   private readonly stageFlows: Float64Array;
-  private readonly rateStart: Float64Array;
-  private readonly rateStage: Float64Array;
+  private readonly stageOut: Float64Array;
   private readonly error: Float64Array;
   private fine = false;
+  private known = false;
 
   constructor(model: RoutingModel) {
     const layout = layoutOf(model);
-    const { count } = layout;
+    const { count, fluxes } = layout;
+    const numbers = (length: number): Float64Array => new Float64Array(length);
     this.model = model;
     this.layout = layout;
     this.balance = new Balance(layout);
     this.trialLevel = this.balance.level;
-    this.flows = this.balance.flows;
     this.thresholds = this.balance.thresholds;
     this.level = Float64Array.from(this.trialLevel);
-    this.volume = new Float64Array(count);
-    this.inflow = new Float64Array(count);
-    this.stageLevel = new Float64Array(count);
-    this.stageFlows = new Float64Array(layout.fluxes.length);
-    this.rateStart = new Float64Array(count);
-    this.rateStage = new Float64Array(count);
-    this.error = new Float64Array(count);
+    this.volume = numbers(count);
+    this.inflow = numbers(count);
+    this.flows = numbers(fluxes.length);
+    this.start = { flows: numbers(fluxes.length), out: numbers(count), volumes: numbers(count), areas: numbers(count), answers: numbers(count * count) };
+    this.stageFlows = numbers(fluxes.length);
+    this.stageOut = numbers(count);
+    this.error = numbers(count);
   }
 
   /** Sets a store to a level. */
   setLevel(store: number, level: number): void {
     this.level[store] = level;
     this.volume[store] = this.layout.tables[store]!.volume(level);
+    this.known = false;
   }
 
   /** Adds water to a store at once. */
   addVolume(store: number, volume: number): void {
     this.volume[store] = this.volume[store]! + volume;
     this.level[store] = this.layout.tables[store]!.level(this.volume[store]!);
+    this.known = false;
+  }
+
+  /** Other pumps run, or their water goes elsewhere: what was known of the flows at the present levels is so no more. */
+  otherFlows(): void {
+    this.known = false;
   }
 
   /**
@@ -87,53 +110,52 @@ export class Network {
     const { balance, volume, inflow } = this;
     this.step = dt;
     this.fine = false;
-    balance.level.set(this.level);
+    this.begin();
     for (let i = 0; i < volume.length; i += 1) balance.base[i] = volume[i]! + dt * inflow[i]!;
-    const met = balance.look(dt);
-    this.rateStart.set(balance.out);
-    if (balance.follow(met)) return true;
-    this.failed += 1;
-    return false;
+    if (!balance.solve(dt)) {
+      this.failed += 1;
+      return false;
+    }
+    copy(this.flows, balance.flows);
+    return true;
   }
 
   /** The same by two stages; by one where a store would give more than it holds, or where a twin's pumps begin or stop. */
   trialFine(dt: number): boolean {
-    const { balance, volume, inflow } = this;
+    const { balance, volume, inflow, error } = this;
     const part = stage * dt;
+    const rest = dt - part;
     this.step = dt;
     this.fine = true;
-    balance.level.set(this.level);
+    this.begin();
     for (let i = 0; i < volume.length; i += 1) balance.base[i] = volume[i]! + part * inflow[i]!;
-    const met = balance.look(part);
-    this.rateStart.set(balance.out);
-    if (!balance.follow(met) || this.passesEdge(balance.level)) return this.trial(dt);
-    this.stageLevel.set(balance.level);
-    this.stageFlows.set(balance.flows);
-    this.rateStage.set(balance.out);
-    const rest = dt - part;
+    if (!balance.solve(part) || this.passesEdge()) return this.trial(dt);
+    copy(this.stageFlows, balance.flows);
+    copy(this.stageOut, balance.out);
     for (let i = 0; i < volume.length; i += 1) {
       const change = rest * (inflow[i]! - balance.out[i]!);
       const base = volume[i]! + change + part * inflow[i]!;
       if (base < 0 && change < 0) return this.trial(dt);
       balance.base[i] = base;
-      this.error[i] = change;
+      error[i] = change;
     }
-    // The slopes of the first stage tell where the second begins.
-    balance.heights(this.error);
-    balance.move(this.error);
-    if (!balance.solve(part) || this.passesEdge(balance.level)) return this.trial(dt);
+    // The slopes at the first stage tell where the second one begins.
+    balance.heights(error, part);
+    balance.move(error);
+    balance.look();
+    if (!balance.solve(part) || this.passesEdge()) return this.trial(dt);
     const { flows, stageFlows } = this;
-    for (let k = 0; k < flows.length; k += 1) flows[k] = stageFlows[k]! + stage * (flows[k]! - stageFlows[k]!);
+    for (let k = 0; k < flows.length; k += 1) flows[k] = stageFlows[k]! + stage * (balance.flows[k]! - stageFlows[k]!);
     return true;
   }
 
-  /** Error of the last trial in the level of each store [m], as it was found and before anything else is tried. */
+  /** Error of the last trial in the level of each store [m]. */
   errors(): Float64Array {
-    const { error, rateStart, rateStage, step, balance: { out } } = this;
+    const { error, start, stageOut, step, fine, balance: { out } } = this;
     for (let i = 0; i < error.length; i += 1) {
-      error[i] = step * (this.fine ? errorStart * rateStart[i]! + errorStage * rateStage[i]! + errorEnd * out[i]! : 0.5 * (rateStart[i]! - out[i]!));
+      error[i] = step * (fine ? errorStart * start.out[i]! + errorStage * stageOut[i]! + errorEnd * out[i]! : 0.5 * (start.out[i]! - out[i]!));
     }
-    this.balance.heights(error);
+    this.balance.heights(error, fine ? stage * step : step);
     return error;
   }
 
@@ -166,12 +188,26 @@ export class Network {
       if (flux.to >= 0) volume[flux.to] = volume[flux.to]! + moved;
       else if (flux.back >= 0) volume[flux.back] = volume[flux.back]! + moved * flux.backShare;
     }
-    this.level.set(this.trialLevel);
+    copy(this.level, this.trialLevel);
+    copyLook(this.start, this.balance);
+    this.known = true;
+  }
+
+  /** Trials begin at the levels of now, of which the last step or a first look knows the flows. */
+  private begin(): void {
+    const { balance } = this;
+    copy(balance.level, this.level);
+    if (this.known) copyLook(balance, this.start);
+    else {
+      balance.look();
+      copyLook(this.start, balance);
+      this.known = true;
+    }
   }
 
   /** Whether a level has come over an edge at which a twin's pumps begin, or into its film or out of it. */
-  private passesEdge(to: Float64Array): boolean {
-    const { thresholds, level } = this;
+  private passesEdge(): boolean {
+    const { thresholds, level, trialLevel: to } = this;
     for (let store = 0; store < thresholds.length; store += 1) {
       const edges = thresholds[store]!;
       for (let k = 0; k < edges.length; k += 1) {

@@ -85,8 +85,8 @@ export class PumpFloats {
       const line = basin.lines[k]!;
       const flux = this.network.layout.pumps[index]![k]!;
       const mask = maskOf(line, (unit) => this.runs(index, unit));
-      flux.delivers = contents[k]! >= line.volume * fullShare;
-      flux.setOne(mask === 0 ? null : flux.delivers ? line.flow(mask) : line.filling(mask));
+      const delivers = contents[k]! >= line.volume * fullShare;
+      if (flux.setOne(mask === 0 ? null : delivers ? line.flow(mask) : line.filling(mask), delivers)) this.network.otherFlows();
     }
   }
 

@@ -21,6 +21,7 @@ export function setTwin(network: Network, mode: RunMode, available: Available): 
       network.layout.pumps[index]![k]!.stages = stages;
       for (const { start } of stages) edges.add(start);
     });
+    network.otherFlows();
     network.thresholds[network.layout.firstBasin + index] = [...edges].sort((a, b) => a - b);
   });
 }
