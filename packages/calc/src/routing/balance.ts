@@ -20,6 +20,45 @@ function codeOf({ kind }: Flux): number {
   return kind === 'inlet' ? askedAs.link : kind === 'pump' ? askedAs.pump : askedAs.other;
 }
 
+/** What is found at the levels of one moment. */
+export class Look {
+  /** Flow of each way [m3/s], and its slopes against the level that it leaves and that it enters [m2/s]. */
+  readonly flows: Float64Array;
+  readonly byFrom: Float64Array;
+  readonly byTo: Float64Array;
+  /** What each store gives by all of its ways [m3/s], and how that answers to the level of each [m2/s]. */
+  readonly out: Float64Array;
+  readonly answers: Float64Array;
+  /** Volume [m3] and area [m2] of each store. */
+  readonly volumes: Float64Array;
+  readonly areas: Float64Array;
+
+  constructor(stores: number, ways: number) {
+    const numbers = (length: number): Float64Array => new Float64Array(length);
+    this.flows = numbers(ways);
+    this.byFrom = numbers(ways);
+    this.byTo = numbers(ways);
+    this.out = numbers(stores);
+    this.answers = numbers(stores * stores);
+    this.volumes = numbers(stores);
+    this.areas = numbers(stores);
+  }
+
+  copy(from: Look): void {
+    for (let k = 0; k < this.flows.length; k += 1) {
+      this.flows[k] = from.flows[k]!;
+      this.byFrom[k] = from.byFrom[k]!;
+      this.byTo[k] = from.byTo[k]!;
+    }
+    for (let i = 0; i < this.out.length; i += 1) {
+      this.out[i] = from.out[i]!;
+      this.volumes[i] = from.volumes[i]!;
+      this.areas[i] = from.areas[i]!;
+    }
+    for (let i = 0; i < this.answers.length; i += 1) this.answers[i] = from.answers[i]!;
+  }
+}
+
 /**
  * Levels at which every store holds just what it had less what flows out of it at these levels in a length of time:
  *
@@ -32,13 +71,8 @@ export class Balance {
   readonly level: Float64Array;
   /** What would stand in each store if nothing flowed between them [m3]. */
   readonly base: Float64Array;
-  /** What the last look found at the levels: flow of each way, what each store gives by all of its ways [m3/s], its volume [m3], ... */
-  readonly flows: Float64Array;
-  readonly out: Float64Array;
-  readonly volumes: Float64Array;
-  /** ... its area [m2], and how what each gives answers to the level of each [m2/s]. */
-  readonly areas: Float64Array;
-  readonly answers: Float64Array;
+  /** What the last look found at the levels. */
+  found: Look;
   /** Levels at which a twin's pumps begin, lowest first, of each store. */
   readonly thresholds: number[][];
   private length = 0;
@@ -61,12 +95,8 @@ export class Balance {
     this.bottoms = Float64Array.from(layout.tables, ({ bottom }) => bottom);
     this.level = Float64Array.from(this.bottoms);
     this.base = numbers(count);
-    this.flows = numbers(layout.fluxes.length);
-    this.out = numbers(count);
+    this.found = new Look(count, layout.fluxes.length);
     this.thresholds = layout.tables.map(() => []);
-    this.volumes = numbers(count);
-    this.areas = numbers(count);
-    this.answers = numbers(count * count);
     this.miss = numbers(count);
     this.matrix = numbers(count * count);
     this.before = numbers(count);
@@ -74,7 +104,7 @@ export class Balance {
 
   /** Flows, volumes and their slopes at the present levels. */
   look(): void {
-    const { count, answers, level, out, areas, volumes } = this;
+    const { count, level, found: { answers, out, areas, volumes } } = this;
     const { tables } = this.layout;
     for (let i = 0; i < answers.length; i += 1) answers[i] = 0;
     for (let i = 0; i < count; i += 1) {
@@ -86,29 +116,40 @@ export class Balance {
     this.addFluxes();
   }
 
-  /** Looks for the levels, from those of the last look. @returns false when they do not settle */
-  solve(length: number): boolean {
+  /**
+   * Looks for the levels from the present ones on, of which `known` is what was found.
+   * @param landing a last step of Newton no longer than this is taken without another look: flows follow their slopes, so that no water is lost [m]
+   * @returns false when they do not settle
+   */
+  solve(length: number, landing = 0, known = this.found): boolean {
+    const { found } = this;
     this.length = length;
+    let last = known;
     let least = Infinity;
     let halvings = 0;
     for (let i = 0; i < mostNewton; i += 1) {
-      if (this.isMet()) return true;
+      if (this.isMet(last)) {
+        if (last !== found) found.copy(last);
+        return true;
+      }
       if (i >= searchFrom && halvings < mostHalvings && this.off >= least) {
         halvings += 1;
         this.halve();
       } else {
         halvings = 0;
         least = this.off;
-        this.newton();
+        this.newton(last);
+        if (this.landed(landing, last)) return true;
       }
       this.look();
+      last = found;
     }
     return false;
   }
 
   /** Turns volumes into the heights that they make at the levels of the last look, flows answering during a length of time. */
   heights(volumes: Float64Array, length: number): void {
-    this.fillMatrix(length);
+    this.fillMatrix(length, this.found);
     solveDominant(this.count, this.matrix, volumes);
   }
 
@@ -120,8 +161,8 @@ export class Balance {
 
   // ---------------------------------------------------------------- one iteration
 
-  private isMet(): boolean {
-    const { count, miss, level, volumes, base, out, areas, length, answers } = this;
+  private isMet({ volumes, out, areas, answers }: Look): boolean {
+    const { count, miss, level, base, length } = this;
     let steepest = 0;
     let most = 0;
     let off = 0;
@@ -137,14 +178,14 @@ export class Balance {
     return most <= volumeTolerance + levelRounding * steepest;
   }
 
-  private fillMatrix(length: number): void {
-    const { count, matrix, answers, areas } = this;
+  private fillMatrix(length: number, { answers, areas }: Look): void {
+    const { count, matrix } = this;
     for (let i = 0; i < matrix.length; i += 1) matrix[i] = length * answers[i]!;
     for (let i = 0; i < count; i += 1) matrix[i * count + i] = matrix[i * count + i]! + areas[i]!;
   }
 
   private addFluxes(): void {
-    const { codes, level, at } = this;
+    const { codes, level, at, found } = this;
     const { fluxes } = this.layout;
     for (let k = 0; k < codes.length; k += 1) {
       const flux = fluxes[k]!;
@@ -156,17 +197,23 @@ export class Balance {
         case askedAs.pump: (flux as PumpFlux).at(level[from]!, tail, at); break;
         default: flux.at(level[from]!, tail, at);
       }
-      if (at.flow === 0 && at.from === 0 && at.to === 0) this.flows[k] = 0;
-      else this.addFlux(flux, k);
+      if (at.flow === 0 && at.from === 0 && at.to === 0) {
+        found.flows[k] = 0;
+        found.byFrom[k] = 0;
+        found.byTo[k] = 0;
+      } else this.addFlux(flux, k);
     }
   }
 
   private addFlux(flux: Flux, k: number): void {
-    const { count, out, answers, at } = this;
+    const { count, at, found } = this;
+    const { out, answers } = found;
     const { from, to, back } = flux;
     this.thin(at.flow >= 0 ? from : to);
     const { flow, from: byFrom, to: byTo } = at;
-    this.flows[k] = flow;
+    found.flows[k] = flow;
+    found.byFrom[k] = byFrom;
+    found.byTo[k] = byTo;
     out[from] = out[from]! + flow;
     answers[from * count + from] = answers[from * count + from]! + byFrom;
     if (to >= 0) answers[from * count + to] = answers[from * count + to]! + byTo;
@@ -198,9 +245,9 @@ export class Balance {
     return this.miss[store]! > 0 && this.level[store]! <= this.bottoms[store]!;
   }
 
-  private newton(): void {
+  private newton(last: Look): void {
     const { count, miss, level, before } = this;
-    this.fillMatrix(this.length);
+    this.fillMatrix(this.length, last);
     for (let i = 0; i < count; i += 1) {
       if (this.owes(i)) this.hold(i);
       else miss[i] = -miss[i]!;
@@ -208,6 +255,24 @@ export class Balance {
     }
     solveDominant(count, this.matrix, miss);
     this.move(miss);
+  }
+
+  /** Whether the last step was too short to need another look; then all that the last one found follows along the slopes. */
+  private landed(landing: number, last: Look): boolean {
+    const { count, miss, level, before, found } = this;
+    for (let i = 0; i < count; i += 1) if (!(Math.abs(miss[i]!) < landing) || level[i] !== before[i]! + miss[i]!) return false;
+    if (last !== found) found.copy(last);
+    const { areas, volumes, out, answers, flows, byFrom, byTo } = found;
+    const { fluxes } = this.layout;
+    for (let i = 0; i < count; i += 1) {
+      volumes[i] = volumes[i]! + areas[i]! * miss[i]!;
+      for (let j = 0; j < count; j += 1) out[i] = out[i]! + answers[i * count + j]! * miss[j]!;
+    }
+    for (let k = 0; k < flows.length; k += 1) {
+      const { from, to } = fluxes[k]!;
+      if (byFrom[k] !== 0 || byTo[k] !== 0) flows[k] = flows[k]! + byFrom[k]! * miss[from]! + (to < 0 ? 0 : byTo[k]! * miss[to]!);
+    }
+    return true;
   }
 
   /** Leaves a level where it is in the next step of Newton. */

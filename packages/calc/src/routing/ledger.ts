@@ -58,14 +58,16 @@ export class Ledger {
   add(dt: number): void {
     const { network, maxLevel, moved } = this;
     const { level, inflow, flows } = network;
+    let sum = 0;
     for (let i = 0; i < level.length; i += 1) {
       if (level[i]! > maxLevel[i]!) maxLevel[i] = level[i]!;
-      this.inflow += dt * inflow[i]!;
+      sum += inflow[i]!;
     }
+    this.inflow += dt * sum;
     for (let k = 0; k < flows.length; k += 1) moved[k] = moved[k]! + dt * flows[k]!;
     this.addPumps(dt);
     if (this.sills.length > 0) this.addSills(dt);
-    this.before.set(level);
+    for (let i = 0; i < level.length; i += 1) this.before[i] = level[i]!;
   }
 
   private addPumps(dt: number): void {

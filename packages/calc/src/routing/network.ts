@@ -1,6 +1,6 @@
 import { DocumentError } from '../document/error.ts';
 import { cbrt } from '../math/cbrt.ts';
-import { Balance } from './balance.ts';
+import { Balance, Look } from './balance.ts';
 import { film } from './fluxes.ts';
 import type { RoutingModel } from './model.ts';
 import { type Layout, layoutOf } from './stores.ts';
@@ -16,21 +16,12 @@ const stage = 1 - 1 / Math.sqrt(2);
 const errorStart = 1 / (6 * stage) - 0.5;
 const errorStage = 1 - stage - 1 / (6 * stage * (1 - stage));
 const errorEnd = -errorStart - errorStage;
-
-/** What a balance finds at the levels of one moment. */
-type Look = Pick<Balance, 'flows' | 'out' | 'volumes' | 'areas' | 'answers'>;
+/** A last step of Newton as short as this needs no other look in a fine step [m]: its levels err by more. Source: ours. */
+const landing = 2e-7;
 
 /** Short rows are copied quicker by hand. */
 function copy(into: Float64Array, from: Float64Array): void {
   for (let i = 0; i < into.length; i += 1) into[i] = from[i]!;
-}
-
-function copyLook(into: Look, from: Look): void {
-  copy(into.flows, from.flows);
-  copy(into.out, from.out);
-  copy(into.volumes, from.volumes);
-  copy(into.areas, from.areas);
-  copy(into.answers, from.answers);
 }
 
 /**
@@ -50,14 +41,16 @@ export class Network {
   readonly inflow: Float64Array;
   /** Levels at the end of the last trial, and mean flows during it. */
   readonly trialLevel: Float64Array;
-  readonly flows: Float64Array;
+  flows: Float64Array;
   /** Levels at which a twin's pumps begin, lowest first, of each store. */
   readonly thresholds: number[][];
   /** How often a step was too long to be solved. */
   failed = 0;
   step = 0;
   private readonly balance: Balance;
-  private readonly start: Look;
+  /** What is known at the levels of now, if it is. */
+  private start: Look;
+  private readonly meanFlows: Float64Array;
   private readonly stageFlows: Float64Array;
   private readonly stageOut: Float64Array;
   private readonly error: Float64Array;
@@ -76,8 +69,9 @@ export class Network {
     this.level = Float64Array.from(this.trialLevel);
     this.volume = numbers(count);
     this.inflow = numbers(count);
-    this.flows = numbers(fluxes.length);
-    this.start = { flows: numbers(fluxes.length), out: numbers(count), volumes: numbers(count), areas: numbers(count), answers: numbers(count * count) };
+    this.start = new Look(count, fluxes.length);
+    this.meanFlows = numbers(fluxes.length);
+    this.flows = this.meanFlows;
     this.stageFlows = numbers(fluxes.length);
     this.stageOut = numbers(count);
     this.error = numbers(count);
@@ -112,11 +106,11 @@ export class Network {
     this.fine = false;
     this.begin();
     for (let i = 0; i < volume.length; i += 1) balance.base[i] = volume[i]! + dt * inflow[i]!;
-    if (!balance.solve(dt)) {
+    if (!balance.solve(dt, 0, this.start)) {
       this.failed += 1;
       return false;
     }
-    copy(this.flows, balance.flows);
+    this.flows = balance.found.flows;
     return true;
   }
 
@@ -129,11 +123,12 @@ export class Network {
     this.fine = true;
     this.begin();
     for (let i = 0; i < volume.length; i += 1) balance.base[i] = volume[i]! + part * inflow[i]!;
-    if (!balance.solve(part) || this.passesEdge()) return this.trial(dt);
-    copy(this.stageFlows, balance.flows);
-    copy(this.stageOut, balance.out);
+    if (!balance.solve(part, landing, this.start) || this.passesEdge()) return this.trial(dt);
+    const { found } = balance;
+    copy(this.stageFlows, found.flows);
+    copy(this.stageOut, found.out);
     for (let i = 0; i < volume.length; i += 1) {
-      const change = rest * (inflow[i]! - balance.out[i]!);
+      const change = rest * (inflow[i]! - found.out[i]!);
       const base = volume[i]! + change + part * inflow[i]!;
       if (base < 0 && change < 0) return this.trial(dt);
       balance.base[i] = base;
@@ -143,15 +138,16 @@ export class Network {
     balance.heights(error, part);
     balance.move(error);
     balance.look();
-    if (!balance.solve(part) || this.passesEdge()) return this.trial(dt);
-    const { flows, stageFlows } = this;
-    for (let k = 0; k < flows.length; k += 1) flows[k] = stageFlows[k]! + stage * (balance.flows[k]! - stageFlows[k]!);
+    if (!balance.solve(part, landing) || this.passesEdge()) return this.trial(dt);
+    const { meanFlows, stageFlows } = this;
+    for (let k = 0; k < meanFlows.length; k += 1) meanFlows[k] = stageFlows[k]! + stage * (found.flows[k]! - stageFlows[k]!);
+    this.flows = meanFlows;
     return true;
   }
 
   /** Error of the last trial in the level of each store [m]. */
   errors(): Float64Array {
-    const { error, start, stageOut, step, fine, balance: { out } } = this;
+    const { error, start, stageOut, step, fine, balance: { found: { out } } } = this;
     for (let i = 0; i < error.length; i += 1) {
       error[i] = step * (fine ? errorStart * start.out[i]! + errorStage * stageOut[i]! + errorEnd * out[i]! : 0.5 * (start.out[i]! - out[i]!));
     }
@@ -189,7 +185,10 @@ export class Network {
       else if (flux.back >= 0) volume[flux.back] = volume[flux.back]! + moved * flux.backShare;
     }
     copy(this.level, this.trialLevel);
-    copyLook(this.start, this.balance);
+    // What was found at the end is what is known at the start of the next step; its old place is written over then.
+    const { start } = this;
+    this.start = this.balance.found;
+    this.balance.found = start;
     this.known = true;
   }
 
@@ -197,12 +196,10 @@ export class Network {
   private begin(): void {
     const { balance } = this;
     copy(balance.level, this.level);
-    if (this.known) copyLook(balance, this.start);
-    else {
-      balance.look();
-      copyLook(this.start, balance);
-      this.known = true;
-    }
+    if (this.known) return;
+    balance.look();
+    this.start.copy(balance.found);
+    this.known = true;
   }
 
   /** Whether a level has come over an edge at which a twin's pumps begin, or into its film or out of it. */

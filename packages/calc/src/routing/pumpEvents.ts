@@ -11,8 +11,8 @@ export interface PumpEvent {
   readonly unit: number;
 }
 
-/** A float is taken as reached within this height [m]: two root tolerances. */
-export const floatReach = 2e-6;
+/** A float is taken as reached within this height [m]. */
+export const floatReach = 1e-5;
 /** Time to which an event is found [s]: the level moves by less than the reach of a float in it. */
 const eventTolerance = 1e-4;
 /** No step is shorter than this [s]; an event that close is taken as now. */

@@ -44,7 +44,7 @@ export class Recorder {
         this.series[store]![i] = before + share * (network.level[store]! - before);
       }
     }
-    this.before.set(network.level);
+    for (let i = 0; i < this.before.length; i += 1) this.before[i] = network.level[i]!;
   }
 
   private addPumps(i: number, share: number): void {

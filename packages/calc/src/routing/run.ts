@@ -102,6 +102,10 @@ function setInflow(network: Network, inflow: StormInflow, i: number, count: numb
 function setList(network: Network, list: readonly Float64Array[], first: number, i: number, count: number): void {
   for (let n = 0; n < list.length; n += 1) {
     const series = list[n]!;
+    if (count === 1) {
+      network.inflow[first + n] = series[i]!;
+      continue;
+    }
     let sum = 0;
     for (let k = 0; k < count; k += 1) sum += series[i + k]!;
     network.inflow[first + n] = sum / count;

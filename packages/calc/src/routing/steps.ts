@@ -21,7 +21,9 @@ export class Run {
   private readonly even: boolean;
   private readonly accuracy: Accuracy;
   private powered = true;
-  private twinKey = '';
+  private twinsOf = -1;
+  /** Whether any pump has a battery. */
+  private readonly batteries: boolean;
   private readonly recorder: Recorder | null;
   private time = 0;
   steps = 0;
@@ -34,6 +36,7 @@ export class Run {
     const { firstBasin } = this.network.layout;
     model.basins.forEach((basin, index) => { this.network.setLevel(firstBasin + index, options.mode === 'onTwin' ? basin.onLevel : basin.offLevel); });
     this.energy = model.basins.map(({ units }) => Float64Array.from(units, ({ energy }) => energy));
+    this.batteries = model.basins.some(({ units }) => units.some(({ battery }) => battery));
     this.ledger = new Ledger(this.network, options.sills ?? []);
     this.floats = new PumpFloats(this.network, this.ledger, (basin, unit) => this.available(basin, unit));
     this.recorder = options.record === true ? new Recorder(model, this.network, inflow.step, inflow.steps) : null;
@@ -85,12 +88,16 @@ export class Run {
     this.recorder?.add(this.time, dt);
     this.time += dt;
     this.steps += 1;
+    if (this.batteries) this.drainAll(dt);
+  }
+
+  // ---------------------------------------------------------------- batteries
+
+  private drainAll(dt: number): void {
     this.network.model.basins.forEach(({ units }, basin) => {
       units.forEach((unit, index) => { if (unit.battery) this.drain(basin, index, dt); });
     });
   }
-
-  // ---------------------------------------------------------------- batteries
 
   /** A battery is not charged during a storm: what it held at the start is what there is. Source: ours. */
   private drain(basin: number, index: number, dt: number): void {
@@ -102,6 +109,7 @@ export class Run {
   }
 
   private energyLeft(): number {
+    if (!this.batteries) return Infinity;
     let least = Infinity;
     this.network.model.basins.forEach(({ units }, basin) => {
       units.forEach((unit, index) => {
@@ -114,10 +122,10 @@ export class Run {
 
   /** Stages change only with the power and with what the batteries hold. */
   private setTwins(): void {
-    let key = this.powered ? '1' : '0';
-    for (const left of this.energy) for (const value of left) key += value > 0 ? '1' : '0';
-    if (key === this.twinKey) return;
-    this.twinKey = key;
+    let state = this.powered ? 1 : 0;
+    if (this.batteries) for (const left of this.energy) for (const value of left) state = 2 * state + (value > 0 ? 1 : 0);
+    if (state === this.twinsOf) return;
+    this.twinsOf = state;
     setTwin(this.network, this.options.mode, (basin, unit) => this.available(basin, unit));
   }
 }
