@@ -1,4 +1,5 @@
 import { MINUTE } from '../common/constants.ts';
+import { runStorm, type StormInflow } from '../routing/run.ts';
 import type { EvaluationContext } from './context.ts';
 import { restlessWindow } from './window.ts';
 
@@ -31,7 +32,7 @@ export interface WorstOutage {
  */
 export class OutageSearch {
   private readonly context: EvaluationContext;
-  private readonly returnPeriod: number;
+  private readonly inflow: StormInflow;
   private readonly step: number;
   private readonly steps: number;
   private readonly strong: readonly [number, number];
@@ -44,11 +45,11 @@ export class OutageSearch {
   constructor(context: EvaluationContext, returnPeriod: number) {
     const { step, steps } = context.storm(returnPeriod);
     this.context = context;
-    this.returnPeriod = returnPeriod;
     this.step = step;
     this.steps = steps;
     this.lead = 0.5;
-    this.strong = restlessWindow(context.model, context.inflow(returnPeriod, 'system'));
+    this.inflow = context.inflow(returnPeriod, 'system');
+    this.strong = restlessWindow(context.model, this.inflow);
     const { samples } = context.run(returnPeriod, 'system', { mode: 'onTwin', pace: 'even', record: true });
     this.pumped = new Float64Array(steps + 1);
     for (let i = 0; i < steps; i += 1) {
@@ -71,7 +72,7 @@ export class OutageSearch {
     const { context, step, steps } = this;
     const first = Math.max(0, Math.min(Math.floor(from / step), this.strong[0]));
     const last = Math.min(steps, Math.max(Math.floor((from + duration + aftermath) / step), this.strong[1]));
-    const run = context.run(this.returnPeriod, 'system', { mode: 'onTwin', pace: 'even', outage: [from, from + duration], window: [first, last] });
+    const run = context.counted(runStorm(context.model, this.inflow, { mode: 'onTwin', pace: 'even', outage: [from, from + duration], window: [first, last] }));
     let least = Infinity;
     for (const { pond, level } of context.sills) least = Math.min(least, level - run.maxPond[pond]!);
     this.known.set(key, least);

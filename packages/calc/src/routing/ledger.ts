@@ -1,4 +1,3 @@
-import type { FluxKind } from './fluxes.ts';
 import type { Network } from './network.ts';
 
 /** Where the water of a run went [m3]. */
@@ -101,33 +100,23 @@ export class Ledger {
   }
 
   volumes(): RunVolumes {
-    const sum = (kind: FluxKind, inside: boolean | null): number => this.sum(kind, inside);
-    return {
-      inflow: this.inflow, spilled: sum('spill', false), spilledBetween: sum('spill', true), lost: sum('loss', null), soaked: sum('seepage', null),
-      overflowed: sum('overflow', null), drained: sum('inlet', false) + sum('conduit', false), lid: sum('lid', null), pumped: this.pumped(),
-      returned: this.returned(), stored: this.stored() - this.startVolume,
-    };
-  }
-
-  /** @param inside only fluxes between stores, only those out of the system, or all */
-  private sum(kind: FluxKind, inside: boolean | null): number {
-    let total = 0;
-    this.network.layout.fluxes.forEach((flux, k) => {
-      if (flux.kind === kind && (inside === null || inside === flux.to >= 0)) total += this.moved[k]!;
-    });
-    return total;
-  }
-
-  private pumped(): number {
-    let total = 0;
-    for (const places of this.network.layout.pumpPlaces) for (const place of places) total += this.delivered(place);
-    return total;
-  }
-
-  private returned(): number {
-    let total = 0;
-    this.network.layout.fluxes.forEach((flux, k) => { if (flux.to < 0) total += flux.backShare * this.delivered(k); });
-    return total;
+    let [spilled, spilledBetween, lost, soaked, overflowed, drained, lid, pumped, returned] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+    const { fluxes } = this.network.layout;
+    for (let k = 0; k < fluxes.length; k += 1) {
+      const { kind, to, backShare } = fluxes[k]!;
+      const moved = this.moved[k]!;
+      if (to < 0) returned += backShare * this.delivered(k);
+      if (kind === 'spill') {
+        if (to < 0) spilled += moved;
+        else spilledBetween += moved;
+      } else if (kind === 'loss') lost += moved;
+      else if (kind === 'seepage') soaked += moved;
+      else if (kind === 'overflow') overflowed += moved;
+      else if (kind === 'lid') lid += moved;
+      else if (kind === 'pump') pumped += this.delivered(k);
+      else if (to < 0) drained += moved;
+    }
+    return { inflow: this.inflow, spilled, spilledBetween, lost, soaked, overflowed, drained, lid, pumped, returned, stored: this.stored() - this.startVolume };
   }
 
   /** What has left the system by a flux: for pumps, all but what fills their line. */
@@ -141,7 +130,11 @@ export class Ledger {
    */
   massError(): number {
     let out = 0;
-    this.network.layout.fluxes.forEach((flux, k) => { if (flux.to < 0) out += (1 - flux.backShare) * this.delivered(k); });
+    const { fluxes } = this.network.layout;
+    for (let k = 0; k < fluxes.length; k += 1) {
+      const { to, backShare } = fluxes[k]!;
+      if (to < 0) out += (1 - backShare) * this.delivered(k);
+    }
     const change = this.stored() - this.startVolume;
     return Math.abs(this.inflow - out - change) / Math.max(this.inflow, leastInflow);
   }

@@ -19,6 +19,20 @@ const errorEnd = -errorStart - errorStage;
 /** A last step of Newton as short as this needs no other look in a fine step [m]: its levels err by more. Source: ours. */
 const landing = 2e-7;
 
+const networks = new WeakMap<RoutingModel, Network>();
+
+/** The network of a model, dry and at rest. Runs of one model follow each other, so that one network serves all of them. */
+export function networkOf(model: RoutingModel): Network {
+  const known = networks.get(model);
+  if (known !== undefined) {
+    known.reset();
+    return known;
+  }
+  const made = new Network(model);
+  networks.set(model, made);
+  return made;
+}
+
 /** Short rows are copied quicker by hand. */
 function copy(into: Float64Array, from: Float64Array): void {
   for (let i = 0; i < into.length; i += 1) into[i] = from[i]!;
@@ -75,6 +89,20 @@ export class Network {
     this.stageFlows = numbers(fluxes.length);
     this.stageOut = numbers(count);
     this.error = numbers(count);
+  }
+
+  /** Dry, at rest and without pumps, as it was made. */
+  reset(): void {
+    const { layout, level, volume, inflow, thresholds } = this;
+    for (let store = 0; store < layout.count; store += 1) {
+      level[store] = layout.tables[store]!.bottom;
+      volume[store] = 0;
+      inflow[store] = 0;
+      if (thresholds[store]!.length > 0) thresholds[store] = [];
+    }
+    for (const pumps of layout.pumps) for (const pump of pumps) pump.setOne(null, true);
+    this.failed = 0;
+    this.known = false;
   }
 
   /** Sets a store to a level. */

@@ -2,7 +2,7 @@ import { DocumentError } from '../document/error.ts';
 import { Accuracy } from './accuracy.ts';
 import { Ledger } from './ledger.ts';
 import type { RoutingModel } from './model.ts';
-import { Network } from './network.ts';
+import { type Network, networkOf } from './network.ts';
 import { PumpFloats } from './pumpEvents.ts';
 import { setTwin } from './pumpModes.ts';
 import { Recorder, type RunSamples } from './recorder.ts';
@@ -30,7 +30,7 @@ export class Run {
 
   constructor(model: RoutingModel, inflow: StormInflow, options: RunOptions) {
     this.options = options;
-    this.network = new Network(model);
+    this.network = networkOf(model);
     this.even = options.pace === 'even';
     this.accuracy = new Accuracy(this.network);
     const { firstBasin } = this.network.layout;
