@@ -5,7 +5,7 @@ import { DocumentError } from '../document/error.ts';
 import { allFindings } from '../findings/allFindings.ts';
 import type { Evaluation, Finding, Results } from '../results/results.ts';
 import { allWorkings } from '../workings/allWorkings.ts';
-import { handDifferences } from '../routing/handDifference.ts';
+import { handDifferences } from './handDifferences.ts';
 import { Band } from './band.ts';
 import { bandRanking } from './bandRanking.ts';
 import { wellRuns } from './collectParts.ts';
@@ -29,6 +29,8 @@ export interface EvaluateOptions {
   readonly band?: boolean;
   /** The what-ifs of every storm; with the band unless said otherwise. */
   readonly whatIfs?: boolean;
+  /** How each number comes about; left out (an empty list) where nobody reads them, as while a hand draws. */
+  readonly workings?: boolean;
 }
 
 /** Findings that need no routing: sizes, levels, duties, outlets. */
@@ -43,7 +45,7 @@ function resultsOf(context: EvaluationContext, options: EvaluateOptions): Result
     ...sizesOf(context), freeboards: freeboards(context, band), storm: stormRun(context), recorded: recordedStorm(context), family: family(context), outage: outage(context),
     wells: wellRuns(context),
     whatIfs: withWhatIfs ? whatIfs(context) : [], band: band === null ? null : bandRanking(band), protection: band === null ? null : protection(context, band),
-    handDifferences: withBand ? handDifferences(context.document, context.periods) : [],
+    handDifferences: withBand ? handDifferences(context) : [],
   };
 }
 
@@ -60,7 +62,7 @@ export function evaluate(document: DesignDocument, options: EvaluateOptions = {}
     const findings = allFindings(document, numbers);
     const referrals = findings.filter(({ severity }) => severity === 'refer').map(({ code }) => code);
     const results: Results = { ...numbers, referrals };
-    return settled({ calcVersion, results, findings, workings: allWorkings(context, results), massError: context.massError });
+    return settled({ calcVersion, results, findings, workings: options.workings === false ? [] : allWorkings(context, results), massError: context.massError });
   } catch (error) {
     if (error instanceof CalcProblem && !(error instanceof DocumentError)) {
       throw new DocumentError('document.notComputable', error.path.startsWith('/') ? error.path : '', { reason: error.code, ...error.params });

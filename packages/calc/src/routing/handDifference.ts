@@ -5,7 +5,8 @@ import { buildModel } from './buildModel.ts';
 import { handModel, handStore, type HandModel } from './handModel.ts';
 import { stormInflow } from './inflow.ts';
 import { partsOf } from './pathParts.ts';
-import { runStorm } from './run.ts';
+import type { RoutingModel } from './model.ts';
+import { runStorm, type StormInflow } from './run.ts';
 import { designBlocks, stormRunoff } from './storm.ts';
 
 /** Hand model of a design: first low spot, first sill, first basin. Null without all three. */
@@ -24,27 +25,28 @@ export function handModelOf(document: DesignDocument, returnPeriod: number): Han
   };
 }
 
+/** What an evaluation has already: its model, and the highest level of a low spot in the real run. */
+export interface KnownRuns {
+  readonly stores: RoutingModel;
+  readonly coupled: (pond: number) => number;
+}
+
 /** Why the coupled model differs from the hand calculation, one cause at a time. Null without a pumped basin. */
-export function explainHandDifference(document: DesignDocument, returnPeriod: number): HandDifference | null {
+export function explainHandDifference(document: DesignDocument, returnPeriod: number, known: KnownRuns | null = null): HandDifference | null {
   const model = handModelOf(document, returnPeriod);
   if (model === null) return null;
-  const stores = buildModel(document);
+  const stores = known?.stores ?? buildModel(document);
   const basin = stores.basins[0]!;
   const lowest = model.lowSpot.stageArea[0]!.level;
   const store = basin.storage.volume(lowest) - basin.storage.volume(basin.onLevel);
   const hand = handModel(model).freeboard;
   const withStore = handModel({ ...model, store }).freeboard;
   const pond = 0;
-  const freeboard = (mode: 'real' | 'onTwin', instantaneous: boolean): number => {
-    const inflow = stormInflow(document, stormRunoff(document, returnPeriod, { instantaneous }), 'system');
-    return model.sillLevel - runStorm(stores, inflow, { mode }).maxPond[pond]!;
-  };
-  const twin = freeboard('onTwin', true);
-  const real = freeboard('real', true);
-  const coupled = freeboard('real', false);
+  const inflow = (instantaneous: boolean): StormInflow => stormInflow(document, stormRunoff(document, returnPeriod, { instantaneous }), 'system');
+  const quick = inflow(true);
+  const freeboard = (mode: 'real' | 'onTwin', storm: StormInflow): number => model.sillLevel - runStorm(stores, storm, { mode }).maxPond[pond]!;
+  const twin = freeboard('onTwin', quick);
+  const real = freeboard('real', quick);
+  const coupled = known === null ? freeboard('real', inflow(false)) : model.sillLevel - known.coupled(pond);
   return { returnPeriod, hand, store: withStore - hand, pumpHead: twin - withStore, phase: real - twin, response: coupled - real, coupled };
-}
-
-export function handDifferences(document: DesignDocument, periods: readonly number[]): HandDifference[] {
-  return periods.flatMap((returnPeriod) => explainHandDifference(document, returnPeriod) ?? []);
 }

@@ -51,10 +51,16 @@ export function runoffOfBlocks(document: DesignDocument, returnPeriod: number, b
   const intensity = new Float64Array(steps);
   for (let i = 0; i < steps; i += 1) intensity[i] = intensityOf(blocks[Math.floor(i / perBlock)]!, block);
   const grid = { blocks, block, perBlock };
-  return {
-    returnPeriod, step: block / perBlock, steps, intensity,
-    runoff: document.site.catchments.map((catchment) => catchmentRunoff(document, catchment, grid, options)),
-  };
+  // Two halves of one roof answer alike; nobody writes into a runoff.
+  const known = new Map<string, Float64Array>();
+  const runoff = document.site.catchments.map((catchment) => {
+    const { surface, area, coefficient, depressionStorage, flowLength, slope, roughness, loss, response } = catchment;
+    const key = JSON.stringify([surface, area, coefficient, depressionStorage, flowLength, slope, roughness, loss, response]);
+    const made = known.get(key) ?? catchmentRunoff(document, catchment, grid, options);
+    known.set(key, made);
+    return made;
+  });
+  return { returnPeriod, step: block / perBlock, steps, intensity, runoff };
 }
 
 /**

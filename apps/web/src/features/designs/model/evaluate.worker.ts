@@ -3,7 +3,7 @@ import { evaluate, type DesignDocument, type Evaluation, type Params } from '@ya
 export interface EvaluateRequest {
   readonly id: number;
   readonly document: DesignDocument;
-  /** With the band of the freeboards: slower, for when the hand rests. */
+  /** With the band of the freeboards and how each number comes about: slower, for when the hand rests. */
   readonly band: boolean;
 }
 
@@ -17,7 +17,7 @@ self.onmessage = (event: MessageEvent<EvaluateRequest>) => {
 
 function answer({ id, document, band }: EvaluateRequest): EvaluateAnswer {
   try {
-    return { id, ok: true, band, evaluation: evaluate(document, { band }) };
+    return { id, ok: true, band, evaluation: evaluate(document, { band, workings: band }) };
   } catch (error) {
     const known = error as { readonly code?: unknown; readonly path?: unknown; readonly params?: Params };
     if (typeof known.code !== 'string') throw error;
