@@ -1,7 +1,8 @@
 import { DocumentError } from '../document/error.ts';
 import { cbrt } from '../math/cbrt.ts';
-import { Balance, Look } from './balance.ts';
+import { Balance } from './balance.ts';
 import { film } from './fluxes.ts';
+import { Look } from './look.ts';
 import type { RoutingModel } from './model.ts';
 import { type Layout, layoutOf } from './stores.ts';
 
