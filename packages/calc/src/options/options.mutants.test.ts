@@ -47,6 +47,8 @@ describe('the space of the choices, corner by corner', () => {
   it('sets, adds, removes and drains what an alternative says', () => {
     expect(partOf(space, [0, 1, 1, 0], 'B1')).toMatchObject({ diameter: 0.9 });
     expect(partOf(space, [0, 1, 1, 0], 'N1')).toMatchObject({ innerDiameter: 0.05 });
+    const others = (of: readonly Part[]): readonly Part[] => of.filter(({ id }) => id !== 'B1' && id !== 'N1');
+    expect(others(space.documentOf([0, 1, 1, 0]).system.parts)).toEqual(others(site.system.parts));
     const roofs = (digit: number): string[] => space.documentOf([digit, 0, 0, 0]).site.catchments.filter(({ drainsTo }) => drainsTo.kind === 'part' && drainsTo.id === 'G1').map(({ id }) => id);
     expect([roofs(0), roofs(1)]).toEqual([[], ['C2']]);
     const weep = site.system.parts.find(({ kind }) => kind === 'weepHole')!;
@@ -68,6 +70,38 @@ describe('the space of the choices, corner by corner', () => {
       [() => new OptionSpace(site, [lines], { base: 0, alternatives: { N1: { thin: 0 } } }), 'options.noCost at N1/wide'],
       [() => new OptionSpace(site, [lines], { base: 0, alternatives: { N1: { thin: Infinity, wide: 0 } } }), 'options.noCost at N1/thin'],
     ]);
+  });
+
+  it('goes over every alternative of a choice with three', () => {
+    const three = sizeChoice('line', 'N1', ['a', 'b', 'c'].map((id, i) => ({ id, name: id, fields: { innerDiameter: 0.03 + i / 100 } })));
+    const priced = (a: number, b: number, c: number): OptionSpace => new OptionSpace(site, [three, backup], { base: 0, alternatives: { N1: { a, b, c }, backup: { none: 0, alarm: 0.5 } } });
+    expect([[3, 2, 1], [3, 1, 2], [1, 2, 3], [2, 1, 1]].map(([a, b, c]) => leastCost(priced(a!, b!, c!), [0, 0]))).toEqual([1, 1, 1, 1]);
+    expect([4, 3.4, 3, 2.2].map((below) => priced(1, 2, 3).dearestBelow(below))).toEqual([[2, 1], [2, 0], [1, 1], [1, 0]]);
+    expect([...productOf(priced(1, 2, 3), ['rating'])]).toEqual([[0, 0], [1, 0], [2, 0]]);
+  });
+
+  it('takes a choice for a rating or a diversion only when all of it is', () => {
+    const roleOf = (alternatives: Choice['alternatives'], more: readonly Choice[] = []): string => {
+      const all = [{ id: 'x', kind: 'line', alternatives } as Choice, ...more];
+      return new OptionSpace(site, all, { base: 0, alternatives: Object.fromEntries(all.map(({ id, alternatives: own }) => [id, Object.fromEntries(own.map((item) => [item.id, 0]))])) }).roles[0]!;
+    };
+    const wide = { id: 'wide', name: '', set: [{ part: 'N1', fields: { innerDiameter: 0.05 } }] };
+    const basin = { part: 'B1', fields: { diameter: 0.9 } };
+    const add = [{ ...partOf(space, [0, 0, 0, 0], 'W1'), id: 'W9' }];
+    const drains = roof.alternatives[1]!.drains!;
+    expect(roleOf([wide, { ...wide, id: 'b', set: [...wide.set, basin] }])).toBe('frame');
+    expect(roleOf([wide, { ...wide, id: 'b', add, remove: ['W1'] }])).toBe('frame');
+    expect(roleOf([wide, { ...wide, id: 'b', drains, add }])).toBe('frame');
+    expect(roleOf([wide, { id: 'b', name: '', set: [{ part: 'N1', fields: { innerDiameter: 0.05, lowestSag: null } }] }])).toBe('frame');
+    const [no, yes] = roof.alternatives;
+    expect(roleOf([no!, yes!])).toBe('diversion');
+    expect(roleOf([no!, { id: 'b', name: '' }])).toBe('frame');
+    expect(roleOf([no!, { ...yes!, set: wide.set }])).toBe('frame');
+    expect(roleOf([no!, { ...yes!, add, remove: ['W1'] }])).toBe('frame');
+    expect(roleOf([no!, yes!, { ...yes!, id: 'c' }])).toBe('frame');
+    // Two choices that say where the same roof drains.
+    expect(roleOf([no!, yes!], [{ ...roof, id: 'again' }])).toBe('frame');
+    expect(roleOf([no!, yes!], [diversionChoice(site, 'G2')!])).toBe('diversion');
   });
 
   it('knows a rating from a frame by its fields', () => {
@@ -104,6 +138,8 @@ describe('what a computation reads', () => {
     expect(all.map((digits) => memo.get(digits))).toEqual(all.map(([, one, two]) => (one === 0 ? `0${two}` : '1')));
     expect(asked).toEqual(['0000', '0010', '0100']);
     expect(memo.size).toBe(3);
+    const fresh = new Memo(reads, (digits) => { reads.note(0); return digits[0]!; });
+    expect(fresh.among([1, 0, 0, 0], [false, true, true, true])).toMatchObject({ value: 1 });
     expect(memo.among([0, 1, 0, 0], [false, false, true, false])).toMatchObject({ value: '1' });
     expect(memo.among([0, 0, 0, 0], [false, false, true, false])).toEqual({ open: 2 });
     expect(memo.among([0, 0, 1, 0], [true, false, false, true])).toMatchObject({ value: '01' });
@@ -117,7 +153,9 @@ describe('what a computation reads', () => {
     expect([outer.size, inner.size]).toEqual([3, 2]);
     const alone = reads.during(() => { reads.note(2); reads.note(1); reads.note(2); return 'x'; });
     expect(alone).toEqual({ value: 'x', read: [2, 1] });
-    // A computation that fails leaves nothing behind.
+    // What is read after a computation is none of its own; one that fails leaves nothing behind.
+    reads.note(0);
+    expect(alone.read).toEqual([2, 1]);
     expect(() => reads.during(() => { throw new Error('no'); })).toThrow('no');
     expect(reads.during(() => 1).read).toEqual([]);
   });
@@ -151,6 +189,14 @@ describe('what may be bounded together', () => {
     const returning = (share: number) => (part: Part): Part => (part.id === 'O1' && part.kind === 'outlet' ? { ...part, returns: { lowSpot: 'L1', share } } : part);
     expect(groupIn(returning(0.1), [0, 0, 1, 0])).toBe('  1 ');
     expect(groupIn(returning(0), [0, 0, 1, 0])).toBe('   ');
+    // The outlet of the line takes the roof line too: its level is no longer a matter of the pump alone, once it is chosen.
+    const shared = (part: Part): Part => (part.id === 'R1' ? { ...part, drainsTo: 'O1' } as Part : part);
+    expect(groupIn(shared, [1, 0, 1, 0])).toBe('   ');
+    const level = sizeChoice('outlet', 'O1', [30, 31].map((value) => ({ id: `${value}`, name: '', fields: { waterLevel: value } })));
+    const chosen = new OptionSpace({ ...site, system: { ...site.system, parts: site.system.parts.map(shared) } }, [level, backup], { base: 0, alternatives: { O1: { 30: 0, 31: 0 }, backup: { none: 0, alarm: 0 } } });
+    expect(new Orders(chosen, new Reads()).groupOf([1, 0])).toBe('1 ');
+    const alone = new OptionSpace(site, [level, backup], { base: 0, alternatives: { O1: { 30: 0, 31: 0 }, backup: { none: 0, alarm: 0 } } });
+    expect(new Orders(alone, new Reads()).groupOf([1, 0])).toBe(' ');
     // The roof line of the diverted roof now ends in the basin: it leaves the low spot, not the site.
     const inside = (part: Part): Part => (part.id === 'R1' ? { ...part, drainsTo: 'B1' } as Part : part);
     expect([0, 1].map((digit) => groupIn(inside, [digit, 0, 0, 0]))).toEqual(['0   ', '1   ']);
@@ -167,6 +213,16 @@ describe('points', () => {
   it('are no worse than a set that costs as much and has no better backup', () => {
     const set = { index: 0, cost: 10, backup: [1] };
     expect([set, { ...set, cost: 9.99 }, { ...set, backup: [2] }, { ...set, backup: [0], cost: 11 }].map((best) => isNoWorse(one, best))).toEqual([true, false, false, true]);
+  });
+  it('weigh each backup by itself, and all reasons one by one', () => {
+    const two = { ...one, backup: [1, 0] };
+    expect(isNoWorse(two, { index: 0, cost: 10, backup: [0, 1] })).toBe(false);
+    const later = { ...two, index: 2 };
+    expect(dominates({ ...two, backup: [1, 1] }, later)).toBe(true);
+    expect(dominates({ ...two, lower: 0.0315 }, later)).toBe(true);
+    expect(dominates({ ...two, cost: 9 }, later)).toBe(true);
+    expect(dominates({ ...two, held: 3 }, later)).toBe(true);
+    expect(dominates(two, later)).toBe(false);
   });
   it('leave out what another makes pointless, and stand cheapest first', () => {
     const cheap = { ...one, index: 9, cost: 4, lower: 0.01 };
@@ -189,5 +245,10 @@ describe('points', () => {
     });
     while (queue.items.length > 0) out.push(queue.pop());
     expect(out).toEqual([3, 1, 2, 4, 5, 6, 7, 8, 9]);
+    for (const seed of [3, 7, 11, 17]) {
+      const many = Array.from({ length: 60 }, (_, i) => (i * seed * 31) % 61);
+      for (const value of many) queue.push(value);
+      expect(many.map(() => queue.pop())).toEqual([...many].sort((a, b) => a - b));
+    }
   });
 });
