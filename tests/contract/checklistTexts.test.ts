@@ -6,12 +6,22 @@ import { describe, expect, test } from 'vitest';
 const file = new URL('../../prisma/seed/sites/tern-hollow.json', import.meta.url);
 const items = await buildChecklist(DesignDocumentSchema.parse(JSON.parse(readFileSync(file, 'utf8'))));
 
+/** The wordings of an item: the one for all, and those that name what a design has. */
+const wordingsOf = (id: string) => [...new Set(Object.keys(messages).flatMap((code) => new RegExp(`^checklists\\.${id}([A-Z]\\w*)?\\.`).exec(code)?.map((part) => part ?? '')[1] ?? []))];
+
 describe('every checklist item', () => {
+  test('has a wording for all designs and more for some', () => {
+    expect(wordingsOf('J4').sort()).toEqual(['', 'Grate', 'Inlets', 'Roof']);
+    for (const { id } of itemTemplates) expect(wordingsOf(id), id).toContain('');
+  });
+
   test('says what, when it is right and why, in both languages and unit systems, from its own parameters', () => {
     for (const template of itemTemplates) {
-      for (const field of ['what', 'acceptance', 'whyCrew', 'whyHome', ...(template.minPhotos > 0 ? ['photo'] : [])]) {
-        for (const language of languages) {
-          for (const units of unitSystems) expect(render(language, units, `checklists.${template.id}.${field}`, template.params).length).toBeGreaterThan(3);
+      for (const wording of wordingsOf(template.id)) {
+        for (const field of ['what', 'acceptance', 'whyCrew', 'whyHome', ...(template.minPhotos > 0 ? ['photo'] : [])]) {
+          for (const language of languages) {
+            for (const units of unitSystems) expect(render(language, units, `checklists.${template.id}${wording}.${field}`, template.params).length).toBeGreaterThan(3);
+          }
         }
       }
     }

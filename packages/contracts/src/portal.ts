@@ -33,7 +33,8 @@ export const Portal = z
     why: z.array(OfferText), drawing: PortalDrawing.nullable(), offer: PortalOffer.nullable(),
     waivers: z.array(z.object({ holdPoint: z.string(), item: z.string(), reason: z.string(), by: z.string(), at: Instant })),
     photos: z.array(z.object({ id: Id, note: z.string(), takenAt: Instant, itemKey: z.string().nullable() })),
-    proof: z.object({ measured: z.number(), uncertainty: z.number(), predicted: z.number(), verdict: z.string(), at: Instant }).nullable(),
+    /** Flows in m3/s; `difference` is measured over predicted less one, and `within` is how far off still passes. */
+    proof: z.object({ measured: z.number(), uncertainty: z.number(), predicted: z.number(), difference: z.number(), within: z.number(), verdict: z.string(), at: Instant }).nullable(),
     handover: z
       .object({ handedOverAt: Instant, warrantyFrom: CalendarDate, warrantyUntil: CalendarDate, breaker: z.string(), care: z.array(z.object({ code: z.string(), who: z.enum(['customer', 'company']), when: z.string() })) })
       .nullable(),

@@ -32,6 +32,7 @@ describe('quantity', () => {
     ['diameter', 1.5 * inch, '1.5 in', '38 mm'],
     ['flow', 30 * gallonPerMinute, '30 gpm', '1.89 L/s'],
     ['flow', 0.4 * gallonPerMinute, '0.4 gpm', '0.03 L/s'],
+    ['fineFlow', 29.34 * gallonPerMinute, '29.3 gpm', '1.85 L/s'],
     ['volume', 1234 * gallon, '1,234 gal', '4,671 L'],
     ['velocity', 2 * foot, '2.0 ft/s', '0.61 m/s'],
     ['area', 900 * foot ** 2, '900 sq ft', '83.6 m²'],

@@ -41,6 +41,8 @@ const numeric = {
   head: usOr(scaled(unit.foot, 1, 'ft'), scaled(1, 2, 'm')),
   /** m3/s */
   flow: usOr((v, l) => withUnit(graded(l, v / unit.gallonPerMinute, 0, 10), 'gpm'), scaled(unit.litre, 2, 'L/s')),
+  /** m3/s; so fine that a difference of a few percent shows, as in a measured flow beside a computed one */
+  fineFlow: usOr(scaled(unit.gallonPerMinute, 1, 'gpm'), scaled(unit.litre, 2, 'L/s')),
   /** m3 */
   volume: usOr((v, l) => withUnit(graded(l, v / unit.gallon, 0, 10), 'gal'), (v, l) => withUnit(graded(l, v / unit.litre, 0, 10), 'L')),
   /** m3 of soil, stone or concrete */

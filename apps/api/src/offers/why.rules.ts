@@ -1,4 +1,4 @@
-import type { DesignDocument, Evaluation, FamilyCase, FamilyMember, Freeboard, Sill } from '@yardfall/calc';
+import { PUMP_DOWN_LIMITS, type DesignDocument, type Evaluation, type FamilyCase, type FamilyMember, type Freeboard, type Sill } from '@yardfall/calc';
 
 export interface CodedText {
   readonly code: string;
@@ -108,7 +108,8 @@ function guessed(document: DesignDocument): CodedText[] {
   ];
 }
 
+/** What leaves the basin at its lowest level: the weep hole's water comes back, and the pump-down does not count it either. */
 function promise({ results }: Evaluation): CodedText {
-  const flow = results.pumps[0]?.dutyAtOff.flow;
-  return flow === undefined ? text('promise.gravity') : text('promise.pump', { flow });
+  const pump = results.pumps[0];
+  return pump === undefined ? text('promise.gravity') : text('promise.pump', { flow: Math.max(0, pump.dutyAtOff.flow - pump.weepFlow), within: PUMP_DOWN_LIMITS.pass });
 }

@@ -1,4 +1,4 @@
-import type { DesignDocument, Evaluation } from '@yardfall/calc';
+import { PUMP_DOWN_LIMITS, type DesignDocument, type Evaluation } from '@yardfall/calc';
 import type { Portal } from '@yardfall/contracts';
 import type { FieldFact, Handover, Photo, ProofTest } from '../generated/prisma/client.ts';
 import { dayOf } from '../jobs/propertyDay.ts';
@@ -25,8 +25,8 @@ export function presentPhoto({ id, note, takenAt, itemKey }: Photo): Portal['pho
 }
 
 export function presentProof(row: ProofTest): Portal['proof'] {
-  const { meanFlow, uncertainty, predictedFlow } = jsonOf<{ meanFlow: number; uncertainty: number; predictedFlow: number }>(row.content);
-  return { measured: meanFlow, uncertainty, predicted: predictedFlow, verdict: row.verdict, at: row.recordedAt.toISOString() };
+  const { meanFlow, uncertainty, predictedFlow, difference } = jsonOf<{ meanFlow: number; uncertainty: number; predictedFlow: number; difference: number }>(row.content);
+  return { measured: meanFlow, uncertainty, predicted: predictedFlow, difference, within: PUMP_DOWN_LIMITS.pass, verdict: row.verdict, at: row.recordedAt.toISOString() };
 }
 
 export function presentHandover(row: Handover, document: DesignDocument): Portal['handover'] {

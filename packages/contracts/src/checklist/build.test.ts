@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { Requirement } from '../checklists.ts';
 import { buildChecklist } from './build.ts';
 import { holdPointRules, handoverStep } from './guards.ts';
+import { itemGroups } from './types.ts';
+import { groupText, itemText } from './wordings.ts';
 import { lawn, site } from './sites.test-d.ts';
 import { itemTemplate, itemTemplates } from './templates.ts';
 
@@ -68,6 +70,39 @@ describe('the checklist of Tern Hollow', () => {
     const changed = await buildChecklist({ ...document, system: { parts } });
     const differing = changed.filter((item, index) => item.requirementHash !== tern[index]?.requirementHash).map(({ template }) => template);
     expect(differing).toEqual(['F7']);
+  });
+});
+
+/** What an item says, as the code of its sentence. */
+const says = (items: typeof tern, template: string) => items.filter((item) => item.template === template).map(({ requirement }) => itemText(requirement, 'what'));
+
+describe('an item names only what the design has', () => {
+  const lawnItems = buildChecklist(lawn());
+  const document = site('tern-hollow');
+  const only = (...kinds: string[]) => buildChecklist({
+    ...document, system: { parts: document.system.parts.filter(({ kind }) => kinds.includes(kind)) }, site: { ...document.site, existingDrains: [] }, construction: { ...document.construction, slabCuts: [], electrical: null },
+  });
+  test('channel, basin, alarm and the old drain of Tern Hollow', () => {
+    expect(['A5', 'A6', 'I7', 'J4', 'J8'].flatMap((id) => says(tern, id))).toEqual(
+      ['checklists.A5Both.what', 'checklists.A6OldDrain.what', 'checklists.I7Both.what', 'checklists.J4Grate.what', 'checklists.J8Pump.what']);
+  });
+  test('inlets of a lawn, with no breaker, alarm or grate to tape', async () => {
+    const items = await lawnItems;
+    expect(['A5', 'I7', 'J4', 'J8'].flatMap((id) => says(items, id))).toEqual(['checklists.I7.what', 'checklists.J4Inlets.what', 'checklists.J8.what']);
+  });
+  test('roof leaders alone are tested by the leader', async () => {
+    const items = await only('gutter', 'leader', 'roofLine', 'outlet');
+    expect(['A6', 'I7', 'J4', 'J8'].flatMap((id) => says(items, id))).toEqual(['checklists.A6.what', 'checklists.I7.what', 'checklists.J4Roof.what', 'checklists.J8.what']);
+  });
+  test('a swale has nothing to flush', async () => {
+    expect(says(await only('swale', 'outlet'), 'I7')).toEqual([]);
+  });
+  test('and a heading names only the items under it', async () => {
+    const headings = (items: typeof tern) => itemGroups.map((group) => groupText(group, items.filter((item) => item.group === group).map(({ template }) => template)));
+    expect(headings(tern)).toEqual(itemGroups.map((group) => `checklists.group.${group}`));
+    expect(headings(await only('gutter', 'leader', 'roofLine', 'outlet'))).toEqual(expect.arrayContaining(
+      ['checklists.group.C.dig', 'checklists.group.D.roof', 'checklists.group.G.outlet', 'checklists.group.I.ground']));
+    expect(headings(await lawnItems)).toContain('checklists.group.D.inlets');
   });
 });
 

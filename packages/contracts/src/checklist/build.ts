@@ -29,6 +29,7 @@ export async function buildChecklist(document: DesignDocument): Promise<readonly
 }
 
 async function build(template: ItemTemplate, subject: Subject, position: number): Promise<BuiltItem> {
+  const wording = template.wording(subject);
   const about = subject.part?.id ?? subject.cut?.id ?? null;
   const requirement: Requirement = {
     template: template.id,
@@ -37,7 +38,7 @@ async function build(template: ItemTemplate, subject: Subject, position: number)
     signers: [...template.signers],
     minPhotos: template.minPhotos,
     measures: template.measures(subject).map((measure) => ({ ...measure })),
-    params: { ...template.params },
+    params: { ...template.params, ...(wording === null ? {} : { wording }) },
     freshFor: template.freshFor,
   };
   const requirementBytes = canonicalBytes(requirement);

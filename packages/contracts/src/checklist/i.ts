@@ -1,6 +1,7 @@
 import { recess } from './groupD.ts';
 import { between, hour, inch } from './measures.ts';
 import { item } from './types.ts';
+import { firstOf } from './wordings.ts';
 
 const channels = { kinds: ['channel'] } as const;
 
@@ -21,5 +22,5 @@ export const groupI = [
     measures: () => [between('edge', 'height', recess.min, recess.max)],
   }),
   item({ id: 'I6', applies: ['digging'], photos: 1, params: { flush: inch } }),
-  item({ id: 'I7', applies: ['digging'], photos: 1 }),
+  item({ id: 'I7', applies: ['digging', 'flushable'], photos: 1, wording: firstOf({ Both: ['channel', 'basin'], Grate: ['channel'], Basin: ['basin'] }) }),
 ];

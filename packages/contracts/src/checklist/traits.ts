@@ -17,6 +17,10 @@ const tests = {
   foundationNear: ({ construction }) => construction.foundationWithin1ft,
   channel: has('channel'),
   areaDrain: has('catchBasin'),
+  oldDrain: ({ site }) => site.existingDrains.length > 0,
+  basin: has('basin'),
+  /** Parts in which soil and slurry stay behind. */
+  flushable: ({ system }) => system.parts.some(({ kind }) => ['channel', 'catchBasin', 'basin', 'pipe', 'roofLine', 'underdrain', 'dischargeLine'].includes(kind)),
   roofTieIn: ({ system }) => system.parts.some((part) => part.kind === 'leader' || part.kind === 'roofLine'),
   gravityPipe: has('pipe'),
   cleanout: ({ system }) => system.parts.some((part) => part.kind === 'cleanout' || (part.kind === 'pipe' && part.cleanouts > 0)),

@@ -40,6 +40,8 @@ export interface ItemTemplate {
   readonly freshFor: number | null;
   /** Figures that the sentences name, SI. */
   readonly params: TextParams;
+  /** Which of the item's wordings names what this design has; null for the one that fits all. Kept in the requirement as `params.wording`. */
+  readonly wording: (subject: Subject) => string | null;
   readonly measures: (subject: Subject) => readonly Measure[];
 }
 
@@ -50,7 +52,7 @@ export function item(given: Given): ItemTemplate {
   const { photos = 0, ...rest } = given;
   const evidence = rest.evidence ?? (photos > 0 ? ['tick', 'photo'] : ['tick']);
   return {
-    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, measures: () => [],
+    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, wording: () => null, measures: () => [],
     ...rest, minPhotos: photos, evidence,
   };
 }

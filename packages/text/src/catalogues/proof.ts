@@ -2,9 +2,9 @@ import { catalogue } from '../catalogue.ts';
 
 export const proof = catalogue({
   'proof.title': { en: 'Pump-down', es: 'Vaciado con la bomba' },
-  'proof.verdict.pass': { en: 'Passes: {measured:flow} measured, {predicted:flow} expected', es: 'Pasa: {measured:flow} medidos, {predicted:flow} esperados' },
-  'proof.verdict.explain': { en: 'Explain: {measured:flow} measured, {predicted:flow} expected', es: 'Explique: {measured:flow} medidos, {predicted:flow} esperados' },
-  'proof.verdict.fail': { en: 'Fails: {measured:flow} measured, {predicted:flow} expected', es: 'Falla: {measured:flow} medidos, {predicted:flow} esperados' },
+  'proof.verdict.pass': { en: 'Passes: {measured:fineFlow} measured, {predicted:fineFlow} expected', es: 'Pasa: {measured:fineFlow} medidos, {predicted:fineFlow} esperados' },
+  'proof.verdict.explain': { en: 'Explain: {measured:fineFlow} measured, {predicted:fineFlow} expected', es: 'Explique: {measured:fineFlow} medidos, {predicted:fineFlow} esperados' },
+  'proof.verdict.fail': { en: 'Fails: {measured:fineFlow} measured, {predicted:fineFlow} expected', es: 'Falla: {measured:fineFlow} medidos, {predicted:fineFlow} esperados' },
   'proof.verdict.repeat': {
     en: 'Measure again, {runs:count} full runs over a bigger drop: uncertain by {uncertainty:percent}',
     es: 'Mida otra vez, {runs:count} vueltas llenas con más bajada: incierto en {uncertainty:percent}',

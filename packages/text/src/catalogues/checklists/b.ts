@@ -14,7 +14,7 @@ export const b = catalogue({
   'checklists.B2.whyCrew': { en: 'Wrong zero, whole job wrong.', es: 'Cero equivocado, todo el trabajo equivocado.' },
   'checklists.B2.whyHome': { en: 'Everything is measured from your floor.', es: 'Todo se mide desde su piso.' },
 
-  'checklists.B3.what': { en: 'Line, basin, trench and outlet painted and walked with the homeowner', es: 'Línea, pozo, zanja y salida pintados y recorridos con el dueño' },
+  'checklists.B3.what': { en: 'Every line to dig and every place where water comes out: painted, and walked with the homeowner', es: 'Toda línea por cavar y todo lugar por donde sale el agua: pintados y recorridos con el dueño' },
   'checklists.B3.acceptance': { en: 'The homeowner agrees in writing', es: 'El dueño está de acuerdo por escrito' },
   'checklists.B3.photo': { en: 'The paint with the people', es: 'La pintura con las personas' },
   'checklists.B3.whyCrew': { en: 'Moving paint is free; moving pipe is not.', es: 'Mover pintura es gratis; mover tubo no.' },

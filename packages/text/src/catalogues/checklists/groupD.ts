@@ -32,7 +32,7 @@ export const d = catalogue({
   'checklists.D4.whyCrew': { en: 'Concrete in the slots is a day with a chisel.', es: 'Concreto en las ranuras es un día con cincel.' },
   'checklists.D4.whyHome': { en: 'Your new grate stays clean.', es: 'Su rejilla nueva queda limpia.' },
 
-  'checklists.D6.what': { en: 'Catch basin: rim level, sump, basket', es: 'Registro: nivel del borde, sumidero, canasta' },
+  'checklists.D6.what': { en: 'Catch basin: rim level, sump, basket', es: 'Caja de rejilla: nivel del borde, sumidero, canasta' },
   'checklists.D6.acceptance': { en: 'Rim within {tolerance:tape}; sump {sump:tape} or more below the invert', es: 'Borde dentro de {tolerance:tape}; sumidero {sump:tape} o más bajo el fondo del tubo' },
   'checklists.D6.photo': { en: 'The tape in the sump', es: 'La cinta en el sumidero' },
   'checklists.D6.whyCrew': { en: 'A dirt trap.', es: 'Una trampa de tierra.' },
@@ -42,5 +42,5 @@ export const d = catalogue({
   'checklists.D7.acceptance': { en: 'Glued or banded, tight to {head:length} of water', es: 'Pegadas o con abrazadera, sin fuga a {head:length} de agua' },
   'checklists.D7.photo': { en: 'The joint', es: 'La junta' },
   'checklists.D7.whyCrew': { en: 'They run under pressure when full.', es: 'Trabajan a presión cuando están llenas.' },
-  'checklists.D7.whyHome': { en: 'Roof water leaves without using the pump.', es: 'El agua del techo sale sin usar la bomba.' },
+  'checklists.D7.whyHome': { en: 'Roof water leaves in a pipe of its own.', es: 'El agua del techo sale por su propio tubo.' },
 });

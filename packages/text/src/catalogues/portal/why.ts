@@ -60,8 +60,8 @@ export const portalWhy = catalogue({
   },
   'portal.why.noDry': { en: 'We can\'t promise "dry".', es: 'No podemos prometer "seco".' },
   'portal.why.promise.pump': {
-    en: 'We promise these levels and a pump that moves {flow:flow}. We test it with you watching.',
-    es: 'Damos estos niveles y una bomba que mueve {flow:flow}. La prueba se hace con usted.',
+    en: 'We promise these levels and a pump that moves about {flow:flow}. We test it with you watching. Up to {within:percent} more or less passes.',
+    es: 'Damos estos niveles y una bomba que mueve unos {flow:flow}. La prueba se hace con usted. Hasta {within:percent} más o menos, pasa.',
   },
   'portal.why.promise.gravity': { en: 'We promise these levels. We test the pipe with you watching.', es: 'Damos estos niveles. La prueba del tubo se hace con usted.' },
   'portal.why.answers': { en: '{name:text} answers for these numbers.', es: '{name:text} responde por estas cifras.' },

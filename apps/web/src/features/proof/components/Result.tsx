@@ -45,7 +45,7 @@ export function Result({ test, timeZone, name, pump }: ResultProps) {
           key: String(index),
           cells: {
             n: run.emptyLine ? t('proof.runNotCounted', { n: index + 1 }) : t('proof.run', { n: index + 1 }),
-            upper: q('level', run.upperLevel), lower: q('level', run.lowerLevel), volume: q('volume', run.volume), seconds: q('seconds', run.seconds), flow: q('flow', run.volume / run.seconds),
+            upper: q('level', run.upperLevel), lower: q('level', run.lowerLevel), volume: q('volume', run.volume), seconds: q('seconds', run.seconds), flow: q('fineFlow', run.volume / run.seconds),
           },
         }))} />
       <Measured test={test} pump={pump} />
