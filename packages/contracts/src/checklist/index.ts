@@ -4,7 +4,7 @@ export { isInside } from './evidence.ts';
 export { foldItem, type FoldedItem } from './fold.ts';
 export { handoverStep, holdPointRules, type HoldPointRule } from './guards.ts';
 export { handoverHeldBy, heldBy, holdPointsNow, opens, type Held, type HoldPointNow, type ItemInState, type Moment } from './holdPoints.ts';
-export { measureCode, missingText, reasonText, type MarkText } from './marks.ts';
+export { holdPointText, measureCode, missingText, reasonText, type MarkText } from './marks.ts';
 export { groupText, itemText, type ItemSentence } from './wordings.ts';
 export { itemTemplate, itemTemplates } from './templates.ts';
 export { itemGroups, type ItemGroup, type ItemTemplate } from './types.ts';

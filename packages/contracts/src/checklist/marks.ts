@@ -13,7 +13,12 @@ export function missingText(mark: string): MarkText {
 /** The sentence of why a fact did not count, or of why an item is open again. */
 export function reasonText(mark: string): MarkText {
   const { kind, detail } = split(mark);
-  return { code: `checklists.reason.${kind}`, params: detail === '' ? {} : { holdPoint: detail } };
+  return { code: `checklists.reason.${kind}`, params: detail === '' ? {} : { holdPoint: holdPointText(detail) } };
+}
+
+/** Code of the words of a hold point: `HP-3 scan` is `checklists.holdPoint.3scan`. */
+export function holdPointText(id: string): string {
+  return `checklists.holdPoint.${id.replace(/^HP-/, '').replace(' ', '')}`;
 }
 
 /** `clearance:U1` is the clearance at the utility U1: its words are those of `clearance`. */

@@ -31,9 +31,9 @@ export const words = catalogue({
   'checklists.signer.inspector': { en: 'inspector', es: 'inspector' },
   'checklists.signer.second': { en: 'second signature after the correction', es: 'segunda firma después de corregir' },
 
-  'checklists.state.open': { en: 'Open', es: 'Abierto' },
+  'checklists.state.open': { en: 'To do', es: 'Por hacer' },
   'checklists.state.started': { en: 'Under way', es: 'En marcha' },
-  'checklists.state.proven': { en: 'Proven', es: 'Probado' },
+  'checklists.state.proven': { en: 'Proven', es: 'Comprobado' },
   'checklists.state.notApplicable': { en: 'Does not apply', es: 'No aplica' },
   'checklists.state.failed': { en: 'Failed', es: 'Falló' },
   'checklists.state.disputed': { en: 'Two answers; choose', es: 'Dos respuestas; elija' },
@@ -48,7 +48,7 @@ export const words = catalogue({
   'checklists.missing.correction': { en: 'Failed: say what was put right', es: 'Falló: diga qué se corrigió' },
   'checklists.missing.choice': { en: 'Two phones disagree: look, then record what is true', es: 'Dos teléfonos no coinciden: mire y registre lo cierto' },
 
-  'checklists.reason.held': { en: 'Kept on record, not counted: {holdPoint:text} still guards this item', es: 'Guardado, sin contar: {holdPoint:text} aún protege este punto' },
+  'checklists.reason.held': { en: 'Kept on record, not counted: this comes after “{holdPoint:term}”', es: 'Guardado, sin contar: esto va después de “{holdPoint:term}”' },
   'checklists.reason.deviceCutOff': { en: 'Set aside: this phone was cut off', es: 'Apartado: este teléfono fue desconectado' },
   'checklists.reason.notAssigned': { en: 'Kept, not counted: you are not on this job', es: 'Guardado, sin contar: usted no está en este trabajo' },
   'checklists.reason.requirementChanged': { en: 'Kept, not counted: the design of this item has changed', es: 'Guardado, sin contar: el diseño de este punto cambió' },
@@ -63,9 +63,9 @@ export const words = catalogue({
   'checklists.reason.evidenceOnly': { en: 'Kept, not counted: a hold point needs evidence', es: 'Guardado, sin contar: un punto de espera necesita prueba' },
   'checklists.reason.noSuchProof': { en: 'Kept, not counted: no passed pump-down has this number', es: 'Guardado, sin contar: ninguna prueba aprobada tiene este número' },
   'checklists.reason.notBuildRevision': { en: 'Kept, not counted: the job is not released to dig', es: 'Guardado, sin contar: el trabajo no está liberado para cavar' },
-  'checklists.reason.reopened': { en: 'Open again: the design of this item has changed', es: 'Abierto otra vez: el diseño de este punto cambió' },
+  'checklists.reason.reopened': { en: 'To do again: the design of this step has changed', es: 'Por hacer otra vez: el diseño de este punto cambió' },
 
-  'checklists.held': { en: 'Held by {holdPoint:text}', es: 'Detenido por {holdPoint:text}' },
-  'checklists.heldUntil': { en: 'Locked until proven: {items:text}', es: 'Cerrado hasta probar: {items:text}' },
+  'checklists.held': { en: 'After: {holdPoints:text}', es: 'Después de: {holdPoints:text}' },
+  'checklists.heldUntil': { en: 'First this has to be proven', es: 'Primero hay que comprobar esto' },
   'checklists.handover': { en: 'Handover', es: 'Entrega' },
 });

@@ -1,4 +1,4 @@
-import { itemGroups } from '@yardfall/contracts';
+import { groupText, itemGroups } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Empty } from '../../../components/Empty.tsx';
@@ -7,11 +7,12 @@ import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
-import { doneCount, isSettled, type ChecklistView } from '../model/view.ts';
+import { isSettled, leftCount, nextOf, type ChecklistView } from '../model/view.ts';
 import { HoldPoints } from './HoldPoints.tsx';
 import { ItemDialog } from './ItemDialog.tsx';
 import { ItemRow } from './ItemRow.tsx';
 import { NextControl } from './NextControl.tsx';
+import { Run } from './Run.tsx';
 import './checklists.css';
 
 /** The list of the work, built from what will be built; an item opens as one screen. */
@@ -24,8 +25,8 @@ export function Checklist({ jobId, released }: { readonly jobId: string; readonl
   if (!view) return <ProblemNotice problem={problem} action={<Button onClick={again}>{t('ui.tryAgain')}</Button>} />;
   return (
     <div className="stack">
-      <p className="faint">{t('checklists.done', { done: doneCount(view), all: view.items.length })}</p>
       <NextControl view={view} onOpen={setOpen} />
+      <p className="run-line faint"><Run views={view.items} next={nextOf(view)?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
       <Groups view={view} onOpen={setOpen} />
       <HoldPoints view={view} />
       <ItemDialog view={view} openKey={open} onOpen={setOpen} />
@@ -34,14 +35,15 @@ export function Checklist({ jobId, released }: { readonly jobId: string; readonl
 }
 
 function Groups({ view, onOpen }: { readonly view: ChecklistView; readonly onOpen: (key: string) => void }) {
-  const { t } = useText();
+  const { t, say } = useText();
+  const next = nextOf(view)?.item.key ?? null;
   return itemGroups.map((group) => {
     const items = view.items.filter(({ item }) => item.group === group);
     if (items.length === 0) return null;
     return (
       <div key={group}>
-        <Heading level={3} aside={t('checklists.done', { done: items.filter(isSettled).length, all: items.length })}>{t('checklists.groupHead', { letter: group, name: `checklists.group.${group}` })}</Heading>
-        <ul className="item-list">{items.map((one) => <ItemRow key={one.item.key} view={one} onOpen={onOpen} />)}</ul>
+        <Heading level={3} aside={items.every(isSettled) ? t('checklists.built') : t('checklists.leftHere', { n: leftCount(items) })}>{say(groupText(group, items.map(({ item }) => item.template)))}</Heading>
+        <ul className="item-list">{items.map((one) => <ItemRow key={one.item.key} view={one} next={next} onOpen={onOpen} />)}</ul>
       </div>
     );
   });

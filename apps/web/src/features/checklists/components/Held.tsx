@@ -17,7 +17,7 @@ export function Held({ list, view, onOpen }: HeldProps) {
   const keys = [...new Set(view.heldBy.flatMap(({ items }) => items))];
   const items = list.items.filter(({ item }) => keys.includes(item.key));
   return (
-    <Notice severity="stop" title={t('checklists.heldUntil', { items: items.map(({ item }) => item.template).join(', ') })}>
+    <Notice severity="stop" title={t('checklists.heldUntil')}>
       {items.map((one) => (
         <div key={one.item.key} className="stack held-item">
           <Button size="crew" wide onClick={() => onOpen(one.item.key)}><ItemName view={one} /></Button>

@@ -1,3 +1,4 @@
+import { itemText } from '@yardfall/contracts';
 import { Dialog } from '../../../components/Dialog.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import type { ChecklistView } from '../model/view.ts';
@@ -11,9 +12,9 @@ interface ItemDialogProps {
 
 /** One item on one screen. */
 export function ItemDialog({ view, openKey, onOpen }: ItemDialogProps) {
-  const { t, say } = useText();
+  const { say } = useText();
   const shown = view.items.find(({ item }) => item.key === openKey) ?? null;
-  const title = shown === null ? '' : t('checklists.itemTitle', { id: shown.item.template, what: say(`checklists.${shown.item.template}.what`, shown.item.requirement.params) });
+  const title = shown === null ? '' : say(itemText(shown.item.requirement, 'what'), shown.item.requirement.params);
   return (
     <Dialog open={shown !== null} title={title} onClose={() => onOpen(null)}>
       {shown === null ? null : <ItemScreen key={shown.item.key} list={view} view={shown} onOpen={onOpen} />}

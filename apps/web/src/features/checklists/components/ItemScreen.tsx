@@ -2,14 +2,15 @@ import { KeepProblem } from '../../../components/KeepProblem.tsx';
 import { Saved } from '../../../components/Saved.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useItemRecord } from '../api/useItemRecord.ts';
-import { isSettled, type ChecklistView, type ItemView } from '../model/view.ts';
+import { standingOf } from '../model/standing.ts';
+import { isSettled, nextOf, type ChecklistView, type ItemView } from '../model/view.ts';
 import { Evidence } from './Evidence.tsx';
 import { Held } from './Held.tsx';
 import { ItemMark } from './ItemMark.tsx';
-import { standingOf } from './ItemRow.tsx';
 import { NextControl } from './NextControl.tsx';
 import { OtherWays } from './OtherWays.tsx';
 import { Record } from './Record.tsx';
+import { StandingWords } from './Standing.tsx';
 import { StartWork } from './StartWork.tsx';
 import { WhatGood } from './WhatGood.tsx';
 
@@ -24,13 +25,13 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
   const record = useItemRecord(list.jobId, list.revisionId, view);
   const held = view.heldBy.length > 0 && !isSettled(view);
   const starts = view.asksBegin && !view.begun && !isSettled(view);
-  const standing = standingOf(view);
+  const next = nextOf(list)?.item.key ?? null;
   const last = view.item.facts.at(-1);
   return (
     <div className="stack item-screen">
       <p className="hold-state">
-        <ItemMark standing={standing} />
-        {standing === 'held' ? t('checklists.held', { holdPoint: view.heldBy.map(({ holdPoint }) => holdPoint).join(', ') }) : t(`checklists.state.${standing}`)}
+        <ItemMark standing={standingOf(view, next)} />
+        <span><StandingWords view={view} next={next} /></span>
         {view.item.partName === null ? null : <span className="faint">{t('checklists.ofPart', { part: view.item.partName })}</span>}
       </p>
       <WhatGood item={view.item} />

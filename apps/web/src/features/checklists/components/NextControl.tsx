@@ -1,3 +1,4 @@
+import { itemText } from '@yardfall/contracts';
 import { Button } from '../../../components/Button.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
@@ -25,5 +26,5 @@ export function NextControl({ view, except, onOpen }: NextControlProps) {
 
 export function ItemName({ view: { item } }: { readonly view: ItemView }) {
   const { say, t } = useText();
-  return <span>{item.template} {say(`checklists.${item.template}.what`, item.requirement.params)}{item.partName === null ? '' : `, ${t('checklists.partName', { part: item.partName })}`}</span>;
+  return <span>{say(itemText(item.requirement, 'what'), item.requirement.params)}{item.partName === null ? '' : `, ${t('checklists.partName', { part: item.partName })}`}</span>;
 }

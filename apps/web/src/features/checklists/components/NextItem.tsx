@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
-import { doneCount } from '../model/view.ts';
+import { leftCount, nextOf } from '../model/view.ts';
 import { ItemDialog } from './ItemDialog.tsx';
 import { NextControl } from './NextControl.tsx';
+import { Run } from './Run.tsx';
 import './checklists.css';
 
 /** For the crew's home: the next item of one job, worked on right there. Nothing before the job is released to dig. */
@@ -15,7 +16,7 @@ export function NextItem({ jobId }: { readonly jobId: string }) {
   return (
     <div className="stack next-item">
       <NextControl view={view} onOpen={setOpen} />
-      <p className="faint">{t('checklists.done', { done: doneCount(view), all: view.items.length })}</p>
+      <p className="run-line faint"><Run views={view.items} next={nextOf(view)?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
       <ItemDialog view={view} openKey={open} onOpen={setOpen} />
     </div>
   );

@@ -1,3 +1,4 @@
+import { itemText } from '@yardfall/contracts';
 import { Photo } from '../../../components/Photo.tsx';
 import { PhotoPick } from '../../../components/PhotoPick.tsx';
 import { useText } from '../../../lib/reader.tsx';
@@ -8,7 +9,7 @@ export function PhotoEvidence({ list, view, record }: EvidenceProps) {
   const { t, say } = useText();
   const taken = factsOf(view, 'photo');
   const { template, requirement } = view.item;
-  const what = say(`checklists.${template}.photo`, requirement.params);
+  const what = say(itemText(requirement, 'photo'), requirement.params);
   return (
     <div className="stack evidence">
       <PhotoPick label={t('checklists.photoCount', { taken: taken.length, needed: Math.max(requirement.minPhotos, 1) })} hint={what} disabled={record.busy}

@@ -1,4 +1,4 @@
-import type { Signer } from '@yardfall/contracts';
+import { itemText, type Signer } from '@yardfall/contracts';
 import { type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { CheckField, TextField } from '../../../components/Field.tsx';
@@ -14,7 +14,7 @@ export function SignEvidence({ view, record, signer }: EvidenceProps & { readonl
   const again = view.missing.some((mark) => mark === `signature:${signer}` || mark === 'signature:second');
   if (signed && !again) return <p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{t('checklists.signedBy', { name: signed.name, signer: `checklists.signer.${signer}` })}</p>;
   const licensed = signer === 'electrician' || signer === 'inspector';
-  const statement = t('checklists.statement', { what: say(`checklists.${view.item.template}.what`, view.item.requirement.params) });
+  const statement = t('checklists.statement', { what: say(itemText(view.item.requirement, 'what'), view.item.requirement.params) });
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);

@@ -1,4 +1,4 @@
-import type { ChecklistItem } from '@yardfall/contracts';
+import { itemText, type ChecklistItem } from '@yardfall/contracts';
 import { isMessageCode } from '@yardfall/text';
 import { Notice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
@@ -8,7 +8,7 @@ import { reasonSentence } from '../model/sentences.ts';
 export function WhatGood({ item }: { readonly item: ChecklistItem }) {
   const { t, say } = useText();
   const line = (what: 'acceptance' | 'photo' | 'whyCrew') => {
-    const code = `checklists.${item.template}.${what}`;
+    const code = itemText(item.requirement, what);
     return isMessageCode(code) ? say(code, item.requirement.params) : null;
   };
   const photo = item.requirement.evidence.includes('photo') ? line('photo') : null;

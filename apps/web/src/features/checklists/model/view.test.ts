@@ -1,7 +1,7 @@
 import type { Checklist, ChecklistItem, FieldFact } from '@yardfall/contracts';
 import { describe, expect, test } from 'vitest';
 import { asksPhoto, mayTick, seenOf, signersAsked, type FactBody } from './evidence.ts';
-import { doneCount, nextOf, viewOf } from './view.ts';
+import { leftCount, nextOf, viewOf } from './view.ts';
 
 const uuid = (n: number) => `0195b5a0-0000-7000-8000-${String(n).padStart(12, '0')}`;
 const now = Date.parse('2026-11-25T15:00:00Z');
@@ -38,14 +38,14 @@ describe('the checklist on this phone', () => {
     const view = of([]);
     expect(heldKeys(view)).toEqual(['D4:P1', 'I1:P1', 'I2:P1']);
     expect(nextOf(view)?.item.key).toBe('D4:P1');
-    expect(doneCount(view)).toBe(0);
+    expect(leftCount(view.items)).toBe(view.items.length);
   });
   test('keeps the pour held while D4 lacks a photo', () => expect(heldKeys(of(proof().slice(1)))).toEqual(['D4:P1']));
   test('opens the pour with D4, I1 and I2 shown', () => {
     const view = of(proof());
     expect(heldKeys(view)).toEqual([]);
     expect(view.holdPoints[0]?.open).toBe(true);
-    expect([doneCount(view), nextOf(view)?.item.key]).toEqual([3, 'I3:P1']);
+    expect([leftCount(view.items), nextOf(view)?.item.key]).toEqual([1, 'I3:P1']);
   });
   test('a taped grate of more than two hours ago holds the pour again, but not one that began in time', () => {
     const old = proof('2026-11-25T12:30:00Z');

@@ -82,6 +82,7 @@ export function nextOf({ items }: ChecklistView, except: string | null = null): 
   return left.find((view) => view.heldBy.length === 0) ?? left[0] ?? null;
 }
 
-export function doneCount({ items }: ChecklistView): number {
-  return items.filter(isSettled).length;
+/** Steps that are not settled yet. */
+export function leftCount(items: readonly ItemView[]): number {
+  return items.filter((view) => !isSettled(view)).length;
 }

@@ -1,8 +1,9 @@
-import type { Job } from '@yardfall/contracts';
+import { holdPointText, type Job } from '@yardfall/contracts';
 import { Button } from '../../../components/Button.tsx';
 import { Loading } from '../../../components/Loading.tsx';
 import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
 import { useBuildRevision } from '../../../hooks/useBuildRevision.ts';
+import { useItemWords } from '../../../hooks/useItemWords.ts';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistForLevels, useHandover, useUsualWarranty } from '../api/handover.ts';
@@ -17,7 +18,13 @@ export function HandoverSection({ job }: { readonly job: Job }) {
   const { data, error, isPending, refetch } = useHandover(job.id);
   const { document, pending } = useBuildRevision(job);
   const checklist = useChecklistForLevels(job);
+  const step = useItemWords(job.id);
   const warrantyYears = useUsualWarranty(may('handover.complete'));
+  // The office names hold point and step by their numbers; people read their words.
+  const worded = (params: Readonly<Record<string, string | number>>) => ({
+    ...params,
+    ...(typeof params['holdPoint'] === 'string' ? { holdPoint: say(holdPointText(params['holdPoint'])) } : {}), ...(typeof params['item'] === 'string' ? { item: step(params['item']) } : {}),
+  });
   if (isPending || pending) return <Loading what={t('handover.loading')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   const { handover, open } = data.data;
@@ -25,7 +32,7 @@ export function HandoverSection({ job }: { readonly job: Job }) {
   if (open.length > 0) {
     return (
       <Notice title={t('handover.openTitle')}>
-        <ul className="handover-open">{open.map((one) => <li key={JSON.stringify(one)}>{say(one.code, one.params, { timeZone: job.timeZone })}</li>)}</ul>
+        <ul className="handover-open">{open.map((one) => <li key={JSON.stringify(one)}>{say(one.code, worded(one.params), { timeZone: job.timeZone })}</li>)}</ul>
       </Notice>
     );
   }

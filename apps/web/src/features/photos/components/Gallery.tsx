@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Photo } from '../../../components/Photo.tsx';
 import { useBuildParts } from '../../../hooks/useBuildParts.ts';
+import { useItemWords } from '../../../hooks/useItemWords.ts';
 import { useText } from '../../../lib/reader.tsx';
 import type { Shown } from '../model/gallery.ts';
 import './photos.css';
@@ -20,7 +21,8 @@ export function Gallery({ jobId, timeZone, list }: GalleryProps) {
   const [all, setAll] = useState(false);
   const names = new Map(useBuildParts(jobId).map(({ id, name }) => [id, name]));
   const shown = all ? list : list.slice(0, firstShown);
-  const subject = ({ itemKey, part, note }: Shown) => [itemKey?.split(':')[0], part === null ? undefined : (names.get(part) ?? part), note].filter(Boolean).join(', ') || t('photos.site');
+  const step = useItemWords(jobId);
+  const subject = ({ itemKey, part, note }: Shown) => [itemKey === null ? undefined : step(itemKey), part === null ? undefined : (names.get(part) ?? part), note].filter(Boolean).join(', ') || t('photos.site');
   return (
     <>
       <ul className="gallery">
