@@ -52,7 +52,7 @@ describe('the customer page', () => {
   it('shows the why, the drawing and the exact text, and not a word of cost', async () => {
     const { customer, offer, job } = await sentOffer(test, ours);
     const page = await get<Portal>(customer, '/portal');
-    expect(page).toMatchObject({ jobTitle: job.title, customerName: call.customer.name, stage: 'offered', company: { name: 'Trial Yards', responsibleName: 'Test Owner' }, next: { code: 'portal.next.offered' }, proof: null, handover: null });
+    expect(page).toMatchObject({ jobTitle: job.title, customerName: call.customer.name, stage: 'offered', company: { name: 'Trial Yards', responsibleName: 'Test Owner', phone: '919-555-0150' }, next: { code: 'portal.next.offered' }, proof: null, handover: null });
     expect(page.offer).toMatchObject({ id: offer.id, status: 'sent', price: offer.price, sha256: offer.sha256 });
     expect(page.drawing?.family).toHaveLength(16);
     expect(page.why.map(({ code }) => code)).toContain('portal.why.freeboard');

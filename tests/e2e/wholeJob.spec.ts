@@ -64,10 +64,10 @@ test.describe.serial('a new site', () => {
 
     await crew.page.reload();
     const work = await part(crew.page, 'Work');
-    await work.getByRole('button', { name: /I3/ }).first().click();
+    await work.getByRole('button', { name: /^Place the concrete/ }).first().click();
     const dialog = crew.page.getByRole('dialog');
     await expect(dialog.getByRole('button', { name: 'Start the pour' })).toBeDisabled();
-    await expect(dialog.getByText(/D4/).first()).toBeVisible();
+    await expect(dialog.getByText(/Grate fitted, locked and taped/).first()).toBeVisible();
     const pour = await hands.item('I3');
     for (const person of [crew, owner]) {
       const refused = await api<Problem>(person, 'POST', `/jobs/${jobId}/checklist/${encodeURIComponent(pour.key)}/begin`, {});
@@ -76,7 +76,7 @@ test.describe.serial('a new site', () => {
       expect(JSON.stringify(refused.body.params)).toContain('HP-13');
     }
 
-    await dialog.getByRole('button', { name: /^D4/ }).click();
+    await dialog.getByRole('button', { name: /^Grate fitted/ }).click();
     for (let shot = 0; shot < 3 && (await hands.item('D4')).missing.includes('photo'); shot += 1) {
       const photos = (await hands.item('D4')).facts.length;
       await dialog.locator('input[type=file]').first().setInputFiles({ name: 'grate.jpg', mimeType: 'image/jpeg', buffer: await jpeg() });

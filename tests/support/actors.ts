@@ -32,7 +32,7 @@ export async function makeCompany(test: TestApp, name = 'Trial Yards'): Promise<
   const ownerId = randomUUID();
   const actor = memberActor({ id: ownerId, companyId: id, roles: ['owner'] }, test.clock.now(), 'test');
   await test.app.get(Database).write(actor, (tx) =>
-    test.app.get(CompanyService).create(tx, { id, name, state: 'NC', timeZone: 'America/New_York', responsibleName: 'Test Owner' }));
+    test.app.get(CompanyService).create(tx, { id, name, state: 'NC', timeZone: 'America/New_York', responsibleName: 'Test Owner', phone: '919-555-0150' }));
   const owner = await makePerson(test, id, ['owner'], ownerId);
   const estimator = await makePerson(test, id, ['estimator']);
   const crew = await makePerson(test, id, ['crew']);

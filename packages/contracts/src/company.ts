@@ -31,7 +31,9 @@ export const defaultSettings: CompanySettings = {
 
 export const Company = z
   .object({
-    id: Id, name: z.string(), language: Language, timeZone: z.string(), state: StateCode, responsibleName: z.string(), settings: CompanySettings, version: z.number().int(),
+    id: Id, name: z.string(), language: Language, timeZone: z.string(), state: StateCode, responsibleName: z.string(),
+    /** The number that customers call; empty while nobody typed one. */
+    phone: z.string(), settings: CompanySettings, version: z.number().int(),
   })
   .meta({ id: 'Company' });
 export type Company = z.infer<typeof Company>;
@@ -42,11 +44,11 @@ export const company = {
     params: null, query: null, body: null, response: Company, concurrency: 'etag',
   }),
   update: endpoint({
-    id: 'company.update', method: 'PATCH', path: '/company', summary: 'Change name, zone, language, who is responsible, or settings', access: { permission: 'company.manage' }, status: 200,
+    id: 'company.update', method: 'PATCH', path: '/company', summary: 'Change name, phone, zone, language, who is responsible, or settings', access: { permission: 'company.manage' }, status: 200,
     params: null, query: null,
     body: z.strictObject({
       name: text(120, 1).optional(), language: Language.optional(), timeZone: TimeZone.optional(), state: StateCode.optional(),
-      responsibleName: text(120).optional(), settings: CompanySettings.omit({ limits: true }).optional(),
+      responsibleName: text(120).optional(), phone: text(40).optional(), settings: CompanySettings.omit({ limits: true }).optional(),
       /** The whole list; one that is as it was keeps who set it and when. */
       limits: z.array(WantedLimit).max(100).optional(),
     }),

@@ -13,7 +13,7 @@ export const Me = z
     kind: z.enum(['member', 'customer']),
     id: Id,
     name: z.string(),
-    company: z.object({ id: Id, name: z.string(), state: z.string(), timeZone: z.string() }),
+    company: z.object({ id: Id, name: z.string(), language: Language, state: z.string(), timeZone: z.string() }),
     roles: z.array(z.enum([...memberRoles, 'customer'])),
     jobId: Id.nullable(),
     language: Language,
@@ -54,7 +54,7 @@ export const identity = {
     id: 'identity.setUp', method: 'POST', path: '/set-up', summary: 'Make the first company and its owner with the one-time link of an empty installation',
     access: { public: 'there is no account yet; the token in the body is checked' }, status: 201, idempotency: 'none',
     params: null, query: null,
-    body: z.strictObject({ token: Token, companyName: text(120, 1), state: StateCode, timeZone: TimeZone, ownerName: text(120, 1), email: Email, password: Password }),
+    body: z.strictObject({ token: Token, companyName: text(120, 1), phone: text(40).optional(), state: StateCode, timeZone: TimeZone, ownerName: text(120, 1), email: Email, password: Password }),
     response: Me, errors: ['auth.linkInvalid'],
   }),
   members: endpoint({

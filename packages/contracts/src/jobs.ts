@@ -88,7 +88,11 @@ export const jobs = {
   list: endpoint({
     id: 'jobs.list', method: 'GET', path: '/jobs', summary: 'Jobs that the reader may see, newest first, with what holds each',
     access: { permission: 'jobs.read' }, status: 200, params: null,
-    query: PageQuery.extend({ stage: JobStage.optional(), open: z.enum(['true', 'false']).optional() }), body: null, response: page(JobRow),
+    query: PageQuery.extend({
+      stage: JobStage.optional(), open: z.enum(['true', 'false']).optional(),
+      /** Words that all stand in the number, title, customer or address, whatever their case and accents. */
+      words: text(120).optional(),
+    }), body: null, response: page(JobRow),
   }),
   create: endpoint({
     id: 'jobs.create', method: 'POST', path: '/jobs', summary: 'Take a call: customer, property and complaint become a job',

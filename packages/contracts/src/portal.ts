@@ -27,7 +27,7 @@ export const PortalOffer = z
 
 export const Portal = z
   .object({
-    company: z.object({ name: z.string(), responsibleName: z.string() }),
+    company: z.object({ name: z.string(), responsibleName: z.string(), phone: z.string() }),
     jobTitle: z.string(), customerName: z.string(), address: z.string(), stage: z.enum(jobStages),
     next: z.object({ code: z.string(), params: z.record(z.string(), z.union([z.string(), z.number()])) }),
     why: z.array(OfferText), drawing: PortalDrawing.nullable(), offer: PortalOffer.nullable(),

@@ -8,3 +8,4 @@ export { formatTape, tapeReading, type TapeReading } from './fractions.ts';
 export { parseLength, type LengthUnit, type LengthResult } from './lengths.ts';
 export { explain, type ExplainOptions } from './explain/explain.ts';
 export { type Paragraph, type ToldName, type ToldNumber } from './explain/tell.ts';
+export { sourceWords } from './sourceWords.ts';

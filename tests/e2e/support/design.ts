@@ -56,11 +56,11 @@ export async function issueDesign(page: Page): Promise<void> {
   const design = await part(page, 'Design');
   await expect(design.getByRole('heading', { name: 'The 25-year storm' })).toBeVisible({ timeout: 60_000 });
   await expect(design.locator('.findings .mark-stop')).toHaveCount(0, { timeout: 60_000 });
-  const open = design.locator('.findings').getByRole('button', { name: 'Accept this caution by name' });
+  const open = design.locator('.findings').getByRole('button', { name: 'Accept this caution in my name' });
   for (let left = await open.count(); left > 0; left = await open.count()) {
     await open.first().click();
     await design.getByLabel('Why it is acceptable here').fill('Looked at in the yard, acceptable here.');
-    await design.locator('.findings form').getByRole('button', { name: 'Accept this caution by name' }).click();
+    await design.locator('.findings form').getByRole('button', { name: 'Accept this caution in my name' }).click();
     await expect(design.getByLabel('Why it is acceptable here')).toHaveCount(0);
   }
   await design.getByRole('button', { name: 'Issue this design' }).click();

@@ -24,7 +24,7 @@ export async function takeCall(page: Page, title: string): Promise<string> {
   await page.getByLabel('How long it stays').fill('6');
   await page.getByLabel('Which door or wall').fill('Patio slider');
   await page.getByLabel('Water came into the house').check();
-  await page.getByRole('button', { name: 'Open the job' }).click();
+  await page.getByRole('button', { name: 'Save as a new job' }).click();
   await expect(page.getByRole('heading', { level: 1, name: title })).toBeVisible();
   return page.url().split('/jobs/')[1]?.split(/[/?#]/)[0] ?? '';
 }
@@ -33,8 +33,8 @@ export async function takeCall(page: Page, title: string): Promise<string> {
 export async function assign(page: Page): Promise<void> {
   const site = await part(page, 'Site');
   for (const role of ['estimator', 'crew']) await site.getByLabel(new RegExp(` as ${role}$`)).first().check();
-  await site.getByRole('button', { name: 'Store the people' }).click();
-  await expect(site.getByRole('button', { name: 'Store the people' })).toBeDisabled();
+  await site.getByRole('button', { name: 'Save the people' }).click();
+  await expect(site.getByRole('button', { name: 'Save the people' })).toBeDisabled();
 }
 
 interface Shot {
@@ -84,7 +84,7 @@ export async function takeLevels(page: Page): Promise<void> {
   await levels.getByRole('button', { name: 'Add a hose test' }).click();
   await levels.getByLabel('Hose flow').fill('7.5');
   await levels.getByLabel('Backed up after').fill('6');
-  await levels.getByRole('button', { name: 'Store the survey' }).click();
+  await levels.getByRole('button', { name: 'Save the survey' }).click();
   await expect(levels.getByText(/Gravity is short by 1\.07/)).toBeVisible();
   await expect(levels.getByText(/The book closes/)).toBeVisible();
   await expect(levels.getByText(/backed up after 45\sgal, about 68\.9\sft of open pipe/)).toBeVisible();

@@ -16,7 +16,7 @@ export async function priceIt(page: Page): Promise<void> {
     await dialog.getByRole('button', { name: 'Add a line' }).click();
   }
   await price.getByLabel('Margin, percent of the price').fill('40');
-  await price.getByRole('button', { name: 'Store the price' }).click();
+  await price.getByRole('button', { name: 'Save the price' }).click();
   await expect(price.getByText(/A 40 % markup by mistake would sell it at \$/)).toBeVisible();
   await expect(price.getByText(/Margin 40 % \(markup 66\.7 %\)/)).toBeVisible();
 }

@@ -4,7 +4,7 @@ import { readSettings } from './company.rules.ts';
 
 export function presentCompany(row: CompanyRow): Company {
   return {
-    id: row.id, name: row.name, language: row.language as Language, timeZone: row.timeZone, state: row.state, responsibleName: row.responsibleName,
+    id: row.id, name: row.name, language: row.language as Language, timeZone: row.timeZone, state: row.state, responsibleName: row.responsibleName, phone: row.phone,
     settings: readSettings(row.settings), version: row.version,
   };
 }

@@ -17,6 +17,7 @@ export interface NewCompany {
   readonly state: string;
   readonly timeZone: string;
   readonly responsibleName: string;
+  readonly phone: string;
 }
 
 @Injectable()

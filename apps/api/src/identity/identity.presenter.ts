@@ -2,7 +2,7 @@ import type { Language, Me, Member, MemberRole, UnitSystem } from '@yardfall/con
 import type { Company as CompanyRow, Customer as CustomerRow, Member as MemberRow } from '../generated/prisma/client.ts';
 
 function companyOf(row: CompanyRow): Me['company'] {
-  return { id: row.id, name: row.name, state: row.state, timeZone: row.timeZone };
+  return { id: row.id, name: row.name, language: row.language as Language, state: row.state, timeZone: row.timeZone };
 }
 
 export function presentMe(company: CompanyRow, member: MemberRow): Me {

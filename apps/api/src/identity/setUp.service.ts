@@ -49,7 +49,7 @@ export class SetUpService {
     return this.database.write(actor, async (tx) => {
       const used = await tx.$queryRaw<[{ used: boolean }]>`SELECT use_setup_link(${hashToken(body.token)}, ${caller.at}) AS used`;
       if (!used[0].used) throw new DomainError('auth.linkInvalid');
-      await this.companies.create(tx, { id: actor.companyId, name: body.companyName, state: body.state, timeZone: body.timeZone, responsibleName: body.ownerName });
+      await this.companies.create(tx, { id: actor.companyId, name: body.companyName, state: body.state, timeZone: body.timeZone, responsibleName: body.ownerName, phone: body.phone ?? '' });
       await tx.member.create({
         data: { id: actor.id, companyId: actor.companyId, email: body.email, name: body.ownerName, passwordHash, roles: ['owner'], language: caller.language, createdAt: caller.at },
       });

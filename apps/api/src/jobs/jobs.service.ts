@@ -13,6 +13,7 @@ import { setHold } from './holds.ts';
 import { lockJob, requireJob, visibleJobs } from './jobs.access.ts';
 import { jobHistory, jobParts, presentJob, presentRow, type JobRecord } from './jobs.presenter.ts';
 import { moveTo, writeStage } from './stages.ts';
+import { holdsAll, searchStep, wordsOf } from './search.rules.ts';
 import { ended, mayMoveByHand } from './stages.rules.ts';
 import { urgencyOf, visitBy } from './urgency.rules.ts';
 
@@ -28,13 +29,27 @@ export class JobsService {
 
   list(actor: Actor, query: QueryOf<typeof api.list>): Promise<{ items: JobRow[]; next: string | null }> {
     const stage: Prisma.StringFilter | undefined = query.stage !== undefined ? { equals: query.stage } : openness(query.open);
-    const before = query.cursor === undefined ? undefined : { lt: numberOf(query.cursor) };
+    const where = { AND: [visibleJobs(actor), stage === undefined ? {} : { stage }] };
     return this.database.read(actor, async (tx) => {
-      const where = { AND: [visibleJobs(actor), stage === undefined ? {} : { stage }, before === undefined ? {} : { number: before }] };
-      const rows = await tx.job.findMany({ where, include: jobParts, orderBy: { number: 'desc' }, take: query.limit + 1 });
-      const items = rows.slice(0, query.limit).map((row) => presentRow(row, this.peopleOf(row), actor.language));
+      const rows = await this.found(tx, actor, where, query);
+      const items = rows.slice(0, query.limit);
       return { items, next: rows.length > query.limit ? String(items.at(-1)?.number) : null };
     });
+  }
+
+  /** One more than asked for where there are more. Names and addresses are sealed in the tables, so words are looked for after opening. */
+  private async found(tx: Tx, actor: Actor, where: Prisma.JobWhereInput, { cursor, limit, words }: QueryOf<typeof api.list>): Promise<JobRow[]> {
+    const wanted = wordsOf(words ?? '');
+    const kept: JobRow[] = [];
+    let before = cursor === undefined ? null : numberOf(cursor);
+    while (kept.length <= limit) {
+      const rows = await tx.job.findMany({ where: { AND: [where, before === null ? {} : { number: { lt: before } }] }, include: jobParts, orderBy: { number: 'desc' }, take: searchStep(limit, wanted.length) });
+      kept.push(...rows.map((row) => presentRow(row, this.peopleOf(row), actor.language)).filter((row) => holdsAll(row, wanted)));
+      const last = rows.at(-1);
+      if (last === undefined || rows.length < searchStep(limit, wanted.length)) break;
+      before = last.number;
+    }
+    return kept.slice(0, limit + 1);
   }
 
   create(actor: Actor, input: NewJob): Promise<Job> {

@@ -54,7 +54,7 @@ export class PortalService {
     const design = await this.design(tx, actor, job.buildRevisionId ?? offer?.revisionId ?? null);
     const { proof, handover, photos, waivers } = await this.records(tx, actor, jobId, names);
     return {
-      company: { name: job.company.name, responsibleName: job.company.responsibleName },
+      company: { name: job.company.name, responsibleName: job.company.responsibleName, phone: job.company.phone },
       jobTitle: job.title, customerName: found(this.customers.person(job.customer)).name, address: found(this.customers.place(job.customer, job.property)).address,
       stage: job.stage as Portal['stage'], next: { code: `portal.next.${job.stage}`, params: {} },
       why: whyOf(texts), drawing: design === null ? null : presentDrawing(design.document, design.evaluation),

@@ -7,7 +7,7 @@ import { SetUpService } from '../identity/setUp.service.ts';
 
 /** The people of the demo company are invented; so are their addresses. */
 export const demoPassword = 'tern-hollow-demo';
-export const company = { name: 'Yardfall Demo Drainage', state: 'NC', timeZone: 'America/New_York' };
+export const company = { name: 'Yardfall Demo Drainage', phone: '(919) 555-0117', state: 'NC', timeZone: 'America/New_York' };
 export const people = {
   owner: { name: 'Ines Calloway', email: 'ines.calloway@demo.example', roles: ['owner'] },
   estimator: { name: 'Theo Marsh', email: 'theo.marsh@demo.example', roles: ['estimator'] },

@@ -39,12 +39,12 @@ function customerOf(cast: Cast, job: Job, daysAgo: number): Actor {
 }
 
 /** Asks for marks; six days later every utility has answered. */
-export async function askForMarks(cast: Cast, jobId: string, { number, area }: { readonly number: string; readonly area: string }, daysAgo: number): Promise<void> {
+export async function askForMarks(cast: Cast, jobId: string, { number, area, clear = ['Gas', 'Sewer'] }: { readonly number: string; readonly area: string; readonly clear?: readonly string[] }, daysAgo: number): Promise<void> {
   const locates = cast.app.get(LocatesService);
   const requester = act(cast, 'owner', daysAgo);
   const ticket = await locates.create(requester, jobId, { number, requestedAt: requester.request.at.toISOString(), area, utilities });
   for (const [index, utility] of utilities.entries()) {
-    const answer = utility === 'Gas' || utility === 'Sewer' ? 'clear' : 'marked';
+    const answer = clear.includes(utility) ? 'clear' : 'marked';
     await locates.answer(act(cast, 'owner', daysAgo - 6, 13 + index), jobId, ticket.id, { utility, answer, note: answer === 'marked' ? 'Paint and flags seen' : '' });
   }
 }

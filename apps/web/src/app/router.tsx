@@ -27,12 +27,13 @@ const customer = createRoute({ getParentRoute: () => root, id: 'customer', compo
 
 const home = createRoute({ getParentRoute: () => member, path: '/', component: lazyRouteComponent(() => import('./pages/HomePage.tsx'), 'HomePage') });
 const newJob = createRoute({ getParentRoute: () => member, path: '/jobs/new', component: lazyRouteComponent(() => import('./pages/NewJobPage.tsx'), 'NewJobPage') });
+const allJobs = createRoute({ getParentRoute: () => member, path: '/jobs', component: lazyRouteComponent(() => import('./pages/JobsPage.tsx'), 'JobsPage') });
 const job = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId', component: lazyRouteComponent(() => import('./pages/JobPage.tsx'), 'JobPage') });
 const company = createRoute({ getParentRoute: () => member, path: '/company', component: lazyRouteComponent(() => import('./pages/CompanyPage.tsx'), 'CompanyPage') });
 const drain = createRoute({ getParentRoute: () => customer, path: '/drain', component: lazyRouteComponent(() => import('./pages/DrainPage.tsx'), 'DrainPage') });
 
 export const router = createRouter({
-  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, newJob, job, company]), customer.addChildren([drain])]),
+  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, company]), customer.addChildren([drain])]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

@@ -2,7 +2,7 @@ import { catalogue } from '../catalogue.ts';
 
 export const found = catalogue({
   'found.title': { en: 'What the crew found', es: 'Lo que encontró la cuadrilla' },
-  'found.stop': { en: 'Stop work: we found ...', es: 'Parar: encontramos ...' },
+  'found.stop': { en: 'Stop work and say what we found', es: 'Parar la obra y decir qué se halló' },
   'found.kind.thickerSlab': { en: 'A thicker slab', es: 'Una losa más gruesa' },
   'found.kind.steel': { en: 'Steel in the slab', es: 'Acero en la losa' },
   'found.kind.pipeInTheWay': { en: 'A pipe in the way', es: 'Un tubo en el camino' },

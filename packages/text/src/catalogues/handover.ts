@@ -5,6 +5,7 @@ export const handover = catalogue({
   'handover.done': { en: 'Handed over {at:dateTime}', es: 'Entregado {at:dateTime}' },
   'handover.warranty': { en: 'Warranty from {from:date} until {until:date}', es: 'Garantía del {from:date} al {until:date}' },
   'handover.asBuilt': { en: 'As built', es: 'Como quedó' },
+  'handover.levels': { en: 'Levels beside the design', es: 'Niveles junto al diseño' },
   'handover.designed': { en: 'Designed', es: 'Diseñado' },
   'handover.difference': { en: 'Difference', es: 'Diferencia' },
   'handover.serial': { en: 'Serial number of the pump', es: 'Número de serie de la bomba' },

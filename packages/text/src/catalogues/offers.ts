@@ -8,7 +8,7 @@ export const offers = catalogue({
     en: 'An offer freezes a design and its price. The customer reads it on a page of their own and accepts it by typing their name.',
     es: 'Una oferta congela un diseño y su precio. El cliente la lee en su propia página y la acepta al escribir su nombre.',
   },
-  'offers.noSheet': { en: 'Store a price without missing lines first.', es: 'Primero guarde un precio sin renglones faltantes.' },
+  'offers.noSheet': { en: 'Save a price without missing lines first.', es: 'Primero guarde un precio sin renglones faltantes.' },
   'offers.make': { en: 'Make an offer', es: 'Hacer una oferta' },
   'offers.another': { en: 'Make another offer', es: 'Hacer otra oferta' },
   'offers.sheet': { en: 'Price sheet', es: 'Hoja de precio' },

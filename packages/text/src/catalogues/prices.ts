@@ -70,7 +70,7 @@ export const prices = catalogue({
     es: 'Un recargo de {margin:number} % por error lo vendería a {price:money}, una pérdida de {loss:money}.',
   },
   'prices.stale': { en: 'The totals are those of the stored sheet. Store the price to count again.', es: 'Los totales son de la hoja guardada. Guarde el precio para contar otra vez.' },
-  'prices.store': { en: 'Store the price', es: 'Guardar el precio' },
+  'prices.store': { en: 'Save the price', es: 'Guardar el precio' },
   'prices.undo': { en: 'Back to the stored sheet', es: 'Volver a la hoja guardada' },
 
   'prices.list': { en: 'Price list of the company', es: 'Lista de precios de la empresa' },
@@ -80,7 +80,7 @@ export const prices = catalogue({
   'prices.active': { en: 'Used for new sheets', es: 'Se usa en hojas nuevas' },
   'prices.inactive': { en: 'not used', es: 'no se usa' },
   'prices.code': { en: 'Goes with', es: 'Va con' },
-  'prices.saveItem': { en: 'Store this price', es: 'Guardar este precio' },
+  'prices.saveItem': { en: 'Save this price', es: 'Guardar este precio' },
   'prices.newItem': { en: 'Add a price', es: 'Agregar un precio' },
   'prices.perUnit': { en: '{cost:money} per {unit:text}', es: '{cost:money} por {unit:text}' },
 

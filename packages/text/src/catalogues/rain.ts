@@ -25,5 +25,5 @@ export const rain = catalogue({
   'rain.depthsTypedMetric': { en: 'Depths in millimeters', es: 'Láminas en milímetros' },
   'rain.depthsTypedHint': { en: 'One line each for 5, 10, 15, 30 min, 1, 2, 3, 6, 12, 24 h; four figures a line: 2, 10, 25, 100 years.', es: 'Una línea para 5, 10, 15, 30 min, 1, 2, 3, 6, 12, 24 h; cuatro cifras por línea: 2, 10, 25, 100 años.' },
   'rain.lineUnread': { en: 'Line {line:number} is not read: four figures, two lines at least.', es: 'La línea {line:number} no se lee: cuatro cifras, dos líneas al menos.' },
-  'rain.store': { en: 'Store the table', es: 'Guardar la tabla' },
+  'rain.store': { en: 'Save the table', es: 'Guardar la tabla' },
 });

@@ -60,7 +60,7 @@ export const surveys = catalogue({
   'surveys.dyeSeen': { en: 'Dye was seen at an outlet', es: 'Se vio el tinte en una salida' },
   'surveys.addDrain': { en: 'Add a hose test', es: 'Añadir una prueba de manguera' },
   'surveys.removeDrain': { en: 'Remove this test', es: 'Quitar esta prueba' },
-  'surveys.store': { en: 'Store the survey', es: 'Guardar el levantamiento' },
+  'surveys.store': { en: 'Save the survey', es: 'Guardar el levantamiento' },
   'surveys.verdict.closes': { en: 'The book closes: {misclosure:tape} within {allowable:tape}.', es: 'La libreta cierra: {misclosure:tape} dentro de {allowable:tape}.' },
   'surveys.verdict.caution': { en: 'The book closes poorly: off by {misclosure:tape}, good is {allowable:tape}. Shoot it again if a freeboard is tight.', es: 'La libreta cierra mal: {misclosure:tape} de error, lo bueno es {allowable:tape}. Repita si el margen es poco.' },
   'surveys.verdict.open': { en: 'The book does not close: off by {misclosure:tape}, good is {allowable:tape}. Shoot the loop again before anything is designed from it.', es: 'La libreta no cierra: {misclosure:tape} de error, lo bueno es {allowable:tape}. Repita el circuito antes de diseñar.' },

@@ -12,6 +12,7 @@ import { useMe } from '../../hooks/useMe.ts';
 import { read } from '../../lib/query.ts';
 import { useText } from '../../lib/reader.tsx';
 import { headingCode, jobHeadings, jobSections, SectionOnTop, type JobSectionProps } from '../jobSections.tsx';
+import { CrewTop } from '../sections/CrewTop.tsx';
 import { partsOpenAt } from '../openParts.ts';
 import { Fetched, JobPart } from './JobPart.tsx';
 import './JobPage.css';
@@ -21,12 +22,14 @@ export function JobPage() {
   const { t } = useText();
   const { jobId } = useParams({ from: '/member/jobs/$jobId' });
   const { data, error, isPending, refetch } = useQuery(read(jobs.read, { params: { jobId } }));
+  const { may } = useMe();
   useHashScroll(data !== undefined);
   if (isPending) return <Loading what={t('jobs.one')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   return (
     <Page title={data.data.title}>
       <JobBlock job={data.data} />
+      {may('checklists.record') ? <Fetched><CrewTop job={data.data} /></Fetched> : null}
       {SectionOnTop ? <Fetched><SectionOnTop job={data.data} etag={data.etag} /></Fetched> : null}
       <Record key={jobId} job={data.data} etag={data.etag} />
     </Page>

@@ -22,6 +22,7 @@ export function TitleBlock() {
       {member ? (
         <nav className="title-cell title-nav" aria-label={t('ui.main')}>
           <Link to="/" activeOptions={{ exact: true }}>{t('ui.home')}</Link>
+          {may('jobs.create') ? <Link to="/jobs" activeOptions={{ exact: true }}>{t('jobs.all')}</Link> : null}
           {may('jobs.create') ? <Link to="/jobs/new">{t('ui.newJob')}</Link> : null}
           {may('company.read') ? <Link to="/company">{t('ui.company')}</Link> : null}
         </nav>

@@ -1,3 +1,4 @@
+export { AllJobs } from './components/AllJobs.tsx';
 export { HeldBy } from './components/HeldBy.tsx';
 export { OnTheTable } from './components/OnTheTable.tsx';
 export { OnThisJob } from './components/OnThisJob.tsx';

@@ -1,6 +1,15 @@
 import { catalogue } from '../../catalogue.ts';
 
 export const foundPages = catalogue({
+  'found.what': { en: 'What was found?', es: '¿Qué se halló?' },
+  'found.hit': { en: 'A line is hit: do this now', es: 'Golpeó una línea: haga esto ya' },
+  'found.hit.gas': { en: 'Gas, or you do not know', es: 'Gas, o no sabe' },
+  'found.hit.gas.leave': { en: 'Leave now, upwind. Take everyone along.', es: 'Salga ya, contra el viento. Llévese a todos.' },
+  'found.hit.gas.touch': { en: 'Start nothing. Touch no switch, no valve, no flame.', es: 'No arranque nada. No toque interruptor, válvula ni llama.' },
+  'found.hit.gas.phone': { en: 'No phone until you are clear. Leave the hole open.', es: 'Sin teléfono hasta estar lejos. Deje el hoyo abierto.' },
+  'found.hit.gas.call': { en: 'Then call 911, the gas company and 811.', es: 'Luego llame al 911, a la compañía de gas y al 811.' },
+  'found.hit.other': { en: 'Any other line', es: 'Cualquier otra línea' },
+  'found.hit.other.keepOff': { en: 'Keep off it. Let no machine move near it. Call its owner and 811; where there is danger, 911.', es: 'Aléjese. Que ninguna máquina se mueva cerca. Llame al dueño de la línea y al 811; si hay peligro, al 911.' },
   'found.photo': { en: 'Photo of it', es: 'Foto de esto' },
   'found.photoHint': { en: 'With a tape in the picture, and enough around it to find the place.', es: 'Con una cinta en la foto y bastante alrededor para ubicar el lugar.' },
   'found.measure.thickerSlab': { en: 'Slab, measured', es: 'Losa, medida' },

@@ -22,10 +22,10 @@ export const handoverPages = catalogue({
   'handover.field.onLevel': { en: 'pump starts', es: 'la bomba arranca' },
   'handover.field.alarmLevel': { en: 'alarm', es: 'alarma' },
   'handover.field.level': { en: 'lid or flow line', es: 'tapa o línea de flujo' },
-  'handover.customer': { en: 'Who was shown', es: 'A quién se mostró' },
-  'handover.customerHint': { en: 'The person who did the four tests at the breaker, alarm, basket, and bucket.', es: 'Quien hizo las cuatro pruebas: interruptor, alarma, canasta y cubeta.' },
+  'handover.customer': { en: 'Shown to', es: 'Mostrado a' },
+  'handover.customerHint': { en: 'The person who was shown how the system works and did its tests.', es: 'A quien se le mostró el sistema e hizo sus pruebas.' },
   'handover.years': { en: 'Warranty in years', es: 'Garantía en años' },
   'handover.yearsRange': { en: 'Whole years, 1 to 10.', es: 'Años enteros, de 1 a 10.' },
   'handover.doneBy': { en: 'Handed over {at:dateTime} by {by:text}', es: 'Entregado {at:dateTime} por {by:text}' },
-  'handover.hash': { en: 'Record {hash:text}', es: 'Registro {hash:text}' },
+  'handover.hash': { en: 'Fingerprint of this record: {hash:text}', es: 'Huella de este documento: {hash:text}' },
 });

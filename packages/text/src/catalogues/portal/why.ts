@@ -22,7 +22,7 @@ export const portalWhy = catalogue({
   'portal.why.tenYearsOneIn': { en: 'That is about 1 in {n:count} over ten years.', es: 'Eso es más o menos 1 en {n:count} en diez años.' },
   'portal.why.tenYearsOfTen': { en: 'That is about {n:count} in 10 over ten years.', es: 'Eso es más o menos {n:count} en 10 en diez años.' },
   'portal.why.freeboard': { en: 'In it, the water should stop about {height:height} below your door.', es: 'Con ella, el agua debe quedar a unas {height:height} bajo su puerta.' },
-  'portal.why.band': { en: 'It could be {low:height} to {high:height}.', es: 'Puede ser de {low:height} a {high:height}.' },
+  'portal.why.band': { en: 'It could be {low:height} to {high:height} below.', es: 'Puede quedar de {low:height} a {high:height} abajo.' },
   'portal.why.bandOver': {
     en: 'It could be {high:height} below. It could also come in.',
     es: 'Puede quedar {high:height} abajo. También puede entrar.',

@@ -11,7 +11,6 @@ import { isSettled, leftCount, nextOf, type ChecklistView } from '../model/view.
 import { HoldPoints } from './HoldPoints.tsx';
 import { ItemDialog } from './ItemDialog.tsx';
 import { ItemRow } from './ItemRow.tsx';
-import { NextControl } from './NextControl.tsx';
 import { Run } from './Run.tsx';
 import './checklists.css';
 
@@ -25,7 +24,6 @@ export function Checklist({ jobId, released }: { readonly jobId: string; readonl
   if (!view) return <ProblemNotice problem={problem} action={<Button onClick={again}>{t('ui.tryAgain')}</Button>} />;
   return (
     <div className="stack">
-      <NextControl view={view} onOpen={setOpen} />
       <p className="run-line faint"><Run views={view.items} next={nextOf(view)?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
       <Groups view={view} onOpen={setOpen} />
       <HoldPoints view={view} />

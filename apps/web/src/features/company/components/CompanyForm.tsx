@@ -17,7 +17,7 @@ type Draft = { readonly [K in keyof Figures]: number | null };
 /** Mounted anew for every version, so what is typed always belongs to the version that was seen. */
 export function CompanyForm({ company, etag }: { readonly company: Company; readonly etag: string | null }) {
   const { t } = useText();
-  const [names, setNames] = useState({ name: company.name, responsibleName: company.responsibleName });
+  const [names, setNames] = useState({ name: company.name, responsibleName: company.responsibleName, phone: company.phone });
   const [place, setPlace] = useState({ state: company.state, timeZone: company.timeZone });
   const [settings, setSettings] = useState<Draft>(figuresOf(company.settings));
   const { write, busy, problem } = useWrite(api.update, { refreshes: [api.read, identity.me] });
@@ -34,6 +34,7 @@ export function CompanyForm({ company, etag }: { readonly company: Company; read
       <TextField label={t('identity.companyName')} value={names.name} maxLength={120} required error={error('name')} onChange={(e) => setNames({ ...names, name: e.target.value })} />
       <TextField label={t('identity.settings.responsibleName')} hint={t('identity.settings.responsibleHint')} value={names.responsibleName} maxLength={120} optional
         error={error('responsibleName')} onChange={(e) => setNames({ ...names, responsibleName: e.target.value })} />
+      <TextField label={t('identity.phone')} hint={t('identity.phoneHint')} value={names.phone} type="tel" maxLength={40} optional error={error('phone')} onChange={(e) => setNames({ ...names, phone: e.target.value })} />
       <StateAndZone value={place} onChange={setPlace} />
       <LengthField kind="height" label={t('identity.settings.handDig')} value={settings.handDigTolerance} onChange={set('handDigTolerance')} error={needed('handDigTolerance')} />
       <NumberField label={t('identity.settings.warranty')} unit={t('identity.settings.months')} value={settings.warrantyMonths} onChange={set('warrantyMonths')} error={needed('warrantyMonths')} />

@@ -1,6 +1,6 @@
 import { isLooser, isOrdered, isReached, limitIds, limits, type LimitId } from '@yardfall/calc';
 import type { WantedLimit } from '@yardfall/contracts';
-import { typedUnit } from '@yardfall/text';
+import { sourceWords, typedUnit } from '@yardfall/text';
 import { useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { TextField } from '../../../components/Field.tsx';
@@ -28,7 +28,7 @@ export function LimitForm({ busy, onSet }: LimitFormProps) {
 
 function Values({ id, busy, onSet }: LimitFormProps & { readonly id: LimitId }) {
   const text = useText();
-  const { t, units } = text;
+  const { t, units, language } = text;
   const limit = limits[id];
   const [pass, setPass] = useState<number | null>(limit.pass);
   const [fail, setFail] = useState<number | null>(limit.fail);
@@ -43,7 +43,7 @@ function Values({ id, busy, onSet }: LimitFormProps & { readonly id: LimitId }) 
   };
   return (
     <form className="stack" onSubmit={submit}>
-      <p>{t('limits.page.usualFrom', { limit: limitText(id, limit, text), source: limit.source })}</p>
+      <p>{t('limits.page.usualFrom', { limit: limitText(id, limit, text), source: sourceWords(language, limit.source) })}</p>
       <NumberField label={t('limits.page.pass')} unit={sign} perUnit={size} value={pass} onChange={setPass} error={pass === null ? t('ui.needed') : undefined} />
       {isReached(limit) ? (
         <NumberField label={t('limits.page.fail')} unit={sign} perUnit={size} value={fail} onChange={setFail}

@@ -1,5 +1,6 @@
 import type { DesignDocument, Finding } from '@yardfall/calc';
 import type { DraftOperation, Revision } from '@yardfall/contracts';
+import { sourceWords } from '@yardfall/text';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { TextField } from '../../../components/Field.tsx';
@@ -39,8 +40,9 @@ export function FindingsList({ document, findings, revision, edit, onSelect }: F
 }
 
 function FindingRow({ document, finding, revision, edit, onSelect }: Omit<FindingsListProps, 'findings'> & { readonly finding: Finding }) {
-  const { t, say } = useText();
+  const { t, say, language } = useText();
   const place = placeName(document, finding.at);
+  const sentence = say(`findings.${finding.code}`, { ...finding.limit, ...finding.params });
   const remedy = finding.remedy;
   const at = finding.at;
   return (
@@ -49,9 +51,9 @@ function FindingRow({ document, finding, revision, edit, onSelect }: Omit<Findin
       <div className="finding-body">
         <p>
           {place === null || at === null ? null : <button type="button" className="finding-place" onClick={() => onSelect(at)}>{place}</button>}{' '}
-          {say(`findings.${finding.code}`, { ...finding.limit, ...finding.params })}
+          {place !== null && sentence.startsWith(`${place}: `) ? sentence.slice(place.length + 2) : sentence}
         </p>
-        <p className="faint">{t('designs.checkSource', { check: finding.check, source: finding.source })}</p>
+        <p className="faint">{t('designs.checkSource', { source: sourceWords(language, finding.source) })}</p>
         {remedy && edit ? <Button onClick={() => edit(remedyOperations(document, remedy))}>{say(`findings.${remedy.code}`, remedy.params)}</Button> : null}
         {finding.severity === 'caution' ? <Acknowledge finding={finding} revision={revision} open={edit !== null} /> : null}
       </div>

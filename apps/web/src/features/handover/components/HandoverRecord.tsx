@@ -23,7 +23,7 @@ export function HandoverRecord({ handover, timeZone, document }: HandoverRecordP
       <p>{t('handover.warranty', { from: handover.warrantyFrom, until: handover.warrantyUntil })}</p>
       <dl className="handover-facts">{facts.map(([name, value]) => (value === '' ? null : <div key={name}><dt>{t(`handover.${name}`)}</dt><dd>{value}</dd></div>))}</dl>
       {handover.asBuilt.length > 0 ? (
-        <Table stacks="labelled" caption={t('handover.asBuilt')}
+        <Table stacks="labelled" caption={t('handover.levels')}
           columns={[{ key: 'what', head: t('handover.level') }, { key: 'built', head: t('handover.asBuilt'), figure: true }, { key: 'designed', head: t('handover.designed'), figure: true }, { key: 'difference', head: t('handover.difference'), figure: true }]}
           rows={handover.asBuilt.map((level) => ({
             key: `${level.part} ${level.field}`,

@@ -21,12 +21,13 @@ export function SetUp({ token }: { readonly token: string }) {
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
-    write({ body: { token, companyName: field('companyName'), ownerName: field('ownerName'), email: field('email'), password: field('password'), ...place } });
+    write({ body: { token, companyName: field('companyName'), phone: field('phone'), ownerName: field('ownerName'), email: field('email'), password: field('password'), ...place } });
   };
   const error = (name: string) => (isNamed(problem, name) ? t('ui.checkField') : undefined);
   return (
     <form className="stack" onSubmit={submit}>
       <TextField label={t('identity.companyName')} name="companyName" maxLength={120} autoComplete="organization" required error={error('companyName')} />
+      <TextField label={t('identity.phone')} hint={t('identity.phoneHint')} name="phone" type="tel" maxLength={40} autoComplete="organization-tel" optional />
       <StateAndZone value={place} onChange={setPlace} />
       <TextField label={t('identity.yourName')} name="ownerName" maxLength={120} autoComplete="name" required error={error('ownerName')} />
       <TextField label={t('identity.email')} name="email" type="email" autoComplete="username" required error={error('email')} />

@@ -1,4 +1,4 @@
-import { jobs, type Job } from '@yardfall/contracts';
+import { jobs, type Job, type Me } from '@yardfall/contracts';
 import { useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
@@ -7,9 +7,14 @@ import { useText } from '../../../lib/reader.tsx';
 import { emptyJob } from '../model/jobDraft.ts';
 import { JobFields } from './JobFields.tsx';
 
-export function NewJobForm({ onDone }: { readonly onDone: (job: Job) => void }) {
-  const { t, language } = useText();
-  const [draft, setDraft] = useState(() => emptyJob(language));
+interface NewJobFormProps {
+  readonly company: Me['company'];
+  readonly onDone: (job: Job) => void;
+}
+
+export function NewJobForm({ company, onDone }: NewJobFormProps) {
+  const { t } = useText();
+  const [draft, setDraft] = useState(() => emptyJob(company));
   const { write, busy, problem } = useWrite(jobs.create, { refreshes: [jobs.list], onDone });
   const submit = (event: FormEvent) => {
     event.preventDefault();

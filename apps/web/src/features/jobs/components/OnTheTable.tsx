@@ -37,7 +37,7 @@ export function OnTheTable({ jobs, now }: { readonly jobs: readonly JobRow[]; re
           <Heading level={3} aside={t('jobs.count', { n: group.jobs.length })}>{t(`jobs.table.${group.key}`)}</Heading>
           <ul>
             {group.jobs.map((job) => (
-              <JobLine key={job.id} job={job} figure={t('ui.days', { n: daysSince(job.updatedAt, now) })}
+              <JobLine key={job.id} job={job} figure={t('jobs.untouchedFor', { days: t('ui.days', { n: daysSince(job.updatedAt, now) }) })}
                 says={job.holds[0] ? say(job.holds[0].code, job.holds[0].params) : t(`jobs.next.${job.stage}`)} />
             ))}
           </ul>

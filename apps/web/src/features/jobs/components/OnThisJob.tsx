@@ -5,6 +5,7 @@ import { Empty } from '../../../components/Empty.tsx';
 import { Heading } from '../../../components/Heading.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
+import { Arrive } from './Arrive.tsx';
 import { JobLine } from './JobLine.tsx';
 import { SmallSection } from './SmallSection.tsx';
 import './OnThisJob.css';
@@ -33,6 +34,7 @@ export function OnThisJob({ jobs, memberId, next }: OnThisJobProps) {
           <SmallSection stage={first.stage} held={first.holds.length > 0} />
           <p className="this-job-name">{first.title}</p>
           <p>{first.address}</p>
+          <Arrive jobId={first.id} />
           {first.holds.map((hold) => <Notice key={hold.id} severity="stop"><p>{say(hold.code, hold.params)}</p></Notice>)}
           {next?.(first)}
           <Link className={next ? 'button button-crew' : 'button button-main button-crew'} to="/jobs/$jobId" params={{ jobId: first.id }} hash={first.stage === 'proving' ? 'proof' : 'work'}>

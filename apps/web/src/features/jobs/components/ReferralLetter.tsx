@@ -1,5 +1,6 @@
 import { jobs } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
+import { Button } from '../../../components/Button.tsx';
 import { Heading } from '../../../components/Heading.tsx';
 import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
@@ -17,11 +18,12 @@ export function ReferralLetter({ jobId }: { readonly jobId: string }) {
     <article className="stack measure">
       <Heading level={3} aside={q('dateTime', writtenAt)}>{t('jobs.letter')}</Heading>
       <h4>{t('jobs.letter.seen')}</h4>
-      <ul>{observations.map((o) => <li key={o.code + o.note}>{say(o.code)} {o.note}</li>)}</ul>
+      <ul className="letter-list">{observations.map((o) => <li key={o.code + o.note}>{say(o.code)}{o.note === '' ? null : <span className="faint letter-note">{o.note}</span>}</li>)}</ul>
       <h4>{t('jobs.letter.call')}</h4>
-      <ul>{referTo.map((code) => <li key={code}>{say(code)}</li>)}</ul>
+      <ul className="letter-list">{referTo.map((code) => <li key={code}>{say(code)}</li>)}</ul>
       <h4>{t('jobs.letter.caution')}</h4>
-      <ul>{cautions.map((code) => <li key={code}>{say(code)}</li>)}</ul>
+      <ul className="letter-list">{cautions.map((code) => <li key={code}>{say(code)}</li>)}</ul>
+      <div className="no-print"><Button onClick={() => print()}>{t('jobs.letter.print')}</Button></div>
     </article>
   );
 }

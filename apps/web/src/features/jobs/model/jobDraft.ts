@@ -1,16 +1,16 @@
-import type { BodyInput, Job, jobs } from '@yardfall/contracts';
-import { defaultPlace } from '../../../lib/places.ts';
+import type { BodyInput, Job, jobs, Me } from '@yardfall/contracts';
 
 export type JobInput = BodyInput<typeof jobs.create>;
 export type ComplaintInput = JobInput['complaint'];
 export type CustomerDraft = JobInput['customer'];
 export type PropertyDraft = JobInput['property'];
 
-export function emptyJob(language: 'en' | 'es'): JobInput {
+/** State, zone and the customer's language as they are for most jobs of this company, whoever is at the phone. */
+export function emptyJob({ language, state, timeZone }: Pick<Me['company'], 'language' | 'state' | 'timeZone'>): JobInput {
   return {
     title: '',
     customer: { name: '', email: null, phones: [], language },
-    property: { address: '', ...defaultPlace(), gateCode: '', notes: '' },
+    property: { address: '', state, timeZone, gateCode: '', notes: '' },
     complaint: {
       words: '', depth: null, startsAfter: null, staysFor: null, door: '', enteredHouse: false, onDryDays: false, timesPerYear: null, tried: '', rainDate: null,
     },

@@ -5,6 +5,7 @@ import { Cautions } from '../../../components/Cautions.tsx';
 import { Empty } from '../../../components/Empty.tsx';
 import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
+import { useBuildRevision } from '../../../hooks/useBuildRevision.ts';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useTickets } from '../api/locates.ts';
@@ -18,6 +19,7 @@ export function LocatesSection({ job }: { readonly job: Job }) {
   const { t } = useText();
   const { may } = useMe();
   const { data, error, isPending, refetch } = useTickets(job.id);
+  const { document } = useBuildRevision(job);
   const [adding, setAdding] = useState(false);
   if (isPending) return <Loading what={t('locates.loading')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
@@ -26,9 +28,9 @@ export function LocatesSection({ job }: { readonly job: Job }) {
   return (
     <div className="stack">
       {items.length === 0 && !adding ? <Empty what={t('locates.none')} why={t('locates.noneWhy')} step={add} /> : <VerdictBlock verdict={verdict} timeZone={job.timeZone} />}
-      {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} timeZone={job.timeZone} edit={may('locates.edit')} alone={items.length === 1} />)}
+      {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} timeZone={job.timeZone} edit={may('locates.edit')} alone={items.length === 1} drawn={document?.site.utilities ?? []} />)}
       {adding ? <NewTicket job={job} onDone={() => setAdding(false)} /> : items.length > 0 && add ? <div>{add}</div> : null}
-      <Cautions which={['firstOneCall', 'handDig', 'privateLines', 'gasStrike']} />
+      <Cautions which={['gasStrike', 'handDig', 'privateLines', 'firstOneCall']} />
     </div>
   );
 }

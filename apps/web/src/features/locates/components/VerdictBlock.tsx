@@ -12,10 +12,7 @@ export function VerdictBlock({ verdict, timeZone }: VerdictBlockProps) {
   const { t, say } = useText();
   if (verdict.mayDig) {
     return (
-      <p className="may-dig">
-        <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true"><circle cx="12" cy="12" r="9" fill="currentColor" /><path className="may-dig-tick" d="M7.5 12.5l3 3 6-7" fill="none" strokeWidth="2" /></svg>
-        {t('locates.mayDig')}
-      </p>
+      <p className="may-dig">{t('locates.mayDig')}</p>
     );
   }
   return (

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { drawnOf, usualCode, expect, test } from 'vitest';
 import { latestAnswers, namesIn, type Response } from './answers.ts';
 
 const said = (utility: string, answer: Response['answer'], id: string): Response => ({ id, utility, answer, note: '', at: '2026-11-25T15:00:00Z', by: 'Ana' });
@@ -9,3 +9,16 @@ test('the latest answer of each utility stands in the order of the ticket', () =
 });
 
 test('names are read one a line or with commas, each once', () => expect(namesIn(' Fiber, Alarm\nFiber ;\n')).toEqual(['Fiber', 'Alarm']));
+
+describe('what the design draws of a utility', () => {
+  const drawn = [
+    { id: 'U1', kind: 'gas', name: 'Gas service', station: 9, level: 29.9, tolerance: 0.6 }, { id: 'U2', kind: 'communication', name: 'Cable drop', station: 17, level: 30, tolerance: 0.6 },
+  ] as const;
+  test.each([['Gas', ['U1']], ['Piedmont natural gas', ['U1']], ['Teléfono', ['U2']], ['Cable', ['U2']], ['Sewer', []], ['Gaston county', []]])('%s', (utility, ids) => {
+    expect(drawnOf(utility, drawn).map(({ id }) => id)).toEqual(ids);
+  });
+});
+
+test('a usual utility is known in both languages, another name stands as it is', () => {
+  expect([usualCode('Power'), usualCode('Electricidad'), usualCode('Piedmont')]).toEqual(['locates.usual.power', 'locates.usual.power', null]);
+});

@@ -4,6 +4,7 @@ import { ProblemNotice } from '../../../components/Notice.tsx';
 import { Page } from '../../../components/Page.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { usePortal } from '../api/portal.ts';
+import { CallUs } from './CallUs.tsx';
 import { Handover } from './Handover.tsx';
 import { Next } from './Next.tsx';
 import { OfferBlock } from './OfferBlock.tsx';
@@ -25,14 +26,17 @@ export function CustomerHome() {
     <Page title={t('portal.title')} lead={t('portal.for', { name: page.customerName, address: page.address })}>
       <div className="your-drain">
         <Next page={page} />
-        {page.handover ? <Handover handover={page.handover} /> : null}
+        {page.handover ? <Handover handover={page.handover} phone={page.company.phone} /> : null}
         {page.drawing ? <WaterAtTheDoor drawing={page.drawing} /> : null}
         <Why texts={page.why} />
         {page.offer ? <OfferBlock key={page.offer.id} offer={page.offer} pumped={page.drawing?.document.system.parts.some((part) => part.kind === 'pump') ?? false} /> : null}
         {page.proof ? <ProofWords proof={page.proof} /> : null}
         <Photos photos={page.photos} />
         <Waivers waivers={page.waivers} />
-        <p className="faint">{t('portal.by', { company: page.company.name })}</p>
+        <div>
+          <p className="faint">{t('portal.by', { company: page.company.name })}</p>
+          <CallUs phone={page.company.phone} />
+        </div>
       </div>
     </Page>
   );

@@ -1,0 +1,23 @@
+import { useState } from 'react';
+import { Dialog } from '../../../components/Dialog.tsx';
+import { Button } from '../../../components/Button.tsx';
+import { useMe } from '../../../hooks/useMe.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { StopWork } from './StopWork.tsx';
+import './found.css';
+
+/** One tap opens the kinds of finding; the report stops the work, the tap alone does not. */
+export function StopButton({ jobId }: { readonly jobId: string }) {
+  const { t } = useText();
+  const { may } = useMe();
+  const [open, setOpen] = useState(false);
+  if (!may('findings.report')) return null;
+  return (
+    <div className="stop-work">
+      <Button kind="danger" size="crew" wide onClick={() => setOpen(true)}>{t('found.stop')}</Button>
+      <Dialog open={open} title={t('found.what')} onClose={() => setOpen(false)}>
+        <StopWork jobId={jobId} onDone={() => setOpen(false)} />
+      </Dialog>
+    </div>
+  );
+}
