@@ -8,7 +8,7 @@ import type { EvidenceProps } from './Evidence.tsx';
 export function PhotoEvidence({ list, view, record }: EvidenceProps) {
   const { t, say } = useText();
   const taken = factsOf(view, 'photo');
-  const { template, requirement } = view.item;
+  const { requirement } = view.item;
   const what = say(itemText(requirement, 'photo'), requirement.params);
   return (
     <div className="stack evidence">

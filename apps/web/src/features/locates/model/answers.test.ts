@@ -1,5 +1,5 @@
-import { drawnOf, usualCode, expect, test } from 'vitest';
-import { latestAnswers, namesIn, type Response } from './answers.ts';
+import { describe, expect, test } from 'vitest';
+import { drawnOf, latestAnswers, namesIn, usualCode, type Response } from './answers.ts';
 
 const said = (utility: string, answer: Response['answer'], id: string): Response => ({ id, utility, answer, note: '', at: '2026-11-25T15:00:00Z', by: 'Ana' });
 
