@@ -16,34 +16,6 @@ beforeAll(async () => {
 });
 afterAll(() => test.close());
 
-describe('finding a job', () => {
-  const titles = async (who: TestCompany['owner'], query: object) => (await who.agent.get('/api/v1/jobs').query(query).expect(200)).body as { items: JobRow[]; next: string | null };
-
-  it('by words of its sealed customer and address, also when it is over, and only among those that the reader may see', async () => {
-    const company = await makeCompany(test, 'Search Yards');
-    const nandu = await newJob(company, { title: 'Ñandú Court', customer: { ...call.customer, name: 'Ágata Fern' } });
-    const over = await newJob(company, { title: 'Old Mill', property: { ...call.property, address: '9 Larch Row' } });
-    await newJob(theirs, { title: 'Ñandú Court' });
-    await post(company.owner.agent, `/jobs/${over.id}/stage`, { stage: 'declined', reason: 'Too far away.' }, 200);
-    const found = async (words: string) => (await titles(company.owner, { words })).items.map(({ title }) => title);
-    expect(await found('nandu agata')).toEqual(['Ñandú Court']);
-    expect(await found('LARCH')).toEqual(['Old Mill']);
-    expect(await found(String(nandu.number))).toContain('Ñandú Court');
-    expect(await found('larch nandu')).toEqual([]);
-    expect((await titles(company.crew, { words: 'nandu' })).items).toEqual([]);
-    expect((await titles(company.owner, {})).items.map(({ title }) => title)).toEqual(['Old Mill', 'Ñandú Court']);
-  });
-
-  it('page by page, without one twice', async () => {
-    const company = await makeCompany(test, 'Paged Yards');
-    for (const title of ['Elm 1', 'Oak', 'Elm 2', 'Elm 3']) await newJob(company, { title });
-    const first = await titles(company.estimator, { words: 'elm', limit: 2 });
-    expect(first.items.map(({ title }) => title)).toEqual(['Elm 3', 'Elm 2']);
-    const second = await titles(company.estimator, { words: 'elm', limit: 2, cursor: first.next });
-    expect([second.items.map(({ title }) => title), second.next]).toEqual([['Elm 1'], null]);
-  });
-});
-
 describe('taking a call', () => {
   it('makes a job with customer, property, urgency, history and the hold that follows from the complaint', async () => {
     const job = await newJob(ours);
@@ -183,3 +155,31 @@ async function count(): Promise<number> {
   const { rows } = await test.owner.query<{ n: string }>('SELECT count(*) AS n FROM job');
   return Number(rows[0]?.n);
 }
+
+describe('finding a job', () => {
+  const titles = async (who: TestCompany['owner'], query: object) => (await who.agent.get('/api/v1/jobs').query(query).expect(200)).body as { items: JobRow[]; next: string | null };
+
+  it('by words of its sealed customer and address, also when it is over, and only among those that the reader may see', async () => {
+    const company = await makeCompany(test, 'Search Yards');
+    const nandu = await newJob(company, { title: 'Ñandú Court', customer: { ...call.customer, name: 'Ágata Fern' } });
+    const over = await newJob(company, { title: 'Old Mill', property: { ...call.property, address: '9 Larch Row' } });
+    await newJob(await makeCompany(test, 'Yards Elsewhere'), { title: 'Ñandú Court' });
+    await post(company.owner.agent, `/jobs/${over.id}/stage`, { stage: 'declined', reason: 'Too far away.' }, 200);
+    const found = async (words: string) => (await titles(company.owner, { words })).items.map(({ title }) => title);
+    expect(await found('nandu agata')).toEqual(['Ñandú Court']);
+    expect(await found('LARCH')).toEqual(['Old Mill']);
+    expect(await found(String(nandu.number))).toContain('Ñandú Court');
+    expect(await found('larch nandu')).toEqual([]);
+    expect((await titles(company.crew, { words: 'nandu' })).items).toEqual([]);
+    expect((await titles(company.owner, {})).items.map(({ title }) => title)).toEqual(['Old Mill', 'Ñandú Court']);
+  });
+
+  it('page by page, without one twice', async () => {
+    const company = await makeCompany(test, 'Paged Yards');
+    for (const title of ['Elm 1', 'Oak', 'Elm 2', 'Elm 3']) await newJob(company, { title });
+    const first = await titles(company.estimator, { words: 'elm', limit: 2 });
+    expect(first.items.map(({ title }) => title)).toEqual(['Elm 3', 'Elm 2']);
+    const second = await titles(company.estimator, { words: 'elm', limit: 2, cursor: first.next });
+    expect([second.items.map(({ title }) => title), second.next]).toEqual([['Elm 1'], null]);
+  });
+});

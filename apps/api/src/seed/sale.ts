@@ -45,6 +45,6 @@ export async function askForMarks(cast: Cast, jobId: string, { number, area, cle
   const ticket = await locates.create(requester, jobId, { number, requestedAt: requester.request.at.toISOString(), area, utilities });
   for (const [index, utility] of utilities.entries()) {
     const answer = clear.includes(utility) ? 'clear' : 'marked';
-    await locates.answer(act(cast, 'owner', daysAgo - 6, 13 + index), jobId, ticket.id, { utility, answer, note: answer === 'marked' ? 'Paint and flags seen' : '' });
+    await locates.answer(act(cast, 'owner', daysAgo - 6, 13 + index), jobId, ticket.id, { utility, answer, note: '' });
   }
 }

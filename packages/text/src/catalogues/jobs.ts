@@ -9,6 +9,7 @@ const frame = catalogue({
   'jobs.count': { en: '{n:plural|# job|# jobs}', es: '{n:plural|# trabajo|# trabajos}' },
   'jobs.all': { en: 'All jobs', es: 'Todos los trabajos' },
   'jobs.all.empty': { en: 'Every job stands here, from the first call to the yearly visit.', es: 'Aquí está cada trabajo, de la primera llamada a la visita anual.' },
+  'jobs.standsAt': { en: 'Stage: {stage:term}. {says:text}', es: 'Etapa: {stage:term}. {says:text}' },
   'jobs.find': { en: 'Find a job', es: 'Buscar un trabajo' },
   'jobs.find.hint': { en: 'Any words of its name, number, customer or address.', es: 'Palabras de su nombre, número, cliente o dirección.' },
   'jobs.find.none': { en: 'No job has these words.', es: 'Ningún trabajo tiene estas palabras.' },

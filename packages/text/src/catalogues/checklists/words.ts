@@ -31,7 +31,7 @@ export const words = catalogue({
   'checklists.signer.inspector': { en: 'inspector', es: 'inspector' },
   'checklists.signer.second': { en: 'second signature after the correction', es: 'segunda firma después de corregir' },
 
-  'checklists.state.open': { en: 'To do', es: 'Por hacer' },
+  'checklists.state.open': { en: 'Not yet', es: 'Aún no' },
   'checklists.state.started': { en: 'Under way', es: 'En marcha' },
   'checklists.state.proven': { en: 'Proven', es: 'Comprobado' },
   'checklists.state.notApplicable': { en: 'Does not apply', es: 'No aplica' },
