@@ -136,7 +136,7 @@ const frame = catalogue({
   'jobs.complaint.triedIs': { en: 'Tried before: {tried:text}', es: 'Se intentó antes: {tried:text}' },
   'jobs.complaint.enteredHouse': { en: 'Water came into the house', es: 'Entró agua a la casa' },
   'jobs.complaint.onDryDays': { en: 'Water stands on dry days too', es: 'También hay agua en días secos' },
-  'jobs.complaint.unknown': { en: 'not said', es: 'no dicho' },
+  'jobs.complaint.unsaid': { en: 'Not said: {what:text}', es: 'Sin decir: {what:text}' },
   'jobs.unit.minutes': { en: 'minutes', es: 'minutos' },
   'jobs.unit.hours': { en: 'hours', es: 'horas' },
   'jobs.unit.times': { en: 'times', es: 'veces' },
