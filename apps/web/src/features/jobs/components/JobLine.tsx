@@ -24,7 +24,7 @@ export function JobLine({ job, says, figure }: JobLineProps) {
         <span className="faint">{t('jobs.line', { number: String(job.number), customer: job.customerName, address: job.address })}</span>
         <span>{says}</span>
       </div>
-      <span className="job-line-figure figure">{figure}</span>
+      <span className="job-line-figure">{figure}</span>
     </li>
   );
 }
