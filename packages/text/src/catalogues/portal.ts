@@ -18,7 +18,7 @@ export const portal = catalogue({
   'portal.water.lead': { en: 'This is your yard, cut like a cake. Move the storm and watch the water at your door.', es: 'Este es su patio, cortado como un pastel. Mueva la lluvia y vea el agua en su puerta.' },
   'portal.picture': { en: 'A side view of your yard with the water at your door', es: 'Su patio visto de lado, con el agua en su puerta' },
   'portal.storm': { en: 'How hard it rains', es: 'Qué tan fuerte llueve' },
-  'portal.storm.years': { en: 'A storm with 1 chance in {years:count} each year', es: 'Una lluvia con 1 chance en {years:count} cada año' },
+  'portal.storm.years': { en: 'A storm with 1 chance in {years:count} each year', es: 'Una lluvia con 1 posibilidad en {years:count} cada año' },
   'portal.storm.short': { en: '1 in {years:count}', es: '1 en {years:count}' },
   'portal.case': { en: 'What is built, what fails', es: 'Qué hay, qué falla' },
   'portal.case.noSystem': { en: 'As it is now', es: 'Como está hoy' },

@@ -18,7 +18,7 @@ export const portalWhy = catalogue({
     en: 'Water runs only downhill. The best place to send it is {shortfall:height} too high for that.',
     es: 'El agua solo corre hacia abajo. El mejor lugar para mandarla queda {shortfall:height} muy alto.',
   },
-  'portal.why.storm': { en: 'We planned for a storm that has 1 chance in {years:count} each year.', es: 'El plan es para una lluvia con 1 chance en {years:count} cada año.' },
+  'portal.why.storm': { en: 'We planned for a storm that has 1 chance in {years:count} each year.', es: 'El plan es para una lluvia con 1 posibilidad en {years:count} cada año.' },
   'portal.why.tenYearsOneIn': { en: 'That is about 1 in {n:count} over ten years.', es: 'Eso es más o menos 1 en {n:count} en diez años.' },
   'portal.why.tenYearsOfTen': { en: 'That is about {n:count} in 10 over ten years.', es: 'Eso es más o menos {n:count} en 10 en diez años.' },
   'portal.why.freeboard': { en: 'In it, the water should stop about {height:height} below your door.', es: 'Con ella, el agua debe quedar a unas {height:height} bajo su puerta.' },
