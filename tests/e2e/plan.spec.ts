@@ -159,7 +159,7 @@ test.describe.serial('the plan and the section of a design', () => {
     });
 
     await expect(design.locator('.findings .mark-stop')).toHaveCount(0, { timeout: 60_000 });
-    const open = design.locator('.findings').getByRole('button', { name: 'Accept this caution by name' });
+    const open = design.locator('.findings').getByRole('button', { name: 'Accept this caution in my name' });
     for (let left = await open.count(); left > 0; left = await open.count()) {
       await open.first().press('Enter');
       await type(design.getByLabel('Why it is acceptable here'), 'Looked at in the yard, acceptable here.');
