@@ -27,6 +27,10 @@ afterAll(() => test.close());
 describe('the demo company', () => {
   it('has four sites where they stand', () => {
     expect([...jobs].map(([address, { stage }]) => [address, stage])).toEqual([['40 Wicker Rd', 'released'], ['9 Ridgeback Ct', 'design'], ['77 Sallow Bend', 'referred'], ['118 Tern Hollow Ln', 'handedOver']]);
+    // The sketch on a home is of what the job has.
+    expect([...jobs].map(([address, { system }]) => [address, system])).toEqual([
+      ['40 Wicker Rd', ['roof', 'pipe', 'swale']], ['9 Ridgeback Ct', ['drain', 'pipe']], ['77 Sallow Bend', null], ['118 Tern Hollow Ln', ['roof', 'drain', 'pipe', 'pump']],
+    ]);
   });
 
   it('sold Tern Hollow at about the illustrative price of $13,588.85 (ours), from the take-off of its design', async () => {

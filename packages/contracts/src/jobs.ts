@@ -69,7 +69,13 @@ const jobCore = {
   createdAt: Instant,
   updatedAt: Instant,
 };
-export const JobRow = z.object(jobCore).meta({ id: 'JobRow' });
+/** What the newest design of a job is made of, as far as a small sketch shows it. */
+export const systemParts = ['roof', 'drain', 'pipe', 'swale', 'pump'] as const;
+export const SystemPart = z.enum(systemParts).meta({ id: 'SystemPart' });
+export type SystemPart = z.infer<typeof SystemPart>;
+
+/** `system` is null as long as nothing is designed. */
+export const JobRow = z.object({ ...jobCore, system: z.array(SystemPart).nullable() }).meta({ id: 'JobRow' });
 export type JobRow = z.infer<typeof JobRow>;
 
 export const Job = z

@@ -28,7 +28,7 @@ export function presentHold(hold: JobRecord['jobHolds_job'][number]): Hold {
   return { id: hold.id, waitsFor: hold.waitsFor as Hold['waitsFor'], code: hold.code, params: hold.params as Hold['params'], since: hold.since.toISOString() };
 }
 
-export function presentRow(job: JobRecord, { person, place }: People, language: Language): JobRow {
+export function presentRow(job: JobRecord, { person, place }: People, language: Language): Omit<JobRow, 'system'> {
   return {
     id: job.id, number: job.number, title: job.title, stage: job.stage as JobRow['stage'], urgency: job.urgency as JobRow['urgency'],
     customerName: person?.name ?? erased(language), address: place?.address ?? erased(language), state: job.property.state, timeZone: job.property.timeZone,

@@ -14,8 +14,12 @@ import { lockJob, requireJob, visibleJobs } from './jobs.access.ts';
 import { jobHistory, jobParts, presentJob, presentRow, type JobRecord } from './jobs.presenter.ts';
 import { moveTo, writeStage } from './stages.ts';
 import { holdsAll, searchStep, wordsOf } from './search.rules.ts';
+import { systemsOf } from './systems.ts';
 import { ended, mayMoveByHand } from './stages.rules.ts';
 import { urgencyOf, visitBy } from './urgency.rules.ts';
+
+/** A row before its system is read, which only the rows that are shown need. */
+type PlainRow = Omit<JobRow, 'system'>;
 
 @Injectable()
 export class JobsService {
@@ -32,15 +36,17 @@ export class JobsService {
     const where = { AND: [visibleJobs(actor), stage === undefined ? {} : { stage }] };
     return this.database.read(actor, async (tx) => {
       const rows = await this.found(tx, actor, where, query);
-      const items = rows.slice(0, query.limit);
+      const shown = rows.slice(0, query.limit);
+      const systems = await systemsOf(tx, actor, shown.map(({ id }) => id));
+      const items = shown.map((row) => ({ ...row, system: systems.get(row.id) ?? null }));
       return { items, next: rows.length > query.limit ? String(items.at(-1)?.number) : null };
     });
   }
 
   /** One more than asked for where there are more. Names and addresses are sealed in the tables, so words are looked for after opening. */
-  private async found(tx: Tx, actor: Actor, where: Prisma.JobWhereInput, { cursor, limit, words }: QueryOf<typeof api.list>): Promise<JobRow[]> {
+  private async found(tx: Tx, actor: Actor, where: Prisma.JobWhereInput, { cursor, limit, words }: QueryOf<typeof api.list>): Promise<PlainRow[]> {
     const wanted = wordsOf(words ?? '');
-    const kept: JobRow[] = [];
+    const kept: PlainRow[] = [];
     let before = cursor === undefined ? null : numberOf(cursor);
     while (kept.length <= limit) {
       const rows = await tx.job.findMany({ where: { AND: [where, before === null ? {} : { number: { lt: before } }] }, include: jobParts, orderBy: { number: 'desc' }, take: searchStep(limit, wanted.length) });

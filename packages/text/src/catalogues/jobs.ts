@@ -15,6 +15,7 @@ const frame = catalogue({
   'jobs.find.none': { en: 'No job has these words.', es: 'Ningún trabajo tiene estas palabras.' },
   'jobs.line': { en: 'Job {number:text}, {customer:text}, {address:text}', es: 'Trabajo {number:text}, {customer:text}, {address:text}' },
   'jobs.smallSection': { en: 'How far it is: {stage:text}', es: 'Hasta dónde va: {stage:text}' },
+  'jobs.smallSection.isHeld': { en: '{stage:text}, held', es: '{stage:text}, detenido' },
   'jobs.smallSection.held': { en: 'How far it is: {stage:text}, and held', es: 'Hasta dónde va: {stage:text}, y detenido' },
 
   'jobs.heldBy': { en: 'What holds each job', es: 'Qué detiene cada trabajo' },

@@ -18,7 +18,7 @@ export function JobLine({ job, says, figure }: JobLineProps) {
   const { t } = useText();
   return (
     <li className="job-line">
-      <SmallSection stage={job.stage} held={job.holds.length > 0} />
+      <SmallSection stage={job.stage} held={job.holds.length > 0} system={job.system} />
       <div className="job-line-words">
         <Link to="/jobs/$jobId" params={{ jobId: job.id }} className="job-line-name">{job.title}</Link>
         <span className="faint">{t('jobs.line', { number: String(job.number), customer: job.customerName, address: job.address })}</span>

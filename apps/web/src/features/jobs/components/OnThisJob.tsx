@@ -31,7 +31,7 @@ export function OnThisJob({ jobs, memberId, next }: OnThisJobProps) {
       <Heading id="on-this-job">{t('jobs.onThisJob')}</Heading>
       {first === undefined ? <Empty what={t('jobs.onThisJob.empty')} why={t('jobs.onThisJob.why')} /> : (
         <div className="this-job">
-          <SmallSection stage={first.stage} held={first.holds.length > 0} />
+          <SmallSection stage={first.stage} held={first.holds.length > 0} system={first.system} />
           <p className="this-job-name">{first.title}</p>
           <p>{first.address}</p>
           <Arrive jobId={first.id} />

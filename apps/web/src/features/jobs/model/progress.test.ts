@@ -1,7 +1,7 @@
 import type { JobRow } from '@yardfall/contracts';
 import { jobStages } from '@yardfall/contracts';
 import { describe, expect, test } from 'vitest';
-import { daysSince, heldBy, sectionParts, standing } from './progress.ts';
+import { daysSince, heldBy, sketched, standing } from './progress.ts';
 
 const now = Date.parse('2031-03-10T12:00:00Z');
 
@@ -9,20 +9,30 @@ function job(title: string, stage: JobRow['stage'], holds: readonly (readonly [J
   return {
     id: title, number: 1, title, stage, urgency: 'normal', customerName: '', address: '', state: 'FL', timeZone: 'America/New_York', assignments: [],
     holds: holds.map(([waitsFor, since], at) => ({ id: `${title}${at}`, waitsFor, code: 'x', params: {}, since })),
-    buildRevisionId: null, releasedAt: null, createdAt: '2031-03-01T12:00:00Z', updatedAt: '2031-03-08T12:00:00Z',
+    system: ['drain', 'pipe', 'pump'], buildRevisionId: null, releasedAt: null, createdAt: '2031-03-01T12:00:00Z', updatedAt: '2031-03-08T12:00:00Z',
   };
 }
 
 describe('the small section', () => {
   test.each(jobStages)('at %s has at most one next part, and nothing done after it', (stage) => {
-    const seen = sectionParts.map((part) => standing(stage)[part]);
-    expect(seen.filter((s) => s === 'next').length).toBeLessThanOrEqual(1);
-    expect([...seen].sort((a, b) => order.indexOf(a) - order.indexOf(b))).toEqual(seen);
+    for (const system of systems) {
+      const seen = [...standing(stage, sketched(system)).values()];
+      expect(seen.filter((s) => s === 'next').length).toBeLessThanOrEqual(1);
+      expect([...seen].sort((a, b) => order.indexOf(a) - order.indexOf(b))).toEqual(seen);
+    }
   });
   const order = ['done', 'next', 'notYet'];
+  const systems = [null, ['drain', 'pipe', 'pump'], ['drain', 'pipe'], ['roof', 'pipe', 'swale']] as const;
 
   test('is whole once the job is handed over', () => {
-    expect(Object.values(standing('handedOver'))).toEqual(Array.from({ length: 6 }, () => 'done'));
+    for (const system of systems) expect([...standing('handedOver', sketched(system)).values()].every((how) => how === 'done')).toBe(true);
+  });
+
+  test('shows what the job has: no pump and pit where there is none, and only the house before a design', () => {
+    expect(sketched(['roof', 'drain', 'pipe', 'pump'])).toEqual(['sill', 'drain', 'pipe', 'basin', 'line', 'outlet']);
+    expect(sketched(['drain', 'pipe'])).toEqual(['sill', 'drain', 'pipe', 'outlet']);
+    expect(sketched(['roof', 'pipe', 'swale'])).toEqual(['sill', 'roof', 'pipe', 'swale', 'outlet']);
+    expect(sketched(null)).toEqual(['sill']);
   });
 });
 

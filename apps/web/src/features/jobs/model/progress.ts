@@ -1,20 +1,32 @@
-import type { JobRow, JobStage } from '@yardfall/contracts';
+import type { JobRow, JobStage, SystemPart } from '@yardfall/contracts';
 
 /** Parts of the small section, in the order that water passes them and a job reaches them. */
-export const sectionParts = ['sill', 'drain', 'pipe', 'basin', 'line', 'outlet'] as const;
+export const sectionParts = ['sill', 'roof', 'drain', 'pipe', 'basin', 'line', 'swale', 'outlet'] as const;
 export type SectionPart = (typeof sectionParts)[number];
 
 const reached: Readonly<Record<JobStage, number>> = {
   intake: 0, visit: 0, design: 1, pricing: 2, offered: 2, accepted: 3, released: 4, installing: 4, proving: 5, handedOver: 6, referred: 1, declined: 0,
 };
 
+/** Steps from the call to the handover. */
+const steps = 6;
+
 export type PartStanding = 'done' | 'next' | 'notYet';
 
+/** The parts that the sketch of a job has: without a pump there is no pit and no pump line, and before a design only the house is known. */
+export function sketched(system: readonly SystemPart[] | null): readonly SectionPart[] {
+  if (system === null) return ['sill'];
+  const has = (part: SystemPart): boolean => system.includes(part);
+  const there: Readonly<Record<SectionPart, boolean>> = {
+    sill: true, roof: has('roof') && !has('drain'), drain: has('drain'), pipe: has('pipe') && (has('drain') || has('roof')), basin: has('pump'), line: has('pump'), swale: has('swale'), outlet: true,
+  };
+  return sectionParts.filter((part) => there[part]);
+}
+
 /** How far a job is, told by its section: done parts solid, the next one bold, the rest thin. */
-export function standing(stage: JobStage): Record<SectionPart, PartStanding> {
-  const count = reached[stage];
-  const of = (index: number): PartStanding => (index < count ? 'done' : index === count ? 'next' : 'notYet');
-  return { sill: of(0), drain: of(1), pipe: of(2), basin: of(3), line: of(4), outlet: of(5) };
+export function standing(stage: JobStage, parts: readonly SectionPart[]): ReadonlyMap<SectionPart, PartStanding> {
+  const count = Math.floor((reached[stage] / steps) * parts.length);
+  return new Map(parts.map((part, index) => [part, index < count ? 'done' : index === count ? 'next' : 'notYet']));
 }
 
 export function isOpen(stage: JobStage): boolean {

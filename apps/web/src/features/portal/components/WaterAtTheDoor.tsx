@@ -11,7 +11,7 @@ import { casesOf, levelWords, memberOf, periodsOf, type Case } from '../model/wa
 import { StormTable } from './StormTable.tsx';
 
 /** Half of a word under the scale stands beyond either end [px]. */
-const ends = { left: 30, right: 30 };
+const ends = { left: 34, right: 44 };
 
 /** The yard cut through, with the highest water of the storm and the case that the reader picks. */
 export function WaterAtTheDoor({ drawing: { document, sillLevel, family } }: { readonly drawing: PortalDrawing }) {
