@@ -66,8 +66,10 @@ const editsOf = (own: string, name: string): DraftOperation[] =>
 describe('two people on one draft, two hundred edits each', () => {
   it('makes what the log says, one edit after the other; every refused one came back with who and what stands there', async () => {
     const { revision } = await draftRevision(ours);
-    const hands: Hand[] = [{ agent: ours.estimator.agent, accepted: [], refused: [] }, { agent: second.agent, accepted: [], refused: [] }];
-    await Promise.all([work(hands[0]!, revision, editsOf('P1', 'One')), work(hands[1]!, revision, editsOf('N1', 'Two'))]);
+    const one: Hand = { agent: ours.estimator.agent, accepted: [], refused: [] };
+    const two: Hand = { agent: second.agent, accepted: [], refused: [] };
+    const hands = [one, two];
+    await Promise.all([work(one, revision, editsOf('P1', 'One')), work(two, revision, editsOf('N1', 'Two'))]);
 
     const after = await get<Revision>(ours.estimator.agent, urlOf(revision));
     const entries = await log(revision);

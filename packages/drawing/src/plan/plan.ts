@@ -112,8 +112,9 @@ function words(shape: PlanShape, figure: PlanFigure | undefined): Label {
 function drawShape(pen: PlanPen, shape: PlanShape, options: PlanOptions, perPixel: number, tolerance: number): void {
   const { role, hatch, weight, dash } = looks[shape.use];
   const points = shape.points.map(pointOf);
-  const first = points[0];
-  if (first === undefined) return;
+  const [place] = shape.points;
+  if (place === undefined) return;
+  const first = pointOf(place);
   const figure = options.figures.find((entry) => entry.shape === shape.id);
   const reach = 9 * perPixel;
   if (shape.kind === 'area') {
@@ -125,11 +126,11 @@ function drawShape(pen: PlanPen, shape: PlanShape, options: PlanOptions, perPixe
     pen.line(shape.id, role, points, weight, dash);
     pen.hits.push({ part: shape.id, points: bandAbout(shape.points, reach) });
   } else if (shape.use === 'tree') {
-    pen.line(shape.id, role, [...circle(shape.points[0]!, 14 * perPixel), [first[0] + 14 * perPixel, first[1]]], 'thin', 'dot');
-    pen.hits.push({ part: shape.id, points: circle(shape.points[0]!, 14 * perPixel) });
+    pen.line(shape.id, role, [...circle(place, 14 * perPixel), [first[0] + 14 * perPixel, first[1]]], 'thin', 'dot');
+    pen.hits.push({ part: shape.id, points: circle(place, 14 * perPixel) });
   } else {
     pen.mark(shape.id, role, shape.use === 'sill' ? 'levelMark' : 'dutyPoint', first);
-    pen.hits.push({ part: shape.id, points: circle(shape.points[0]!, 12 * perPixel) });
+    pen.hits.push({ part: shape.id, points: circle(place, 12 * perPixel) });
   }
   pen.text(shape.id, role === 'ground' ? 'ink' : role, middleOf(shape), words(shape, figure), shape.kind === 'area' ? 'above' : 'right', figure === undefined ? 2 : 1);
 }

@@ -47,7 +47,7 @@ function Group({ title, rows }: { readonly title: string; readonly rows: readonl
     if (typeof value === 'number' && kind.as === 'quantity') return q(kind.quantity, value);
     if (typeof value === 'number' && kind.as === 'field' && (kind.field === 'level' || kind.field === 'length' || kind.field === 'slope')) return q(kind.field, value);
     if (typeof value === 'number' && kind.as === 'field' && kind.field === 'size') return q('height', value);
-    return typeof value === 'object' ? JSON.stringify(value) : String(value);
+    return typeof value === 'string' ? value : JSON.stringify(value);
   }
   function what({ name, label, path }: Difference): string {
     const field = label === null ? path.join(' ') : t(label as 'designs.field.name');

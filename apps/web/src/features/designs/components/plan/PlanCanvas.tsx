@@ -50,8 +50,9 @@ export function PlanCanvas({ jobId, document, ground, hand, extent, size, select
   const view = projection(extent, size.width, size.height);
   const perPixel = (extent.x1 - extent.x0) / Math.max(size.width, 1);
   const shapes = document.site.plan?.shapes ?? [];
-  const shown = live === null ? document : { ...document, site: { ...document.site, plan: { ...document.site.plan!, shapes: shapes.map((shape) => (shape.id === live.id ? live : shape)) } } };
-  const picture = document.site.plan?.picture ?? null;
+  const drawnPlan = document.site.plan;
+  const shown = live === null || drawnPlan === null ? document : { ...document, site: { ...document.site, plan: { ...drawnPlan, shapes: shapes.map((shape) => (shape.id === live.id ? live : shape)) } } };
+  const picture = drawnPlan?.picture ?? null;
   const display = plan(shown, { ...size, extent, ground, figures: planFigures(shown), checks: planChecks(shown), scaleUnit: units === 'us' ? 'foot' : 'metre', over: picture !== null });
   const tree = toSvg(display, { ...size, label: (code, params) => say(code, params), title: null, idPrefix: `plan-${id}`, selected: selected?.id ?? null, hits: hand === 'choose' });
 
@@ -109,14 +110,14 @@ export function PlanCanvas({ jobId, document, ground, hand, extent, size, select
   const over = live ?? selected;
   return (
     // The drawing is a group whose shapes are buttons; the frame takes the pointer for moving and drawing.
-    // oxlint-disable-next-line jsx-a11y/no-static-element-interactions
+    // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions
     <div className={`plan-canvas plan-hand-${hand}`} role="application" aria-label={t('plan.picture')} tabIndex={0}
       onPointerDown={down} onPointerMove={move} onPointerUp={up} onPointerCancel={() => { setDrag(null); setLive(null); }} onPointerLeave={() => setHover(null)} onWheel={wheel} onKeyDown={keys}>
       <svg viewBox={`0 0 ${String(size.width)} ${String(size.height)}`} width={size.width} height={size.height} aria-hidden="true">
         {picture ? <Backdrop href={urlOf(photos.file, { params: { jobId, photoId: picture.photo, copy: 'original' } })} picture={picture} view={view} /> : null}
         {elementOf(tree, 0, { onSelect: undefined, partName: undefined, selected: selected?.id ?? null })}
         {over && hand === 'choose' ? over.points.map((point, at) => <Corner key={at} at={view.toPixels([point.x, point.y])} />) : null}
-        {path.length > 0 || hover ? <Path path={path} hover={hover} toPixels={view.toPixels} /> : null}
+        {path.length > 0 || hover ? <Path path={path} hover={hover} toPixels={(at) => view.toPixels(at)} /> : null}
       </svg>
     </div>
   );

@@ -22,12 +22,12 @@ export function PlanChecks({ document, edit, onShow }: PlanChecksProps) {
     <section className="stack">
       <Heading level={3}>{t('plan.checks')}</Heading>
       <ul className="findings">
-        {checks.map(({ code, shapes, params }, at) => (
-          <li key={`${code} ${shapes.join(' ')} ${String(at)}`}>
+        {checks.map(({ code, shapes: [first, ...others], params }, at) => (
+          <li key={`${code} ${[first, ...others].join(' ')} ${String(at)}`}>
             <FindingMark severity="caution" />
             <div className="finding-body">
               <p>{say(code, params)}</p>
-              {shapes[0] === undefined ? null : <Button kind="text" onClick={() => onShow(shapes[0]!)}>{t('plan.show')}</Button>}
+              {first === undefined ? null : <Button kind="text" onClick={() => onShow(first)}>{t('plan.show')}</Button>}
             </div>
           </li>
         ))}

@@ -59,7 +59,7 @@ function Sheet({ jobId, document, edit }: PlanEditorProps) {
   const take = (next: Hand) => {
     setHand(next);
     setPath([]);
-    if (isDrawing(next) && !usesOf[next].includes(use)) setUse(usesOf[next][0]!);
+    if (isDrawing(next) && !usesOf[next].includes(use)) setUse(usesOf[next][0] ?? use);
     if (next !== 'choose') setChosen(null);
   };
   const finish = (points: readonly Position[], kind: PlanShape['kind']) => {
@@ -87,7 +87,8 @@ function Sheet({ jobId, document, edit }: PlanEditorProps) {
     } else if (event.key === 'Escape') setPath(path.slice(0, -1));
     else if (event.key === '+' || event.key === '-') setView(zoomed(extent, event.key === '+' ? 1.25 : 0.8, middle(extent)));
   };
-  const tiePlaces = plan.picture && hand === 'tie' ? path.map((at) => toPicture(plan.picture!, shownScale(plan.picture!), at)) : [];
+  const { picture } = plan;
+  const tiePlaces = picture && hand === 'tie' ? path.map((at) => toPicture(picture, shownScale(picture), at)) : [];
 
   return (
     <div className="stack">

@@ -34,8 +34,11 @@ function answer({ id, site, level, interval }: GroundRequest): GroundAnswer {
   try {
     const ground = triangulateSurvey(planGround(site));
     const drainage = findLowSpots(ground);
-    const outer = documentLowSpots(ground, drainage).toSorted((a, b) => drainage.lowSpots[b.index]!.volume - drainage.lowSpots[a.index]!.volume);
-    const spots = outer.map(({ index }) => drainage.lowSpots[index]!);
+    const found = documentLowSpots(ground, drainage).flatMap((low) => {
+      const spot = drainage.lowSpots[low.index];
+      return spot === undefined ? [] : [{ low, spot }];
+    }).toSorted((a, b) => b.spot.volume - a.spot.volume);
+    const spots = found.map(({ spot }) => spot);
     const range = Math.max(...ground.level) - Math.min(...ground.level);
     const step = range / interval > mostContours ? interval * Math.ceil(range / interval / mostContours) : interval;
     const water = spots.flatMap((spot) => {
@@ -48,10 +51,7 @@ function answer({ id, site, level, interval }: GroundRequest): GroundAnswer {
         contours: contourLines(ground, step), arrows: flowArrows(ground).slice(0, mostArrows), water,
         lowSpots: spots.map(({ bottom, spillPoint, spillLevel }) => ({ bottom, spillPoint, spillLevel })),
       },
-      lows: outer.map(({ index, rimLevel, stageArea }) => {
-        const { bottom, volume, area } = drainage.lowSpots[index]!;
-        return { bottom: bottom.level, spill: rimLevel, volume, area, stageArea };
-      }),
+      lows: found.map(({ low: { rimLevel, stageArea }, spot: { bottom, volume, area } }) => ({ bottom: bottom.level, spill: rimLevel, volume, area, stageArea })),
     };
   } catch (error) {
     const known = error as { readonly code?: unknown; readonly params?: Params };
