@@ -41,9 +41,8 @@ function linesOf(surface: Ground, links: Map<ShoreKey, ShoreKey>, level: number)
   const reached = new Set(links.values());
   const starts = [...links.keys()];
   const found: Contour[] = [];
-  // open lines from their ends first, then what is left: rings
+  // open lines from their ends first, then what is left: rings; a start that was passed already gives no second place
   for (const start of [...starts.filter((key) => !reached.has(key)), ...starts]) {
-    if (!links.has(start)) continue;
     const { keys, closed } = chainFrom(links, start);
     const points = placesOf(surface, keys, level, closed);
     if (points.length > 1) found.push({ level, closed, points });

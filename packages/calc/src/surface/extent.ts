@@ -10,8 +10,7 @@ export interface WaterPolygon { readonly outer: readonly Position[]; readonly ho
 
 /** Signed area of a ring [m2], above zero counter-clockwise. */
 export function ringArea(ring: readonly Position[]): number {
-  const origin = ring[0];
-  if (origin === undefined) return 0;
+  const origin = ring[0]!; // an empty ring asks nothing of it
   let twice = 0;
   for (let i = 1; i + 1 < ring.length; i += 1) {
     const p = ring[i]!;

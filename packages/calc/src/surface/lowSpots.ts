@@ -54,7 +54,7 @@ function kept(hollows: readonly Hollow[], index: number): number {
 
 /** For each vertex the simple low spot that water from it reaches; earlier vertices are known when later ones ask. */
 function drains(made: Flood): Int32Array {
-  const { rank, down, hollows, hollowOf } = made;
+  const { rank, down, hollows } = made;
   const goal = new Int32Array(rank.length).fill(-1);
   const order = [...rank.keys()].sort((p, q) => rank[p]! - rank[q]!);
   const pitOf = new Int32Array(rank.length);
@@ -64,14 +64,14 @@ function drains(made: Flood): Int32Array {
   const resolve = (start: number): number => {
     for (let pit = pitOf[start]!; ; ) {
       const i = ofPit.get(pit);
-      if (i === undefined || hollowOf[pit]! < 0) return -1;
+      if (i === undefined) return -1;
       const hollow = hollows[i]!;
       if (hollow.partOf === null) return i;
       if (hollow.over === null) return -1;
       pit = pitOf[hollow.over]!;
     }
   };
-  for (const v of order) goal[v] = down[v]! < 0 ? resolve(v) : goal[down[v]!]!;
+  for (const v of order) goal[v] = resolve(v);
   return goal;
 }
 

@@ -76,8 +76,18 @@ describe('the shore', () => {
 });
 
 describe('water in plan', () => {
-  const total = (ground: Ground, spot: GroundLowSpot, level: number) =>
-    waterExtent(ground, spot, level).reduce((sum, { outer, holes }) => sum + ringArea(outer) + holes.reduce((less, hole) => less + ringArea(hole), 0), 0);
+  const total = (ground: Ground, spot: GroundLowSpot, level: number): number => {
+    let sum = 0;
+    for (const { outer, holes } of waterExtent(ground, spot, level)) {
+      for (const ring of [outer, ...holes]) {
+        // no place twice in a row, nor the first one at the end; no hole without area
+        if (ring.some((p, i) => { const q = ring[(i + 1) % ring.length]!; return p.x === q.x && p.y === q.y; })) return NaN;
+        if (Math.abs(ringArea(ring)) < 1e-12) return NaN;
+        sum += ringArea(ring);
+      }
+    }
+    return sum;
+  };
   const deepest = (ground: Ground) => findLowSpots(ground).lowSpots.at(-1)!;
 
   it('rings have areas by the shoelace formula', () => {
@@ -122,7 +132,7 @@ describe('water in plan', () => {
     for (const look of looks({ points: spots([[0, 0, 3], [5, 0, 3], [10, 0, 3], [0, 4, 3], [5, 4, 3], [10, 4, 3], [0, 2, 3], [5, 2, 1.6], [10, 2, 1.8], [2.5, 2, 1], [7.5, 2, 1.2]]) })) {
       const ground = triangulateSurface(look);
       const both = deepest(ground);
-      for (const level of [1.1, 1.5, 1.7, 1.8]) expect(total(ground, both, level)).toBeCloseTo(stageAt(ground, both.faces, level).area, 9);
+      for (const level of [1.1, 1.2, 1.5, 1.6, 1.7, 1.8]) expect(total(ground, both, level)).toBeCloseTo(stageAt(ground, both.faces, level).area, 9);
       expect([1, 1.1, 1.2, 1.5, 1.7].map((level) => waterExtent(ground, both, level).length)).toEqual([0, 1, 1, 2, 1]);
       expect(() => waterExtent(ground, both, 0.99)).toThrow('surface.outsideLowSpot at level');
     }
@@ -144,7 +154,8 @@ describe('contours', () => {
     }
   });
 
-  it('of an even slope below zero, at every whole multiple and no more', () => {
+  it('of an even slope below zero, at every whole multiple and no more, far from zero as well', () => {
+    for (const look of looks({ points: grid(4, 3, 1, (x) => 700 + x / 4) })) expect(contourLines(triangulateSurface(look), 0.25).map(({ level }) => level)).toEqual([700.25, 700.5, 700.75, 701]);
     const ground = triangulateSurface({ points: grid(4, 3, 1, (x) => x / 4 - 0.65) });
     expect(contourLines(ground, 0.2).map(({ level, points }) => [level, lengthOf(points, false)])).toEqual([-3, -2, -1, 0, 1].map((k) => [k * 0.2, 3]).map(([level, length]) => [expect.closeTo(level!, 12), expect.closeTo(length!, 9)]));
     for (const { level, points } of contourLines(ground, 0.2)) for (const point of points) expect(point.x).toBeCloseTo(4 * (level + 0.65), 9);
@@ -170,6 +181,7 @@ describe('section over the ground', () => {
     for (const [a, b, wanted] of [
       [[10, 21], [14, 21], [[0, 3], [1, 2], [3, 2], [4, 3]]], [[14, 21], [10, 21], [[0, 3], [1, 2], [3, 2], [4, 3]]], [[12, 20], [12, 24], [[0, 3], [2, 1], [4, 3]]],
       [[11, 21], [13, 23], [[0, 2], [Math.sqrt(2), 1], [Math.sqrt(8), 2]]], [[11.5, 20.5], [12.5, 20.5], [[0, 2.5], [1, 2.5]]], [[10, 20], [14, 20], [[0, 3], [4, 3]]],
+      [[12.1, 22], [10, 22], [[0, 1.1], [0.1, 1], [2.1, 3]]], [[12, 21.95], [12, 24], [[0, 1.05], [0.05, 1], [2.05, 3]]],
     ] as const) {
       const stretches = groundProfile(ground, [{ x: a[0], y: a[1] }, { x: b[0], y: b[1] }]);
       expect(stretches.map((stretch) => stretch.map(({ station, level }) => [station, level]))).toEqual([wanted.map(([station, level]) => [expect.closeTo(station, 9), expect.closeTo(level, 9)])]);

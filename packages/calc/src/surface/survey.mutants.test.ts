@@ -60,6 +60,7 @@ describe('a survey that is no survey', () => {
       expect(spread(rows)).toThrow('surface.inLine at points');
     }
     expect(spread([[0, 0], [1, 0], [0.5, 1.05e-4]])).not.toThrow();
+    expect(spread([[1000, 1000], [1001, 1000], [1000.5, 1000.00011]])).not.toThrow();
     expect(spread([[0, 0], [1, 0]])).toThrow('surface.tooFewPoints at points');
   });
 

@@ -1,78 +1,14 @@
 import { describe, expect, it, vi } from 'vitest';
 import { eachLook, near, vertexAt } from '../testing/looks.ts';
-import { grid, spots } from '../testing/surveys.ts';
-import { groundCatchments } from './catchments.ts';
+import { grid } from '../testing/surveys.ts';
 import { lowestCorner, stepFromVertex } from './descent.ts';
-import { flowArrows } from './flowArrows.ts';
 import { descend, flowPath } from './flowPath.ts';
-import { faceAt } from './locate.ts';
+import { faceAt, gradientOf, levelAt } from './locate.ts';
 import { findLowSpots } from './lowSpots.ts';
-import { distanceBetween, neighborsOf, steepestOf } from './neighbors.ts';
-import type { Ground, SurfaceInput } from './surface.ts';
 import { triangulateSurface } from './triangulate.ts';
 
 // A busy machine is slow; what is asserted here is never a time.
 vi.setConfig({ testTimeout: 60_000 });
-
-describe('neighbors', () => {
-  // A square with its middle: four triangles; one wall along the side y = 0.
-  const square: SurfaceInput = { points: spots([[10, 20, 1], [14, 20, 1], [14, 23, 1], [10, 23, 1], [12, 21.5, 0]]), walls: [{ id: 'W', points: [{ x: 10, y: 20 }, { x: 14, y: 20 }] }] };
-  it('every vertex once, and who stands on the open edge', () => {
-    eachLook(square, (ground, look) => {
-      const { of, open, leaving } = neighborsOf(ground);
-      const middle = vertexAt(ground, look({ x: 12, y: 21.5 }));
-      expect([of[middle]!.length, open[middle]]).toEqual([4, 0]);
-      of.forEach((list, v) => {
-        expect(new Set(list).size).toBe(list.length);
-        expect(ground.triangles[leaving[v]!]).toBe(v);
-        if (v !== middle) expect([list.length, open[v]]).toEqual([3, 1]);
-      });
-    });
-    // All walls: no open edge.
-    const yard = triangulateSurface({ points: square.points, walls: [{ id: 'W', points: [[10, 20], [14, 20], [14, 23], [10, 23], [10, 20]].map(([x, y]) => ({ x: x!, y: y! })) }] });
-    expect([...neighborsOf(yard).open]).toEqual([0, 0, 0, 0, 0]);
-  });
-
-  it('the steepest way down, the earliest flooded of two as steep, none on a bottom', () => {
-    const ground: Ground = { x: [5, 8, 5, 5, 3], y: [7, 11, 5, 9, 7], level: [10, 5, 9, 9, 9], pointId: [], triangles: [], twins: [], lines: [] };
-    expect([distanceBetween(ground, 0, 1), distanceBetween(ground, 1, 0), distanceBetween(ground, 0, 2), distanceBetween(ground, 0, 4)]).toEqual([5, 5, 2, 2]);
-    const rank = Int32Array.from([4, 0, 3, 1, 2]);
-    // 5 m down in 5 m; 1 m down in 2 m three times, of which 3 was flooded first.
-    expect([steepestOf(ground, rank, 0, [2, 1, 3]), steepestOf(ground, rank, 0, [1, 2]), steepestOf(ground, rank, 0, [2, 3, 4]), steepestOf(ground, rank, 0, [3, 4, 2]), steepestOf(ground, rank, 0, [4, 2])]).toEqual([1, 1, 3, 3, 4]);
-    expect([steepestOf(ground, rank, 1, [0, 2]), steepestOf(ground, rank, 0, [])]).toEqual([-1, -1]);
-    const level = { ...ground, level: [9, 9, 9, 9, 9] };
-    expect([steepestOf(level, rank, 0, [2, 3, 4]), steepestOf(level, rank, 3, [2, 1])]).toEqual([3, 1]);
-  });
-});
-
-describe('arrows', () => {
-  it('stand at the middle of their triangles', () => {
-    // A kite: its short diagonal at x = 12 parts it into two triangles. It falls 0.1 to the right.
-    eachLook({ points: spots([[10, 20, 1], [12, 19, 0.8], [14, 20, 0.6], [12, 21, 0.8]]) }, (ground, look) => {
-      const arrows = flowArrows(ground);
-      expect(arrows).toHaveLength(2);
-      expect(arrows.map(({ from }) => from)).toEqual(expect.arrayContaining([near(look({ x: 34 / 3, y: 20 })), near(look({ x: 38 / 3, y: 20 }))]));
-      for (const { direction, slope } of arrows) expect([direction, slope]).toEqual([near(look({ x: 1, y: 0 })), expect.closeTo(0.1, 12)]);
-    });
-  });
-});
-
-describe('catchments', () => {
-  it('a triangle over a divide belongs where its middle drains', () => {
-    // P Q V falls to V, which stands on the divide between the pit on the left and the one on the right; its middle is right of V.
-    for (const far of [100, -100]) {
-      const [p, q, v] = [[0, 4, 2], [8, 4, 2], [2, 0, 1]].map(([x, y, level]) => ({ x: x! + far, y: y! + far, level: level! })) as [Spot, Spot, Spot];
-      const points = spots([[-3, 1, 0], [10, 1, 0], [2, -6, 5], [-8, 8, 5], [-8, -6, 5], [14, 8, 5], [14, -6, 5], [3, 9, 5]].map(([x, y, level]) => [x! + far, y! + far, level!] as const));
-      eachLook({ points, breaklines: [{ id: 'B', points: [p, q, v, p] }] }, (ground, look) => {
-        const drainage = findLowSpots(ground);
-        const face = faceAt(ground, look({ x: 3 + far, y: 3 + far }));
-        const owner = groundCatchments(ground, drainage).find(({ faces }) => faces.includes(face))!;
-        expect(drainage.lowSpots[owner.lowSpot!]!.bottom).toMatchObject(look({ x: 10 + far, y: 1 + far }));
-      });
-    }
-  });
-});
-type Spot = { readonly x: number; readonly y: number; readonly level: number };
 
 describe('one step down', () => {
   const plane = { points: grid(4, 4, 1, (x, y) => 5 - 0.03 * x - 0.04 * y) };
@@ -89,6 +25,32 @@ describe('one step down', () => {
           else expect(step).toMatchObject({ at: 'vertex', place: near(look(i === 4 ? { x: 4, y: j + 1 } : { x: i + 1, y: 4 })) });
         }
       }
+    });
+  });
+
+  it('from a vertex of rough ground: as steep as any direction round it, by the degree and along every edge', () => {
+    eachLook({ points: grid(5, 5, 1, (x, y) => ((x * 29 + y * 17 + x * y * 11) % 31) / 10 + x / 100 + y / 1000) }, (ground, look) => {
+      const middle = look({ x: 2.5, y: 2.5 });
+      const drainage = findLowSpots(ground);
+      let inside = 0;
+      ground.x.forEach((x, vertex) => {
+        const y = ground.y[vertex]!;
+        let steepest = 0;
+        const around = Array.from({ length: 360 }, (_, k) => (k * Math.PI) / 180);
+        const toOthers = ground.x.map((ox, v) => Math.atan2(ground.y[v]! - y, ox - x));
+        for (const angle of [...around, ...toOthers]) {
+          const place = { x: x + 0.01 * Math.cos(angle), y: y + 0.01 * Math.sin(angle) };
+          const there = levelAt(ground, place);
+          if (there !== null && Math.abs(place.x - middle.x) <= 2.5 + 1e-9 && Math.abs(place.y - middle.y) <= 2.5 + 1e-9) steepest = Math.max(steepest, (ground.level[vertex]! - there) / 0.01);
+        }
+        const step = stepFromVertex(ground, drainage, vertex);
+        const rise = step?.at === 'face' ? gradientOf(ground, step.face) : null;
+        if (step?.at === 'face') expect([0, 1, 2].map((k) => ground.triangles[3 * step.face + k])).toContain(vertex);
+        if (rise) inside += 1;
+        const found = step === null || step.at === 'off' ? 0 : rise ? Math.sqrt(rise.x * rise.x + rise.y * rise.y) : (ground.level[vertex]! - levelAt(ground, step.place)!) / Math.sqrt((step.place.x - x) * (step.place.x - x) + (step.place.y - y) * (step.place.y - y));
+        expect(Math.abs(found - steepest)).toBeLessThan(0.004 * Math.max(1, steepest));
+      });
+      expect(inside).toBeGreaterThan(3);
     });
   });
 
@@ -134,6 +96,23 @@ describe('ways of water', () => {
     });
   });
 
+  it('from a vertex on it goes as water that begins there: down a gully, or out of a valley onto a plane', () => {
+    // A slope of 1/8 to the right with a deep place below it; a valley along y = 2 that opens onto a plane at x = 3.
+    const gully = grid(5, 4, 1, (x, y) => (x === 3 && y === 1 ? 4 : 5 - x / 8));
+    const valley = grid(8, 4, 1, (x, y) => (x <= 3 ? Math.abs(y - 2) / 4 - x / 8 : -0.4 - (x - 3) * 0.06 - (y - 2) * 0.08));
+    for (const [points, from, through] of [[gully, { x: 0.5, y: 2 }, { x: 2, y: 2 }], [valley, { x: 0.75, y: 3.5 }, { x: 3, y: 2 }]] as const) {
+      eachLook({ points }, (ground, look) => {
+        const drainage = findLowSpots(ground);
+        const path = flowPath(ground, drainage, look(from)).points;
+        const vertex = vertexAt(ground, look(through));
+        const at = path.findIndex((p) => Math.abs(p.x - ground.x[vertex]!) + Math.abs(p.y - ground.y[vertex]!) < 1e-12);
+        expect(at).toBeGreaterThan(0);
+        const own = descend(ground, drainage, { at: 'vertex', vertex, place: { x: ground.x[vertex]!, y: ground.y[vertex]! } }, new Map()).points;
+        expect(path.slice(at)).toEqual(own.map(near));
+      });
+    }
+  });
+
   it('over a level bench to its edge and down', () => {
     // Level from x = 1 to 2, then down to x = 4: from the bench to a vertex at its lower side, and straight on.
     eachLook({ points: grid(4, 3, 1, (x, y) => (x <= 2 ? 1 : 1 - (x - 2) / 4) + (y === 0 || y === 3 || x === 0 ? 0.5 : 0)) }, (ground, look) => {
@@ -170,6 +149,24 @@ describe('ways of water', () => {
       expect([...drainage.drainsTo].filter((goal) => goal === 0).length).toBeGreaterThan(7);
       for (let x = 0; x <= 5; x += 1) expect(drainage.drainsTo[vertexAt(ground, look({ x, y: 1 }))]).toBe(0);
     });
+  });
+
+  it('over a gentle rim as well, and into a low spot at a wall', () => {
+    // Back into the hollow it falls 2 mm in a meter, on over the rim 0.5 mm.
+    const gentle = [1, -1, 0.0995, 0.1, 0.098, 0.2, 0.3, 0.4];
+    eachLook({ points: grid(7, 2, 1, (x, y) => (y === 1 ? gentle[x]! : 2 + x / 100)).map((p) => ({ ...p, x: p.x - 1 })) }, (ground, look) => {
+      expect(flowPath(ground, findLowSpots(ground), look({ x: 3.5, y: 1 })).points).toEqual([3.5, 3, 2, 1, 0].map((x) => near(look({ x, y: 1 }))));
+    });
+    const yard = [{ id: 'W', points: [[0, 0], [6, 0], [6, 2], [0, 2], [0, 0]].map(([x, y]) => ({ x: x!, y: y! })) }];
+    eachLook({ points: grid(6, 2, 1, (x, y) => (y === 1 ? gentle[x + 1]! : 2 + x / 100)), walls: yard }, (ground, look) => {
+      const { drainsTo } = findLowSpots(ground);
+      for (let x = 0; x <= 6; x += 1) expect(drainsTo[vertexAt(ground, look({ x, y: 1 }))]).toBe(0);
+    });
+    const slope = triangulateSurface({ points: grid(3, 3, 1, (x) => 2 - x / 10) });
+    for (let face = 0; face < 3; face += 1) {
+      const [x, y] = [slope.x, slope.y].map((axis) => [0, 1, 2].reduce((sum, k) => sum + axis[slope.triangles[3 * face + k]!]! / 3, 0)) as [number, number];
+      expect(flowPath(slope, findLowSpots(slope), { x, y }).points[0]).toEqual({ x, y });
+    }
   });
 
   it('over the rim at the open edge it is off', () => {
