@@ -65,8 +65,8 @@ export async function hunt(mutants, scripts, told) {
     /** @type {Tried[]} */
     const tried = [];
     for (const mutant of mutants) {
-      const wanted = seen.filter(({ hits }) => hits.includes(mutant.id)).sort((a, b) => a.time - b.time).map(({ script, name }) => ({ script, name }));
-      const { answer } = await thread.ask({ kind: 'one', mutant: mutant.id, wanted, allowed: most * 10 + 10_000 }, { answer: 'nothing: it does not end' }, PATIENCE);
+      const wanted = seen.filter(({ hits }) => hits.includes(mutant.id)).sort((a, b) => a.time - b.time).map(({ script, name, rounds }) => ({ script, name, rounds }));
+      const { answer } = await thread.ask({ kind: 'one', mutant: mutant.id, wanted, most }, { answer: 'nothing: it does not end' }, PATIENCE);
       tried.push({ ...mutant, noticedBy: answer, met: wanted.length > 0 });
       told(/** @type {Tried} */ (tried[tried.length - 1]));
     }

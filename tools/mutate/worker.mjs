@@ -4,14 +4,16 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { carryOut, collect, compiled } from './examples.mjs';
 
 /** @typedef {import('./bundle.mjs').Script} Script */
-/** @typedef {{ script: number, name: string, time: number, hits: number[] }} Seen an example with the mutants that it meets */
+/** @typedef {{ script: number, name: string, time: number, rounds: number, hits: number[] }} Seen an example with the mutants that it meets and the rounds of its loops */
+/** @typedef {{ script: number, name: string, rounds: number }} Wanted */
 
 const port = parentPort;
 if (port === null) throw new Error('this file runs as a thread');
 const scripts = /** @type {Script[]} */ (workerData).map(compiled);
 
-/** Rounds of loops that no example needs; a mutant that comes so far does not end. */
+/** Rounds of loops that no example needs; a mutant that comes so far does not end. What fills a list meanwhile must not fill the memory. */
 let allowed = Infinity;
+const tenfold = (/** @type {number} */ needed) => needed * 10 + 2_000_000;
 let rounds = 0;
 let hung = false;
 const guard = () => {
@@ -35,7 +37,7 @@ async function asTheyAre() {
     rounds = 0;
     const examples = collect(script, (id) => { hits.add(id); return false; }, guard);
     const always = hits;
-    const collecting = rounds;
+    most = Math.max(most, rounds);
     for (const example of examples) {
       hits = new Set();
       rounds = 0;
@@ -45,26 +47,28 @@ async function asTheyAre() {
       } catch (error) {
         failed.push(`${example.name}: ${error instanceof Error ? error.message : String(error)}`);
       }
-      most = Math.max(most, rounds + collecting);
-      seen.push({ script: index, name: example.name, time: performance.now() - start, hits: [...new Set([...always, ...hits])] });
+      seen.push({ script: index, name: example.name, time: performance.now() - start, rounds, hits: [...new Set([...always, ...hits])] });
     }
   }
   return { seen, failed, most };
 }
 
-/** @param {number} mutant @param {readonly { script: number, name: string }[]} wanted @returns {Promise<string | null>} what noticed it */
-async function noticedBy(mutant, wanted) {
+/** @param {number} mutant @param {readonly Wanted[]} wanted @param {number} most rounds while the examples are collected @returns {Promise<string | null>} what noticed it */
+async function noticedBy(mutant, wanted, most) {
   const on = (/** @type {number} */ id) => id === mutant;
   for (const script of new Set(wanted.map((item) => item.script))) {
     rounds = 0;
     hung = false;
     // quick ones first: most mutants are noticed at once
-    const place = new Map(wanted.filter((item) => item.script === script).map(({ name }, i) => [name, i]));
+    const place = new Map(wanted.filter((item) => item.script === script).map(({ name, rounds: needed }, i) => [name, { i, needed }]));
+    allowed = tenfold(most);
     let name = 'collecting the examples';
     try {
       const examples = collect(/** @type {import('node:vm').Script} */ (scripts[script]), on, guard).filter((example) => place.has(example.name));
-      for (const example of examples.sort((a, b) => (place.get(a.name) ?? 0) - (place.get(b.name) ?? 0))) {
+      for (const example of examples.sort((a, b) => (place.get(a.name)?.i ?? 0) - (place.get(b.name)?.i ?? 0))) {
         name = example.name;
+        rounds = 0;
+        allowed = tenfold(place.get(name)?.needed ?? 0);
         await carryOut(example);
         if (hung) return `${name} (does not end)`;
       }
@@ -75,10 +79,7 @@ async function noticedBy(mutant, wanted) {
   return null;
 }
 
-port.on('message', (/** @type {{ kind: 'all' } | { kind: 'one', mutant: number, wanted: { script: number, name: string }[], allowed: number }} */ message) => {
+port.on('message', (/** @type {{ kind: 'all' } | { kind: 'one', mutant: number, wanted: Wanted[], most: number }} */ message) => {
   if (message.kind === 'all') void asTheyAre().then((answer) => { port.postMessage(answer); });
-  else {
-    allowed = message.allowed;
-    void noticedBy(message.mutant, message.wanted).then((answer) => { port.postMessage({ answer }); });
-  }
+  else void noticedBy(message.mutant, message.wanted, message.most).then((answer) => { port.postMessage({ answer }); });
 });

@@ -119,7 +119,7 @@ export function findLowSpots(surface: Ground, least: number = LEAST_LOW_SPOT_DEP
   const goal = drains(made);
   const index = new Map<number, number>();
   made.hollows.forEach((hollow, i) => { if (hollow.partOf === null) index.set(i, index.size); });
-  const numberOf = (hollow: number | null): number | null => (hollow === null || hollow < 0 ? null : (index.get(hollow) ?? null));
+  const numberOf = (hollow: number | null): number | null => index.get(hollow ?? -1) ?? null;
   const own = facesByHollow(surface, made);
   const faces: number[][] = [];
   const lowSpots: GroundLowSpot[] = [];

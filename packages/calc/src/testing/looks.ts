@@ -32,3 +32,21 @@ export const vertexAt = (ground: Ground, { x, y }: Position): number => ground.x
 
 /** A place to a nanometer, for expectations. */
 export const near = ({ x, y }: Position) => ({ x: expect.closeTo(x, 9) as number, y: expect.closeTo(y, 9) as number });
+
+/** The same ground with its vertices, triangles and corners counted from others: as many ways as it has triangles. */
+export function recounted(ground: Ground): Ground[] {
+  const faces = ground.triangles.length / 3;
+  const vertices = ground.x.length;
+  return Array.from({ length: faces }, (_, first): Ground => {
+    const old = (e: number): number => 3 * ((Math.floor(e / 3) + first) % faces) + ((e + first) % 3);
+    const count = Array.from(ground.triangles, (_unused, e) => e);
+    const place = new Map(count.map((e) => [old(e), e]));
+    const vertex = (v: number): number => (v + first) % vertices;
+    const from = Array.from({ length: vertices }, () => 0);
+    for (let v = 0; v < vertices; v += 1) from[vertex(v)] = v;
+    return {
+      x: from.map((v) => ground.x[v]!), y: from.map((v) => ground.y[v]!), level: from.map((v) => ground.level[v]!), pointId: from.map((v) => ground.pointId[v]!),
+      triangles: count.map((e) => vertex(ground.triangles[old(e)]!)), twins: count.map((e) => { const twin = ground.twins[old(e)]!; return twin < 0 ? twin : place.get(twin)!; }), lines: count.map((e) => ground.lines[old(e)]!),
+    };
+  });
+}
