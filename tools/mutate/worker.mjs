@@ -53,28 +53,32 @@ async function asTheyAre() {
   return { seen, failed, most };
 }
 
-/** @param {number} mutant @param {readonly Wanted[]} wanted @param {number} most rounds while the examples are collected @returns {Promise<string | null>} what noticed it */
+/**
+ * Quick examples first, whatever file they stand in: most mutants are noticed at once.
+ * @param {number} mutant @param {readonly Wanted[]} wanted @param {number} most rounds while the examples are collected
+ * @returns {Promise<string | null>} what noticed it
+ */
 async function noticedBy(mutant, wanted, most) {
   const on = (/** @type {number} */ id) => id === mutant;
-  for (const script of new Set(wanted.map((item) => item.script))) {
-    rounds = 0;
-    hung = false;
-    // quick ones first: most mutants are noticed at once
-    const place = new Map(wanted.filter((item) => item.script === script).map(({ name, rounds: needed }, i) => [name, { i, needed }]));
-    allowed = tenfold(most);
-    let name = 'collecting the examples';
-    try {
-      const examples = collect(/** @type {import('node:vm').Script} */ (scripts[script]), on, guard).filter((example) => place.has(example.name));
-      for (const example of examples.sort((a, b) => (place.get(a.name)?.i ?? 0) - (place.get(b.name)?.i ?? 0))) {
-        name = example.name;
-        rounds = 0;
-        allowed = tenfold(place.get(name)?.needed ?? 0);
-        await carryOut(example);
-        if (hung) return `${name} (does not end)`;
-      }
-    } catch {
-      return name; // to fail is what an example is there for
+  /** @type {Map<number, ReturnType<typeof collect>>} */
+  const collected = new Map();
+  hung = false;
+  let at = '';
+  try {
+    for (const { script, name, rounds: needed } of wanted) {
+      at = 'collecting the examples';
+      rounds = 0;
+      allowed = tenfold(most);
+      const examples = collected.get(script) ?? collect(/** @type {import('node:vm').Script} */ (scripts[script]), on, guard);
+      collected.set(script, examples);
+      at = name;
+      rounds = 0;
+      allowed = tenfold(needed);
+      for (const example of examples) if (example.name === name) await carryOut(example);
+      if (hung) return `${name} (does not end)`;
     }
+  } catch {
+    return at; // to fail is what an example is there for
   }
   return null;
 }
