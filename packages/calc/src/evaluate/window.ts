@@ -35,11 +35,11 @@ function pondLimit(model: RoutingModel, pond: number): number {
 }
 
 function isStrong(model: RoutingModel, inflow: StormInflow, i: number, limits: readonly number[], basinLimit: readonly number[], most: number): boolean {
-  const into = model.basins.map((_, basin) => most * inflow.basins[basin]![i]!);
-  for (let pond = 0; pond < limits.length; pond += 1) {
-    const flow = most * inflow.ponds[pond]![i]!;
-    if (flow > limits[pond]!) return true;
-    for (const link of model.links) if (link.pond === pond && link.basin >= 0) into[link.basin] = into[link.basin]! + flow;
+  for (let pond = 0; pond < limits.length; pond += 1) if (most * inflow.ponds[pond]![i]! > limits[pond]!) return true;
+  for (let basin = 0; basin < basinLimit.length; basin += 1) {
+    let into = most * inflow.basins[basin]![i]!;
+    for (const { pond, basin: end } of model.links) if (end === basin) into += most * inflow.ponds[pond]![i]!;
+    if (into > basinLimit[basin]!) return true;
   }
-  return into.some((flow, basin) => flow > basinLimit[basin]!);
+  return false;
 }

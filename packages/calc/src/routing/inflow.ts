@@ -155,8 +155,12 @@ interface Group {
   readonly routes: Route[];
 }
 
+const groupsOf = new WeakMap<readonly Route[], Group[]>();
+
 /** Catchments of one gutter are taken together; every other one stands alone. */
 function groupRoutes(routes: readonly Route[]): Group[] {
+  const known = groupsOf.get(routes);
+  if (known !== undefined) return known;
   const groups = new Map<string, Group>();
   routes.forEach((route, index) => {
     const key = route.gutter ?? `#${index}`;
@@ -165,5 +169,7 @@ function groupRoutes(routes: readonly Route[]): Group[] {
     group.routes.push(route);
     groups.set(key, group);
   });
-  return [...groups.values()];
+  const made = [...groups.values()];
+  groupsOf.set(routes, made);
+  return made;
 }
