@@ -1,4 +1,4 @@
-import type { Handover, Job, JobRow, MemberRole, Offer, PriceSheet, Revision, Role } from '@yardfall/contracts';
+import type { Handover, Job, MemberRole, Offer, PriceSheet, Revision, Role } from '@yardfall/contracts';
 import { makeCompany, type Person, type TestCompany } from './actors.ts';
 import { startApp, type TestApp } from './app.ts';
 import { acceptedOffer, acknowledgeAll, draftRevision, get, newJob, openLink, post, pricedRevision, releasedJob, sentOffer, type WithOffer } from './builders.ts';
@@ -145,7 +145,7 @@ export class World {
   }
 
   /** Nothing is open before the handover: the owner waived what was. */
-  handoverReady(): Promise<JobRow> {
+  handoverReady(): Promise<Job> {
     const make = async (): Promise<Job> => {
       const { job } = await releasedJob(this.test, this.ours);
       const { agent } = this.ours.owner;

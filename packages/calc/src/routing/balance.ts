@@ -1,3 +1,5 @@
+import { askedAs, codeOf } from './askedAs.ts';
+import { clipped } from './clipped.ts';
 import { FlowAt } from './flowAt.ts';
 import { film, type Flux, type LinkFlux, type PumpFlux, type WeirFlux } from './fluxes.ts';
 import { Look } from './look.ts';
@@ -12,14 +14,6 @@ const mostNewton = 40;
 /** From here on a step of Newton that brings nothing is halved, so often at most. */
 const searchFrom = 3;
 const mostHalvings = 5;
-
-/** Ways that are asked by name in the loop below, so that each call there meets one kind only. */
-const askedAs = { weir: 0, link: 1, pump: 2, other: 3 } as const;
-
-function codeOf({ kind }: Flux): number {
-  if (kind === 'spill' || kind === 'lid' || kind === 'overflow') return askedAs.weir;
-  return kind === 'inlet' ? askedAs.link : kind === 'pump' ? askedAs.pump : askedAs.other;
-}
 
 /**
  * Levels at which every store holds just what it had less what flows out of it at these levels in a length of time:
@@ -118,7 +112,7 @@ export class Balance {
   /** Moves every level, no further than a step of Newton may. */
   move(heights: Float64Array): void {
     const { level } = this;
-    for (let i = 0; i < this.count; i += 1) level[i] = this.clipped(i, level[i]!, level[i]! + heights[i]!);
+    for (let i = 0; i < this.count; i += 1) level[i] = clipped(this.bottoms[i]!, this.thresholds[i]!, level[i]!, level[i]! + heights[i]!);
   }
 
   // ---------------------------------------------------------------- one iteration
@@ -247,18 +241,5 @@ export class Balance {
   /** Back half way along the last step. */
   private halve(): void {
     for (let i = 0; i < this.count; i += 1) this.level[i] = 0.5 * (this.before[i]! + this.level[i]!);
-  }
-
-  /** A step does not jump over an edge at which the flow changes at once: it lands on it. */
-  private clipped(store: number, before: number, next: number): number {
-    const bottom = this.bottoms[store]!;
-    let level = next;
-    const edges = this.thresholds[store]!;
-    for (let k = 0; k < edges.length; k += 1) {
-      const edge = edges[k]!;
-      if ((before < edge && level > edge + film) || (before > edge + film && level < edge)) level = edge + 0.5 * film;
-    }
-    if (before > bottom + film && level < bottom) return bottom + 0.5 * film;
-    return level < bottom ? bottom : level;
   }
 }
