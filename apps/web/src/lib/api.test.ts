@@ -7,7 +7,7 @@ import { ApiProblem } from './problem.ts';
 
 const jobId = '0195b5a0-0000-7000-8000-000000000001';
 const me = {
-  kind: 'member', id: jobId, name: 'Dana', company: { id: jobId, name: 'Low Spot', state: 'FL', timeZone: 'America/New_York' },
+  kind: 'member', id: jobId, name: 'Dana', company: { id: jobId, name: 'Low Spot', language: 'en', state: 'FL', timeZone: 'America/New_York' },
   roles: ['owner'], jobId: null, language: 'en', units: 'us', theme: 'auto',
 };
 
