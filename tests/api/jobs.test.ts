@@ -27,7 +27,7 @@ describe('taking a call', () => {
 
   it('keeps names, phones, address and gate code sealed, in every column of every table', async () => {
     await newJob(ours);
-    const secrets = ['Marisol', '555-0142', 'Tern Hollow Ln', '4711', 'marisol@example.test'];
+    const secrets = ['Marisol', '555-0142', 'Tern Hollow Ln', '#4711*', 'marisol@example.test'];
     const { rows } = await test.owner.query<{ table_name: string }>(`SELECT table_name FROM information_schema.tables WHERE table_schema = 'public' AND table_type = 'BASE TABLE'`);
     for (const { table_name: table } of rows) {
       const dump = await test.owner.query<{ row: string }>(`SELECT t::text AS row FROM "${table}" t`);

@@ -20,7 +20,7 @@ export function siteDocument(name: 'tern-hollow' | 'ridgeback' | 'sallow-bend'):
 export const call: NewJob = {
   title: 'Water at the patio door',
   customer: { name: 'Marisol Pruett', email: 'marisol@example.test', phones: ['555-0142'], language: 'en' },
-  property: { address: '118 Tern Hollow Ln', state: 'NC', timeZone: 'America/New_York', gateCode: '4711', notes: 'dog in the yard' },
+  property: { address: '118 Tern Hollow Ln', state: 'NC', timeZone: 'America/New_York', gateCode: '#4711*', notes: 'dog in the yard' },
   complaint: {
     words: 'It comes in under the slider', depth: 0.05, startsAfter: 900, staysFor: 14_400, door: 'Patio slider', enteredHouse: true, onDryDays: false, timesPerYear: 3, tried: '', rainDate: null,
   },
