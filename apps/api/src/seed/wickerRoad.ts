@@ -31,7 +31,7 @@ export async function tellWickerRoad(cast: Cast): Promise<void> {
   const revision = await issue(cast, await draw(cast, begun, 'Roof lines and regrading', document, 22), notes, 21);
   const offerId = await sell(cast, begun.job, revision, { allowances: [], message, acceptedBy: 'Asta Lindqvist' }, 20);
   const released = await cast.app.get(ReleaseService).release(act(cast, 'owner', 16), begun.job.id, offerId);
-  await askForMarks(cast, begun.job.id, { number: 'NC-DEMO-0040', area: 'Back and side lawn within 45 ft of the house', clear: ['Sewer'] }, 15);
+  await askForMarks(cast, begun.job.id, { number: 'NC-DEMO-0040', area: 'Back and side lawn within 60 ft of the house', clear: ['Sewer'] }, 15);
   if (released.buildRevisionId === null) throw new Error('the job was released without a build revision');
   const work = await Fieldwork.begin(cast, { id: released.id, buildRevisionId: released.buildRevisionId }, 1);
   await work.prove((item) => item.group === 'A');

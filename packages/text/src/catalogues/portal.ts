@@ -21,7 +21,7 @@ export const portal = catalogue({
   'portal.storm.years': { en: 'A storm with 1 chance in {years:count} each year', es: 'Una lluvia con 1 posibilidad en {years:count} cada año' },
   'portal.storm.short': { en: '1 in {years:count}', es: '1 en {years:count}' },
   'portal.case': { en: 'What is built, what fails', es: 'Qué hay, qué falla' },
-  'portal.case.noSystem': { en: 'As it is now', es: 'Como está hoy' },
+  'portal.case.noSystem': { en: 'Without a drain', es: 'Sin el drenaje' },
   'portal.case.system': { en: 'With the drain', es: 'Con el drenaje' },
   'portal.case.powerOut': { en: 'Drain, no power', es: 'Drenaje, sin luz' },
   'portal.case.gutterOverflowing': { en: 'Drain, gutter overflows', es: 'Drenaje, canaleta llena' },

@@ -3,17 +3,17 @@ import { catalogue } from '../../catalogue.ts';
 /** Why it is built this way, in plain words with live numbers. Sentences of 15 words at most. */
 export const portalWhy = catalogue({
   'portal.why.now.over': {
-    en: 'In a hard storm, water now comes in at your door. In the storm we planned for, it would stand over your sill for {minutes:duration}. The sill is the lowest place where water can step into the house.',
-    es: 'Con lluvia fuerte, hoy entra agua por su puerta. En la lluvia del plan, estaría sobre el umbral {minutes:duration}. El umbral es el borde más bajo por donde entra el agua.',
+    en: 'Without a drain, water comes in at your door in a hard storm. In the storm we planned for, it would stand over your sill for {minutes:duration}. The sill is the lowest place where water can step into the house.',
+    es: 'Sin drenaje, con lluvia fuerte entra agua por su puerta. En la lluvia del plan, estaría sobre el umbral {minutes:duration}. El umbral es el borde más bajo por donde entra el agua.',
   },
   'portal.why.now.below': {
-    en: 'In the storm we planned for, water now stops {height:height} below your door.',
-    es: 'En la lluvia del plan, hoy el agua queda {height:height} bajo su puerta.',
+    en: 'Without a drain, water stops {height:height} below your door in the storm we planned for.',
+    es: 'Sin drenaje, en la lluvia del plan el agua queda {height:height} bajo su puerta.',
   },
-  'portal.why.roofAway': { en: 'We will move the roof water away.', es: 'Vamos a llevar lejos el agua del techo.' },
-  'portal.why.pumpRest': { en: 'A pump will lift the rest.', es: 'Una bomba sube el resto.' },
-  'portal.why.pump': { en: 'A pump will lift the water.', es: 'Una bomba sube el agua.' },
-  'portal.why.byItself': { en: 'The water will run downhill by itself. No pump is needed.', es: 'El agua corre sola hacia abajo. No hace falta una bomba.' },
+  'portal.why.roofAway': { en: 'The roof water is led away.', es: 'El agua del techo se lleva lejos.' },
+  'portal.why.pumpRest': { en: 'A pump lifts the rest.', es: 'Una bomba sube el resto.' },
+  'portal.why.pump': { en: 'A pump lifts the water.', es: 'Una bomba sube el agua.' },
+  'portal.why.byItself': { en: 'The water runs downhill by itself. No pump is needed.', es: 'El agua corre sola hacia abajo. No hace falta una bomba.' },
   'portal.why.tooHigh': {
     en: 'Water runs only downhill. The best place to send it is {shortfall:height} too high for that.',
     es: 'El agua solo corre hacia abajo. El mejor lugar para mandarla queda {shortfall:height} muy alto.',
