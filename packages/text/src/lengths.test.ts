@@ -4,6 +4,9 @@ import { formatTape } from './fractions.ts';
 import { lengthUnits, parseLength } from './lengths.ts';
 import { foot, inch } from './units.ts';
 
+// The same cases in every run: a failure is found again by running it.
+fc.configureGlobal({ seed: 20_261_128 });
+
 const read = (typed: string, field?: Parameters<typeof parseLength>[1]) => {
   const result = parseLength(typed, field);
   return result.ok ? Number((result.metres / inch).toFixed(6)) : result.code;
