@@ -32,6 +32,28 @@ interface Unsent {
 
 const keptName = (revisionId: string): string => `draft.${revisionId}`;
 
+/** The edits that still have their place in the document, in order: not one that adds what is there or changes what is gone. */
+function withPlace(document: unknown, operations: readonly DraftOperation[]): readonly DraftOperation[] {
+  try {
+    applyOperations(document, operations);
+    return operations;
+  } catch {
+    return oneByOne(document, operations);
+  }
+}
+
+function oneByOne(document: unknown, operations: readonly DraftOperation[]): readonly DraftOperation[] {
+  let here = document;
+  return operations.filter((operation) => {
+    try {
+      here = applyOperations(here, [operation]);
+      return true;
+    } catch {
+      return false;
+    }
+  });
+}
+
 /** Edits that were on this device when the page was closed, if they still have their place in the document. */
 function unsentOf(revision: Revision): Unsent | null {
   const found = kept(keptName(revision.id)) as Partial<Unsent> | null;
@@ -58,7 +80,7 @@ export function useDraft(jobId: string, revision: Revision, refresh: () => Promi
 
   // The office's answer and the shorter list of edits arrive one after the other; an edit is never applied twice.
   const arrived = inFlight !== null && revision.version > inFlight.base ? inFlight.count : 0;
-  const document = useMemo(() => applyOperations(revision.document as DesignDocument, pending.slice(arrived)), [revision.document, pending, arrived]);
+  const document = useMemo(() => applyOperations(revision.document as DesignDocument, withPlace(revision.document, pending.slice(arrived))), [revision.document, pending, arrived]);
 
   const send = useCallback((operations: readonly DraftOperation[], base: number) => {
     setInFlight({ count: operations.length, base });
@@ -74,6 +96,13 @@ export function useDraft(jobId: string, revision: Revision, refresh: () => Promi
       },
     });
   }, [operate, revision.id]);
+
+  // An edit that the office has already, though its answer never came, is not sent again.
+  useEffect(() => {
+    if (failure || inFlight) return;
+    const left = withPlace(revision.document, pending);
+    if (left.length < pending.length) setPending(left);
+  }, [pending, failure, inFlight, revision.document]);
 
   useEffect(() => {
     if (pending.length === 0 || failure || inFlight) return;
