@@ -97,18 +97,16 @@ export function useDraft(jobId: string, revision: Revision, refresh: () => Promi
     });
   }, [operate, revision.id]);
 
-  // An edit that the office has already, though its answer never came, is not sent again.
-  useEffect(() => {
-    if (failure || inFlight) return;
-    const left = withPlace(revision.document, pending);
-    if (left.length < pending.length) setPending(left);
-  }, [pending, failure, inFlight, revision.document]);
-
   useEffect(() => {
     if (pending.length === 0 || failure || inFlight) return;
-    const timer = setTimeout(() => send(pending.slice(0, mostAtOnce), restoredBase ?? revision.version), pause);
+    const timer = setTimeout(() => {
+      // An edit that the office has already, though its answer never came, is not sent again.
+      const left = withPlace(revision.document, pending);
+      if (left.length < pending.length) setPending(left);
+      else send(pending.slice(0, mostAtOnce), restoredBase ?? revision.version);
+    }, pause);
     return () => clearTimeout(timer);
-  }, [pending, failure, inFlight, revision.version, restoredBase, send]);
+  }, [pending, failure, inFlight, revision.version, revision.document, restoredBase, send]);
 
   useEffect(() => {
     keep(keptName(revision.id), pending.length === 0 ? null : { base: restoredBase ?? revision.version, operations: pending });
