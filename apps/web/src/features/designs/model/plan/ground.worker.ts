@@ -2,7 +2,6 @@ import { contourLines, documentLowSpots, findLowSpots, flowArrows, planGround, t
 import type { PlanGround } from '@yardfall/drawing';
 
 export interface GroundRequest {
-  readonly id: number;
   readonly site: DesignDocument['site'];
   /** Level at which water is drawn; null for the level at which each low spot spills. */
   readonly level: number | null;
@@ -19,8 +18,8 @@ export interface GroundLow {
 }
 
 export type GroundAnswer =
-  | { readonly id: number; readonly ok: true; readonly ground: PlanGround; readonly lows: readonly GroundLow[] }
-  | { readonly id: number; readonly ok: false; readonly code: string; readonly params: Params };
+  | { readonly ok: true; readonly ground: PlanGround; readonly lows: readonly GroundLow[] }
+  | { readonly ok: false; readonly code: string; readonly params: Params };
 
 /** A yard has fewer contours than can be read. */
 const mostContours = 60;
@@ -30,7 +29,7 @@ self.onmessage = (event: MessageEvent<GroundRequest>) => {
   self.postMessage(answer(event.data));
 };
 
-function answer({ id, site, level, interval }: GroundRequest): GroundAnswer {
+function answer({ site, level, interval }: GroundRequest): GroundAnswer {
   try {
     const ground = triangulateSurvey(planGround(site));
     const drainage = findLowSpots(ground);
@@ -46,7 +45,7 @@ function answer({ id, site, level, interval }: GroundRequest): GroundAnswer {
       return at > spot.bottom.level ? waterExtent(ground, spot, at) : [];
     });
     return {
-      id, ok: true,
+      ok: true,
       ground: {
         contours: contourLines(ground, step), arrows: flowArrows(ground).slice(0, mostArrows), water,
         lowSpots: spots.map(({ bottom, spillPoint, spillLevel }) => ({ bottom, spillPoint, spillLevel })),
@@ -56,6 +55,6 @@ function answer({ id, site, level, interval }: GroundRequest): GroundAnswer {
   } catch (error) {
     const known = error as { readonly code?: unknown; readonly params?: Params };
     if (typeof known.code !== 'string') throw error;
-    return { id, ok: false, code: known.code, params: known.params ?? {} };
+    return { ok: false, code: known.code, params: known.params ?? {} };
   }
 }
