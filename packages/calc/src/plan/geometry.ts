@@ -1,17 +1,8 @@
 import type { Position } from '../document/document.ts';
+import { ringArea } from '../surface/extent.ts';
 
 /** Area of an outline [m2], whichever way round it is drawn. Source: shoelace formula, geometry. */
-export function outlineArea(points: readonly Position[]): number {
-  const origin = points[0];
-  if (origin === undefined) return 0;
-  let twice = 0;
-  for (let i = 1; i + 1 < points.length; i += 1) {
-    const p = points[i]!;
-    const q = points[i + 1]!;
-    twice += (p.x - origin.x) * (q.y - origin.y) - (q.x - origin.x) * (p.y - origin.y);
-  }
-  return Math.abs(twice) / 2;
-}
+export const outlineArea = (points: readonly Position[]): number => (points.length < 3 ? 0 : Math.abs(ringArea(points)));
 
 export function distance(a: Position, b: Position): number {
   const dx = b.x - a.x;

@@ -1,4 +1,5 @@
 import type { Catchment, DesignDocument, Surface } from '@yardfall/calc';
+import { freeId } from './defaults.ts';
 
 export const surfaces: readonly Surface[] = ['roof', 'paving', 'lawn', 'bed', 'gravel', 'permeablePaving', 'pool', 'neighbour'];
 
@@ -24,9 +25,6 @@ export function surfaceDefaults(surface: Surface): Defaults {
 }
 
 export function newCatchment(document: DesignDocument, name: string): Catchment {
-  const taken = new Set(document.site.catchments.map((catchment) => catchment.id));
-  let n = 1;
-  while (taken.has(`C${String(n)}`)) n += 1;
   const spot = document.site.lowSpots[0];
-  return { id: `C${String(n)}`, name, surface: 'paving', area: 30, ...defaults.paving, loss: { method: 'volumetric' }, response: 'kinematic', drainsTo: spot ? { kind: 'lowSpot', id: spot.id } : { kind: 'offSite' } };
+  return { id: freeId(document.site.catchments, 'C'), name, surface: 'paving', area: 30, ...defaults.paving, loss: { method: 'volumetric' }, response: 'kinematic', drainsTo: spot ? { kind: 'lowSpot', id: spot.id } : { kind: 'offSite' } };
 }

@@ -9,16 +9,19 @@ const prefixes: Record<PartKind, string> = {
   weepHole: 'W', dischargeLine: 'N', outlet: 'O',
 };
 
-export function freeId(document: DesignDocument, kind: PartKind): string {
-  const taken = new Set(document.system.parts.map((part) => part.id));
+/** The first id of a letter and a number that nothing in a list has. */
+export function freeId(taken: readonly { readonly id: string }[], prefix: string): string {
+  const known = new Set(taken.map(({ id }) => id));
   let n = 1;
-  while (taken.has(prefixes[kind] + String(n))) n += 1;
-  return prefixes[kind] + String(n);
+  while (known.has(prefix + String(n))) n += 1;
+  return prefix + String(n);
 }
+
+const freePartId = ({ system }: DesignDocument, kind: PartKind): string => freeId(system.parts, prefixes[kind]);
 
 /** A part of a kind with plain starting figures, named and placed, not yet connected. */
 export function newPart(document: DesignDocument, kind: PartKind, name: string): Part | null {
-  const id = freeId(document, kind);
+  const id = freePartId(document, kind);
   const made = pumpedSystem(document).find((part) => part.kind === kind) ?? plainPart(document, kind);
   return made ? { ...made, id, name, drainsTo: null } : null;
 }

@@ -2,6 +2,7 @@ import { planFigures, type Catchment, type DesignDocument, type ListedPoint, typ
 import { applyOperations, type DraftOperation } from '@yardfall/contracts';
 import { scalePlan } from '@yardfall/drawing';
 import { newCatchment, surfaceDefaults } from '../catchments.ts';
+import { freeId } from '../defaults.ts';
 
 export const emptyPlan: Plan = { picture: null, north: null, shapes: [] };
 
@@ -29,15 +30,14 @@ export function changeShape(document: DesignDocument, shape: PlanShape): DraftOp
   return withFigures(document, [replace([...shapesPath, `@${shape.id}`], shape)]);
 }
 
-export function removeShape(shape: PlanShape): DraftOperation[] {
-  return [{ kind: 'remove', path: [...shapesPath, `@${shape.id}`] }];
+/** The document while a shape is under the hand. */
+export function withShape(document: DesignDocument, live: PlanShape): DesignDocument {
+  const { plan } = document.site;
+  return plan === null ? document : { ...document, site: { ...document.site, plan: { ...plan, shapes: plan.shapes.map((shape) => (shape.id === live.id ? live : shape)) } } };
 }
 
-export function freeId(taken: readonly { readonly id: string }[], letter: string): string {
-  const known = new Set(taken.map(({ id }) => id));
-  let n = 1;
-  while (known.has(`${letter}${String(n)}`)) n += 1;
-  return `${letter}${String(n)}`;
+export function removeShape(shape: PlanShape): DraftOperation[] {
+  return [{ kind: 'remove', path: [...shapesPath, `@${shape.id}`] }];
 }
 
 const surfaceUses: readonly PlanUse[] = ['roof', 'paving', 'lawn', 'bed', 'gravel', 'permeablePaving', 'pool', 'neighbour'];
