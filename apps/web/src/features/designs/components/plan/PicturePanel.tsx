@@ -1,6 +1,6 @@
 import type { DesignDocument, Plan, Position } from '@yardfall/calc';
-import { photos, type DraftOperation } from '@yardfall/contracts';
-import { pictureScale, shownScale } from '@yardfall/drawing';
+import { photos, sha256Hex, type DraftOperation } from '@yardfall/contracts';
+import { pictureScale, shownScale, toPicture } from '@yardfall/drawing';
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { v7 as uuidv7 } from 'uuid';
@@ -20,19 +20,19 @@ interface PicturePanelProps {
   readonly plan: Plan;
   readonly edit: (operations: readonly DraftOperation[]) => void;
   readonly tying: boolean;
-  /** Places tapped for the tie [pixels of the picture]. */
-  readonly places: readonly Position[];
+  /** Places tapped for the tie. */
+  readonly path: readonly Position[];
   readonly onTie: () => void;
   readonly onDone: () => void;
 }
 
 /** The picture below the plan, what in it has a known length, and where north is. */
-export function PicturePanel({ jobId, document, plan, edit, tying, places, onTie, onDone }: PicturePanelProps) {
+export function PicturePanel({ jobId, document, plan, edit, tying, path, onTie, onDone }: PicturePanelProps) {
   const { t } = useText();
   const [length, setLength] = useState<number | null>(null);
   const send = useMutation({ mutationFn: (file: File) => sent(jobId, file, t('plan.under')) });
   const { picture } = plan;
-  const [from, to] = places;
+  const [from, to] = picture && tying ? path.map((at) => toPicture(picture, shownScale(picture), at)) : [];
   const tie = () => {
     if (!picture || !from || !to || length === null || length <= 0) return;
     const next = { ...picture, tie: { from, to, length } };
@@ -70,7 +70,7 @@ export function PicturePanel({ jobId, document, plan, edit, tying, places, onTie
 
 /** The picture goes to the office as a photo of the job; its size comes back with it. */
 async function sent(jobId: string, file: File, note: string) {
-  const sha256 = Array.from(new Uint8Array(await crypto.subtle.digest('SHA-256', await file.arrayBuffer())), (byte) => byte.toString(16).padStart(2, '0')).join('');
+  const sha256 = await sha256Hex(new Uint8Array(await file.arrayBuffer()));
   const meta = { id: uuidv7(), sha256, takenAt: new Date(file.lastModified).toISOString(), itemKey: null, part: null, note, forCustomer: false };
   return (await call(photos.add, { params: { jobId }, body: meta, file, fileName: 'plan' })).data;
 }

@@ -6,7 +6,8 @@ import { TextField } from '../../../../components/Field.tsx';
 import { LengthField } from '../../../../components/LengthField.tsx';
 import { Select } from '../../../../components/Select.tsx';
 import { useText } from '../../../../lib/reader.tsx';
-import { freeId, putSpot } from '../../model/plan/operations.ts';
+import { freeId } from '../../model/defaults.ts';
+import { putSpot } from '../../model/plan/operations.ts';
 
 interface SpotPanelProps {
   readonly document: DesignDocument;

@@ -11,4 +11,6 @@ export const usesOf: Readonly<Record<PlanShape['kind'], readonly PlanUse[]>> = {
   place: ['sill', 'part', 'tree'],
 };
 
+export const leastPoints: Readonly<Record<PlanShape['kind'], number>> = { area: 3, line: 2, place: 1 };
+
 export const isDrawing = (hand: Hand): hand is 'area' | 'line' | 'place' => hand === 'area' || hand === 'line' || hand === 'place';
