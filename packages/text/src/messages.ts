@@ -12,6 +12,7 @@ import { rainProblems } from './catalogues/rain/problems.ts';
 import { record } from './catalogues/record.ts';
 import { designs as designPages } from './catalogues/designs.ts';
 import { designParts } from './catalogues/designs/parts.ts';
+import { designWords } from './catalogues/designs/words.ts';
 import { prices as pricePages } from './catalogues/prices.ts';
 import { priceLines } from './catalogues/prices/lines.ts';
 import { priceQuantities } from './catalogues/prices/quantities.ts';
@@ -47,7 +48,7 @@ import { limits } from './catalogues/limits.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const ui = { ...frame, ...phonePages, ...cautionPages };
-const designs = { ...designPages, ...designParts };
+const designs = { ...designPages, ...designParts, ...designWords };
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
 const locates = { ...locateWords, ...locatePages };
 const photos = { ...photoWords, ...photoPages };

@@ -15,8 +15,11 @@ export function useRevision(jobId: string, revisionId: string | null) {
 function useStore(jobId: string) {
   const queries = useQueryClient();
   return async ({ data }: { readonly data: Revision }) => {
+    const { queryKey } = read(designs.read, { params: { jobId, revisionId: data.id } });
+    // A reading that began before this edit must not come after it and take it back.
+    await queries.cancelQueries({ queryKey });
     // The answer to an edit is the revision as it now is; its version is what If-Match wants.
-    queries.setQueryData(read(designs.read, { params: { jobId, revisionId: data.id } }).queryKey, { data, etag: `"${String(data.version)}"` });
+    queries.setQueryData(queryKey, { data, etag: `"${String(data.version)}"` });
     await Promise.all([queries.invalidateQueries({ queryKey: keyOf(designs.list) }), queries.invalidateQueries({ queryKey: keyOf(designs.history) })]);
   };
 }

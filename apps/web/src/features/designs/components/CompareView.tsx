@@ -4,9 +4,10 @@ import { Heading } from '../../../components/Heading.tsx';
 import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { Table } from '../../../components/Table.tsx';
-import { useText } from '../../../lib/reader.tsx';
+import { useText, type Text } from '../../../lib/reader.tsx';
 import { useRevision } from '../api/designs.ts';
 import { compare, differenceGroups, type Difference } from '../model/compare.ts';
+import { fieldWords, valueWords } from '../model/editWords.ts';
 
 interface CompareViewProps {
   readonly jobId: string;
@@ -31,31 +32,32 @@ export function CompareView({ jobId, beforeId, after }: CompareViewProps) {
       {differences.length === 0 ? <p>{t('designs.compare.same')}</p> : null}
       {differenceGroups.map((group) => {
         const rows = differences.filter((difference) => difference.group === group);
-        return rows.length === 0 ? null : <Group key={group} title={t(`designs.compare.${group}`)} rows={rows} />;
+        return rows.length === 0 ? null : <Group key={group} title={t(`designs.compare.${group}`)} rows={rows} after={after.document as DesignDocument} />;
       })}
     </section>
   );
 }
 
-function Group({ title, rows }: { readonly title: string; readonly rows: readonly Difference[] }) {
-  const { t, q, say } = useText();
-  function figure(difference: Difference, value: unknown): string {
-    const { kind, group, path, change } = difference;
-    if (value === null || value === undefined) return '';
-    if (group === 'findings') return say(`findings.${(value as Finding).code}`, { ...(value as Finding).limit, ...(value as Finding).params });
-    if (path.length === 0 && kind.as === 'plain') return t(change === 'added' ? 'designs.compare.added' : 'designs.compare.removed');
-    if (typeof value === 'number' && kind.as === 'quantity') return q(kind.quantity, value);
-    if (typeof value === 'number' && kind.as === 'field' && (kind.field === 'level' || kind.field === 'length' || kind.field === 'slope')) return q(kind.field, value);
-    if (typeof value === 'number' && kind.as === 'field' && kind.field === 'size') return q('height', value);
-    return typeof value === 'string' ? value : JSON.stringify(value);
-  }
-  function what({ name, label, path }: Difference): string {
-    const field = label === null ? path.join(' ') : t(label as 'designs.field.name');
-    if (field === '') return name;
-    return name === '' ? field : t('designs.compare.field', { name, field });
-  }
+function Group({ title, rows, after }: { readonly title: string; readonly rows: readonly Difference[]; readonly after: DesignDocument }) {
+  const text = useText();
+  const { t } = text;
   return (
     <Table stacks="labelled" caption={title} columns={[{ key: 'what', head: t('designs.compare.what') }, { key: 'before', head: t('designs.compare.before') }, { key: 'after', head: t('designs.compare.after') }]}
-      rows={rows.map((row) => ({ key: `${row.id} ${row.path.join('.')}`, cells: { what: what(row), before: figure(row, row.before), after: figure(row, row.after) } }))} />
+      rows={rows.map((row) => ({ key: `${row.id} ${row.path.join('.')}`, cells: { what: what(row, after, text), before: side(row, row.before, text), after: side(row, row.after, text) } }))} />
   );
+}
+
+function what({ name, figure, group, id, path }: Difference, after: DesignDocument, text: Text): string {
+  const part = group === 'parts' ? (after.system.parts.find((item) => item.id === id) ?? null) : null;
+  const field = figure === null ? fieldWords(path, text, part) : figure.label === null ? '' : text.say(figure.label);
+  if (field === '') return name;
+  return name === '' ? field : text.t('designs.compare.field', { name, field });
+}
+
+function side({ change, figure, group, path }: Difference, value: unknown, text: Text): string {
+  const { t, q, say } = text;
+  if (figure !== null) return typeof value === 'number' ? q(figure.quantity, value) : '';
+  if (group === 'findings') return value === null ? '' : say(`findings.${(value as Finding).code}`, { ...(value as Finding).limit, ...(value as Finding).params });
+  if (path.length > 0) return valueWords(path.at(-1) ?? '', value, text);
+  return value === null ? '' : t(change === 'added' ? 'designs.compare.added' : 'designs.compare.removed');
 }

@@ -6,6 +6,7 @@ import { ProblemNotice } from '../../../components/Notice.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useEdits, useMoment } from '../api/designs.ts';
+import { editWords } from '../model/editWords.ts';
 import { restoreOperations } from '../model/restore.ts';
 
 interface EditHistoryProps {
@@ -17,7 +18,8 @@ interface EditHistoryProps {
 
 /** Every edit of the draft with its maker and time, and the way back to any of them. */
 export function EditHistory({ jobId, revision, document, edit }: EditHistoryProps) {
-  const { t, q } = useText();
+  const text = useText();
+  const { t, q } = text;
   const edits = useEdits(jobId, revision.id);
   const moment = useMoment(jobId, revision.id);
   if (edits.pending) return <Loading what={t('designs.loading')} />;
@@ -28,7 +30,7 @@ export function EditHistory({ jobId, revision, document, edit }: EditHistoryProp
   const row = (entry: DraftEdit) => ({
     key: String(entry.seq),
     cells: {
-      what: whatOf(entry.operation, document, t), by: entry.by, at: q('dateTime', entry.at),
+      what: editWords(entry.operation, document, text), by: entry.by, at: q('dateTime', entry.at),
       back: <Button kind="text" busy={moment.isPending} onClick={() => back(entry.seq)}>{t('designs.edits.back')}</Button>,
     },
   });
@@ -50,24 +52,3 @@ export function EditHistory({ jobId, revision, document, edit }: EditHistoryProp
     </div>
   );
 }
-
-type Say = ReturnType<typeof useText>['t'];
-
-function whatOf(operation: DraftOperation, document: DesignDocument, t: Say): string {
-  if (operation.kind === 'connect') return t('designs.edits.connected', { place: nameOf(document, operation.part), value: operation.drainsTo === null ? '-' : nameOf(document, operation.drainsTo) });
-  if (operation.kind === 'remove') return t('designs.edits.removed', { place: placeOf(document, operation.path) });
-  if (operation.kind === 'add') return t('designs.edits.added', { place: addedName(operation.value) ?? placeOf(document, operation.path) });
-  const { value } = operation;
-  return t('designs.edits.replaced', { place: placeOf(document, operation.path), value: typeof value === 'object' && value !== null ? '…' : String(value) });
-}
-
-function addedName(value: unknown): string | null {
-  return typeof value === 'object' && value !== null && 'name' in value && typeof value.name === 'string' ? value.name : null;
-}
-
-function nameOf({ system, site }: DesignDocument, id: string): string {
-  const lists = [system.parts, site.sills, site.lowSpots, site.catchments, site.spotLevels, site.candidateOutlets, site.utilities, site.plan?.shapes ?? []];
-  return lists.flat().find((item) => item.id === id)?.name ?? id;
-}
-
-const placeOf = (document: DesignDocument, path: readonly string[]): string => path.filter((key) => !['system', 'parts', 'site', 'plan', 'shapes', '-'].includes(key)).map((key) => (key.startsWith('@') ? nameOf(document, key.slice(1)) : key)).join(' ');

@@ -2,12 +2,10 @@ import type { DesignDocument, Evaluation } from '@yardfall/calc';
 import type { Revision } from '@yardfall/contracts';
 import { setLevel } from '@yardfall/drawing';
 import { useState } from 'react';
-import { Button } from '../../../components/Button.tsx';
-import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
-import { Saved } from '../../../components/Saved.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { useDraft, type Draft } from '../hooks/useDraft.ts';
-import { useEvaluation, type Uncomputed } from '../hooks/useEvaluation.ts';
+import { useDraft } from '../hooks/useDraft.ts';
+import { useEvaluation } from '../hooks/useEvaluation.ts';
+import { DraftLine } from './DraftLine.tsx';
 import { EditHistory } from './EditHistory.tsx';
 import { IssueForm } from './IssueForm.tsx';
 import { levelOperations } from '../model/levelOperations.ts';
@@ -46,28 +44,6 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
       </RevisionReading>
       <details className="fold" onToggle={(event) => setHistory(event.currentTarget.open)}><summary>{t('designs.edits')}</summary>{history ? <EditHistory jobId={jobId} revision={revision} document={draft.document} edit={draft.edit} /> : null}</details>
       <IssueForm jobId={jobId} revision={revision} etag={etag} ready={draft.state === 'office'} />
-    </div>
-  );
-}
-
-function DraftLine({ draft, problem }: { readonly draft: Draft; readonly problem: Uncomputed | null }) {
-  const { t, say } = useText();
-  return (
-    <div className="stack" aria-live="polite">
-      <div className="row">
-        <Saved state={draft.state === 'conflict' ? 'failed' : draft.state} />
-        {draft.undo ? <Button kind="text" onClick={draft.undo}>{t('designs.undo')}</Button> : null}
-        {draft.redo ? <Button kind="text" onClick={draft.redo}>{t('designs.redo')}</Button> : null}
-      </div>
-      {problem ? <Notice severity="stop" title={t('designs.cannotEvaluate')}><p>{say(problem.code, problem.params)} {t('designs.problemAt', { path: problem.path })}</p></Notice> : null}
-      {draft.state === 'conflict' ? (
-        <Notice severity="caution" title={t('designs.conflict')} action={<div className="row"><Button onClick={draft.keepMine}>{t('designs.keepMine')}</Button><Button onClick={draft.takeTheirs}>{t('designs.takeTheirs')}</Button></div>}>
-          <p>{t('designs.conflictWhy')}</p>
-        </Notice>
-      ) : null}
-      {draft.state === 'failed' ? (
-        <ProblemNotice problem={draft.problem} action={<div className="row"><Button onClick={draft.retry}>{t('ui.tryAgain')}</Button><Button onClick={draft.takeTheirs}>{t('designs.dropEdits')}</Button></div>} />
-      ) : null}
     </div>
   );
 }

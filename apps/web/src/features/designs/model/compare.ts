@@ -1,6 +1,5 @@
-import type { DesignDocument, Evaluation, Part } from '@yardfall/calc';
+import type { DesignDocument, Evaluation } from '@yardfall/calc';
 import { isMessageCode, type MessageCode, type QuantityKind } from '@yardfall/text';
-import { fieldsOf, type FieldKind } from './fields.ts';
 import { partLines } from './partLines.ts';
 
 export interface Compared {
@@ -11,9 +10,6 @@ export interface Compared {
 export const differenceGroups = ['parts', 'levels', 'surfaces', 'plan', 'rest', 'results', 'findings', 'quantities'] as const;
 export type DifferenceGroup = (typeof differenceGroups)[number];
 
-/** How a figure is written: as the field of a part is typed, as a quantity, or as it stands. */
-export type DifferenceKind = { readonly as: 'field'; readonly field: FieldKind } | { readonly as: 'quantity'; readonly quantity: QuantityKind } | { readonly as: 'plain' };
-
 export interface Difference {
   readonly group: DifferenceGroup;
   readonly change: 'added' | 'removed' | 'changed';
@@ -22,13 +18,11 @@ export interface Difference {
   readonly name: string;
   /** Field within it, as keys; empty when all of it came or went. */
   readonly path: readonly string[];
-  readonly label: MessageCode | null;
-  readonly kind: DifferenceKind;
+  /** What a result or quantity is called and how it is written; null for fields of the document. */
+  readonly figure: { readonly label: MessageCode | null; readonly quantity: QuantityKind } | null;
   readonly before: unknown;
   readonly after: unknown;
 }
-
-const plain: DifferenceKind = { as: 'plain' };
 
 interface Named {
   readonly id: string;
@@ -42,49 +36,36 @@ interface Named {
 export function compare(before: Compared, after: Compared): Difference[] {
   const [one, other] = [before.document, after.document];
   return [
-    ...listed('parts', one.system.parts, other.system.parts, fieldOfPart),
+    ...listed('parts', one.system.parts, other.system.parts),
     ...levels(one, other),
     ...listed('surfaces', one.site.catchments, other.site.catchments),
     ...listed('plan', one.site.plan?.shapes ?? [], other.site.plan?.shapes ?? []),
-    ...leaves(restOf(one), restOf(other)).map(({ path, before: was, after: is }): Difference => ({ group: 'rest', change: 'changed', id: path.join('.'), name: path.join(' '), path, label: null, kind: plain, before: was, after: is })),
+    ...leaves(restOf(one), restOf(other)).map(({ path, before: was, after: is }): Difference => ({ group: 'rest', change: 'changed', id: path.join('.'), name: '', path, figure: null, before: was, after: is })),
     ...results(before, after), ...findings(before, after), ...quantities(before, after),
   ];
 }
 
 // ---------------------------------------------------------------- the document
 
-type FieldLook = (item: Named, path: readonly string[]) => Pick<Difference, 'label' | 'kind'>;
-
-const noLook: FieldLook = () => ({ label: null, kind: plain });
-
-function fieldOfPart(item: Named, path: readonly string[]): Pick<Difference, 'label' | 'kind'> {
-  if (path.join('.') === 'drainsTo') return { label: 'designs.field.drainsTo', kind: plain };
-  if (path.join('.') === 'name') return { label: 'designs.field.name', kind: plain };
-  const field = fieldsOf((item as Part).kind).find((entry) => entry.path.join('.') === path.join('.'));
-  return field === undefined ? { label: null, kind: plain } : { label: field.label, kind: { as: 'field', field: field.kind } };
-}
-
-function listed(group: DifferenceGroup, before: readonly Named[], after: readonly Named[], look: FieldLook = noLook): Difference[] {
+function listed(group: DifferenceGroup, before: readonly Named[], after: readonly Named[]): Difference[] {
   const nameOf = (item: Named): string => (item.name === undefined || item.name === '' ? item.id : item.name);
   const whole = (item: Named, change: 'added' | 'removed'): Difference => ({
-    group, change, id: item.id, name: nameOf(item), path: [], label: null, kind: plain, before: change === 'removed' ? item : null, after: change === 'added' ? item : null,
+    group, change, id: item.id, name: nameOf(item), path: [], figure: null, before: change === 'removed' ? item : null, after: change === 'added' ? item : null,
   });
   const gone = before.filter(({ id }) => !after.some((item) => item.id === id)).map((item) => whole(item, 'removed'));
   const rest = after.flatMap((item) => {
     const was = before.find(({ id }) => id === item.id);
     if (was === undefined) return [whole(item, 'added')];
-    return leaves(was, item).map(({ path, before: old, after: now }): Difference => ({ group, change: 'changed', id: item.id, name: nameOf(item), path, ...look(item, path), before: old, after: now }));
+    return leaves(was, item).map(({ path, before: old, after: now }): Difference => ({ group, change: 'changed', id: item.id, name: nameOf(item), path, figure: null, before: old, after: now }));
   });
   return [...gone, ...rest];
 }
 
 function levels(one: DesignDocument, other: DesignDocument): Difference[] {
   const lists = ['sills', 'spotLevels', 'lowSpots', 'candidateOutlets'] as const;
-  const datum = leaves(one.site.datum, other.site.datum).map(({ path, before, after }): Difference => ({ group: 'levels', change: 'changed', id: 'datum', name: one.site.datum.benchMark, path, label: null, kind: kindOfLevel(path), before, after }));
-  return [...datum, ...lists.flatMap((name) => listed('levels', one.site[name], other.site[name], (_item, path) => ({ label: null, kind: kindOfLevel(path) })))];
+  const datum = ({ site }: DesignDocument): Named => ({ ...site.datum, id: 'datum', name: site.datum.benchMark });
+  return [...listed('levels', [datum(one)], [datum(other)]), ...lists.flatMap((name) => listed('levels', one.site[name], other.site[name]))];
 }
-
-const kindOfLevel = (path: readonly string[]): DifferenceKind => (/level$/i.test(path.at(-1) ?? '') ? { as: 'field', field: 'level' } : plain);
 
 /** What no other group names. */
 function restOf({ site, system, sources: _sources, ...document }: DesignDocument): unknown {
@@ -154,7 +135,7 @@ function numbers(group: 'results' | 'quantities', before: readonly Figure[], aft
     const known = is ?? was;
     if (known === undefined || was?.value === is?.value) return [];
     const change = was === undefined ? 'added' : is === undefined ? 'removed' : 'changed';
-    return [{ group, change, id, name: known.name, path: [], label: known.label, kind: { as: 'quantity', quantity: known.quantity }, before: was?.value ?? null, after: is?.value ?? null }];
+    return [{ group, change, id, name: known.name, path: [], figure: { label: known.label, quantity: known.quantity }, before: was?.value ?? null, after: is?.value ?? null }];
   });
 }
 
@@ -167,6 +148,6 @@ function findings(before: Compared, after: Compared): Difference[] {
     const known = now ?? old;
     if (known === undefined || (old?.severity === now?.severity && JSON.stringify(old?.params) === JSON.stringify(now?.params))) return [];
     const change = old === undefined ? 'added' : now === undefined ? 'removed' : 'changed';
-    return [{ group: 'findings', change, id, name: nameOf(known.at), path: [], label: null, kind: plain, before: old ?? null, after: now ?? null }];
+    return [{ group: 'findings', change, id, name: nameOf(known.at), path: [], figure: null, before: old ?? null, after: now ?? null }];
   });
 }
