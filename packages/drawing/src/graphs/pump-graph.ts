@@ -39,7 +39,7 @@ export function pumpGraph(result: PumpResult, given: Partial<PumpGraphOptions> =
     pen.text('ink', [duty.flow, duty.head], label('drawing.duty', { flow: duty.flow, head: duty.head }), duty === result.dutyAtOff ? 'above' : 'below', 0.5);
   }
   if (options.measured !== null) drawMeasured(pen, options.measured, top);
-  const across = (options.width < 480 ? 58 : 66) * (most / (options.width - 90));
+  const across = (options.width < 480 ? 58 : 66) * (most / Math.max(options.width - 90, 1));
   const up = 46 * (top / (options.height - 66));
   return {
     name: 'pump', extent: { x0: -across, x1: most + across * 0.36, y0: -up, y1: top + up * 0.4 },

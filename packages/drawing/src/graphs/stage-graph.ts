@@ -44,7 +44,7 @@ export function stageGraph(document: DesignDocument, spot: LowSpot, given: Parti
   }
   pen.line('ground', [[0, spot.rimLevel], [most, spot.rimLevel]], 'thin', 'dash', spot.id);
   pen.text('ground', [most * 0.2, spot.rimLevel], label('drawing.rim', { level: spot.rimLevel }), 'above', 1);
-  const across = 14 * (most / (options.width - 40));
+  const across = 14 * (most / Math.max(options.width - 40, 1));
   const up = (top - ground) / (options.height - 56);
   return {
     name: 'stage', extent: { x0: -across * 1.8, x1: most + across, y0: ground - up * 28, y1: top + up * 28 },

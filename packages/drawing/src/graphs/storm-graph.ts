@@ -29,7 +29,7 @@ export function stormGraph(document: DesignDocument, run: StormRun, given: Parti
   const peak = peakTime(run);
   const minutes = (seconds: number): number => (seconds - peak) / 60;
   const span = minutes(to) - minutes(from);
-  const across = span / (options.width - stormMargins.left - stormMargins.right);
+  const across = span / Math.max(options.width - stormMargins.left - stormMargins.right, 1);
   const time: Scale = { low: from, high: to, from: minutes(from), to: minutes(to) };
   const plot: Plot = { run, pen: new GraphPen(), from, to, peak, time, right: minutes(to), across, units: options.units, bands: bandsFor(options.height, basinOf(document, run) !== null) };
   drawRain(plot);

@@ -43,7 +43,7 @@ export function frameOf(document: DesignDocument, layout: Layout, ground: readon
   const least = (1.5 * (dry.high - dry.low) * (sheet - left - right)) / (mini ? used : sheetHeight(sheet) - (narrow ? 96 : 120));
   const map = options.breaks ? breaksFor(document, layout, range, options, least) : noCuts;
   const across = drawnX(map, range.to) - drawnX(map, range.from);
-  const mx = across / (options.width - left - right);
+  const mx = across / Math.max(options.width - left - right, 1);
   const start = drawnX(map, range.from) - left * mx;
   return fit(levels, { start, mx, used, range, map, mini }, options);
 }

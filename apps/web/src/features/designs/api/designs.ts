@@ -65,6 +65,11 @@ export function useEdits(jobId: string, revisionId: string) {
   return usePages(designs.history, { params: { jobId, revisionId } });
 }
 
+/** The document that a draft began with. */
+export function useStart(jobId: string, revisionId: string) {
+  return useQuery({ ...read(designs.moment, { params: { jobId, revisionId, seq: 0 } }), staleTime: Infinity });
+}
+
 export function useMoment(jobId: string, revisionId: string) {
   return useMutation({ mutationFn: (seq: number) => call(designs.moment, { params: { jobId, revisionId, seq } }) });
 }

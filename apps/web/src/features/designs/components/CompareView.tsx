@@ -49,7 +49,7 @@ function Group({ title, rows, after }: { readonly title: string; readonly rows: 
 
 function what({ name, figure, group, id, path }: Difference, after: DesignDocument, text: Text): string {
   const part = group === 'parts' ? (after.system.parts.find((item) => item.id === id) ?? null) : null;
-  const field = figure === null ? fieldWords(path, text, part) : figure.label === null ? '' : text.say(figure.label);
+  const field = figure === null ? fieldWords(path, text, part) : figure.label === null ? '' : text.say(figure.label, figure.params);
   if (field === '') return name;
   return name === '' ? field : text.t('designs.compare.field', { name, field });
 }
@@ -59,5 +59,6 @@ function side({ change, figure, group, path }: Difference, value: unknown, text:
   if (figure !== null) return typeof value === 'number' ? q(figure.quantity, value) : '';
   if (group === 'findings') return value === null ? '' : say(`findings.${(value as Finding).code}`, { ...(value as Finding).limit, ...(value as Finding).params });
   if (path.length > 0) return valueWords(path.at(-1) ?? '', value, text);
-  return value === null ? '' : t(change === 'added' ? 'designs.compare.added' : 'designs.compare.removed');
+  if (value !== null) return t('designs.compare.there');
+  return t(change === 'added' ? 'designs.compare.notYet' : 'designs.compare.gone');
 }

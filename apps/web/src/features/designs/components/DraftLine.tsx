@@ -39,7 +39,7 @@ function Aside({ draft }: { readonly draft: Draft }) {
   return (
     <Notice severity="caution" title={t('designs.aside')} action={<div className="row"><Button onClick={draft.letGo}>{t('designs.letGo')}</Button></div>}>
       <p>{t('designs.asideWhy')}</p>
-      <ul>{draft.aside.map((operation, at) => <li key={at}>{editWords(operation, draft.document, text)}</li>)}</ul>
+      <ul>{draft.aside.map((operation, at) => <li key={at}>{editWords(operation, [draft.document], text)}</li>)}</ul>
     </Notice>
   );
 }
@@ -52,7 +52,7 @@ function Met({ draft }: { readonly draft: Draft }) {
   const by = String(problem?.params['by'] ?? '');
   const sentence = (path: string, theirs: unknown) => {
     const keys = path.split('.');
-    const place = placeWords(draft.document, keys, text);
+    const place = placeWords([draft.document], keys, text);
     return theirs === null ? t('designs.conflictGone', { place, by }) : t('designs.conflictAt', { place, by, theirs: valueWords(keys.at(-1) ?? '', theirs, text) });
   };
   return (

@@ -5,8 +5,8 @@ import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { useEdits, useMoment } from '../api/designs.ts';
-import { editWords } from '../model/editWords.ts';
+import { useEdits, useMoment, useStart } from '../api/designs.ts';
+import { editWords, type Documents } from '../model/editWords.ts';
 import { restoreOperations } from '../model/restore.ts';
 
 interface EditHistoryProps {
@@ -21,6 +21,8 @@ export function EditHistory({ jobId, revision, document, edit }: EditHistoryProp
   const text = useText();
   const { t, q } = text;
   const edits = useEdits(jobId, revision.id);
+  const start = useStart(jobId, revision.id);
+  const documents: Documents = start.data ? [document, start.data.data.document as DesignDocument] : [document];
   const moment = useMoment(jobId, revision.id);
   if (edits.pending) return <Loading what={t('designs.loading')} />;
   const back = (seq: number) => moment.mutate(seq, { onSuccess: ({ data }) => {
@@ -30,7 +32,7 @@ export function EditHistory({ jobId, revision, document, edit }: EditHistoryProp
   const row = (entry: DraftEdit) => ({
     key: String(entry.seq),
     cells: {
-      what: editWords(entry.operation, document, text), by: entry.by, at: q('dateTime', entry.at),
+      what: editWords(entry.operation, documents, text), by: entry.by, at: q('dateTime', entry.at),
       back: <Button kind="text" busy={moment.isPending} onClick={() => back(entry.seq)}>{t('designs.edits.back')}</Button>,
     },
   });

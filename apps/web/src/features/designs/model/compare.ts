@@ -1,4 +1,4 @@
-import type { DesignDocument, Evaluation } from '@yardfall/calc';
+import type { DesignDocument, Evaluation, Params } from '@yardfall/calc';
 import { isMessageCode, type MessageCode, type QuantityKind } from '@yardfall/text';
 import { partLines } from './partLines.ts';
 
@@ -19,7 +19,7 @@ export interface Difference {
   /** Field within it, as keys; empty when all of it came or went. */
   readonly path: readonly string[];
   /** What a result or quantity is called and how it is written; null for fields of the document. */
-  readonly figure: { readonly label: MessageCode | null; readonly quantity: QuantityKind } | null;
+  readonly figure: { readonly label: MessageCode | null; readonly params: Params; readonly quantity: QuantityKind } | null;
   readonly before: unknown;
   readonly after: unknown;
 }
@@ -101,6 +101,7 @@ interface Figure {
   readonly id: string;
   readonly name: string;
   readonly label: MessageCode | null;
+  readonly params: Params;
   readonly quantity: QuantityKind;
   readonly value: number;
 }
@@ -109,9 +110,9 @@ function figures({ document, evaluation }: Compared): Figure[] {
   if (evaluation === null) return [];
   const nameOf = (id: string): string => [...document.site.sills, ...document.system.parts].find((item) => item.id === id)?.name ?? id;
   const heights = evaluation.results.freeboards.map(({ sill, returnPeriod, lower }): Figure => ({
-    id: `${sill} ${String(returnPeriod)}`, name: nameOf(sill), label: 'designs.compare.freeboard', quantity: 'height', value: lower,
+    id: `${sill} ${String(returnPeriod)}`, name: nameOf(sill), label: 'designs.compare.freeboard', params: { years: returnPeriod }, quantity: 'height', value: lower,
   }));
-  const lines = partLines(evaluation.results, document.rain.designReturnPeriod).map(({ part, label, quantity, value }): Figure => ({ id: `${part} ${label}`, name: nameOf(part), label, quantity, value }));
+  const lines = partLines(evaluation.results, document.rain.designReturnPeriod).map(({ part, label, quantity, value }): Figure => ({ id: `${part} ${label}`, name: nameOf(part), label, params: {}, quantity, value }));
   return [...heights, ...lines];
 }
 
@@ -121,7 +122,7 @@ function results(before: Compared, after: Compared): Difference[] {
 
 function quantities(before: Compared, after: Compared): Difference[] {
   const of = ({ document, evaluation }: Compared): Figure[] => (evaluation?.results.quantities ?? []).map(({ code, part, amount }) => ({
-    id: `${code} ${part ?? ''}`.trim(), name: document.system.parts.find(({ id }) => id === part)?.name ?? '', label: knownCode(`prices.item.${code}`), quantity: 'number', value: amount,
+    id: `${code} ${part ?? ''}`.trim(), name: document.system.parts.find(({ id }) => id === part)?.name ?? '', label: knownCode(`prices.item.${code}`), params: {}, quantity: 'number', value: amount,
   }));
   return numbers('quantities', of(before), of(after));
 }
@@ -135,7 +136,7 @@ function numbers(group: 'results' | 'quantities', before: readonly Figure[], aft
     const known = is ?? was;
     if (known === undefined || was?.value === is?.value) return [];
     const change = was === undefined ? 'added' : is === undefined ? 'removed' : 'changed';
-    return [{ group, change, id, name: known.name, path: [], figure: { label: known.label, quantity: known.quantity }, before: was?.value ?? null, after: is?.value ?? null }];
+    return [{ group, change, id, name: known.name, path: [], figure: { label: known.label, params: known.params, quantity: known.quantity }, before: was?.value ?? null, after: is?.value ?? null }];
   });
 }
 
