@@ -84,6 +84,7 @@ export const designs = catalogue({
   'designs.compare.what': { en: 'What', es: 'Qué' },
   'designs.compare.before': { en: 'Before', es: 'Antes' },
   'designs.compare.after': { en: 'After', es: 'Después' },
+  'designs.compare.whole': { en: 'The whole design', es: 'Todo el diseño' },
   'designs.compare.there': { en: 'there', es: 'está' },
   'designs.compare.notYet': { en: 'not there', es: 'no está' },
   'designs.compare.gone': { en: 'gone', es: 'ya no está' },

@@ -50,14 +50,14 @@ function Group({ title, rows, after }: { readonly title: string; readonly rows: 
 function what({ name, figure, group, id, path }: Difference, after: DesignDocument, text: Text): string {
   const part = group === 'parts' ? (after.system.parts.find((item) => item.id === id) ?? null) : null;
   const field = figure === null ? fieldWords(path, text, part) : figure.label === null ? '' : text.say(figure.label, figure.params);
-  if (field === '') return name;
+  if (field === '') return name === '' ? text.t('designs.compare.whole') : name;
   return name === '' ? field : text.t('designs.compare.field', { name, field });
 }
 
 function side({ change, figure, group, path }: Difference, value: unknown, text: Text): string {
   const { t, q, say } = text;
   if (figure !== null) return typeof value === 'number' ? q(figure.quantity, value) : '';
-  if (group === 'findings') return value === null ? '' : say(`findings.${(value as Finding).code}`, { ...(value as Finding).limit, ...(value as Finding).params });
+  if (group === 'findings' && value !== null) return say(`findings.${(value as Finding).code}`, { ...(value as Finding).limit, ...(value as Finding).params });
   if (path.length > 0) return valueWords(path.at(-1) ?? '', value, text);
   if (value !== null) return t('designs.compare.there');
   return t(change === 'added' ? 'designs.compare.notYet' : 'designs.compare.gone');

@@ -66,6 +66,11 @@ describe('two revisions differ in exactly what was changed', () => {
     expect(withDocument(document, { ...evaluation, findings: evaluation.findings.map((item) => (item === finding ? { ...item, severity: 'stop' } : item)) })).toEqual([`findings changed ${key}`]);
   });
 
+  test('another name alone: what is said of the part by name is no difference', () => {
+    const renamed = withPart((part) => ({ ...part, name: 'Run by the fence' }));
+    expect(withDocument(renamed, evaluate(renamed, { band: false }))).toEqual([`parts changed ${pipe.id} name`]);
+  });
+
   test('a quantity', () => {
     const [quantity] = evaluation.results.quantities;
     if (quantity === undefined) throw new Error('the site has quantities');

@@ -1,5 +1,6 @@
-import type { DesignDocument, Evaluation, Params } from '@yardfall/calc';
+import type { DesignDocument, Evaluation, Finding, Params } from '@yardfall/calc';
 import { isMessageCode, type MessageCode, type QuantityKind } from '@yardfall/text';
+import { nameOf } from './editWords.ts';
 import { partLines } from './partLines.ts';
 
 export interface Compared {
@@ -120,9 +121,12 @@ function results(before: Compared, after: Compared): Difference[] {
   return numbers('results', figures(before), figures(after));
 }
 
+/** How an amount of the take-off is written. */
+const amountOf = { m: 'length', m2: 'area', m3: 'bulk', each: 'count', kg: 'mass', bag80: 'count', cutMetreInch: 'number' } as const;
+
 function quantities(before: Compared, after: Compared): Difference[] {
-  const of = ({ document, evaluation }: Compared): Figure[] => (evaluation?.results.quantities ?? []).map(({ code, part, amount }) => ({
-    id: `${code} ${part ?? ''}`.trim(), name: document.system.parts.find(({ id }) => id === part)?.name ?? '', label: knownCode(`prices.item.${code}`), params: {}, quantity: 'number', value: amount,
+  const of = ({ document, evaluation }: Compared): Figure[] => (evaluation?.results.quantities ?? []).map(({ code, part, amount, unit }) => ({
+    id: `${code} ${part ?? ''}`.trim(), name: document.system.parts.find(({ id }) => id === part)?.name ?? '', label: knownCode(`prices.item.${code}`), params: {}, quantity: amountOf[unit], value: amount,
   }));
   return numbers('quantities', of(before), of(after));
 }
@@ -140,15 +144,22 @@ function numbers(group: 'results' | 'quantities', before: readonly Figure[], aft
   });
 }
 
+/** What a finding says, whatever the thing that it is about is called. */
+function saidOf(finding: Finding | undefined, documents: readonly DesignDocument[]): string {
+  const at = finding?.at ?? null;
+  const names: unknown[] = at === null ? [] : documents.map((document) => nameOf([document], at));
+  return JSON.stringify(Object.entries(finding?.params ?? {}).filter(([, value]) => !names.includes(value)));
+}
+
 function findings(before: Compared, after: Compared): Difference[] {
   const of = ({ evaluation }: Compared) => new Map((evaluation?.findings ?? []).map((finding) => [`${finding.code} ${finding.at ?? ''}`.trim(), finding]));
   const [was, is] = [of(before), of(after)];
-  const nameOf = (at: string | null): string => [...after.document.system.parts, ...before.document.system.parts, ...after.document.site.sills, ...after.document.site.lowSpots].find(({ id }) => id === at)?.name ?? at ?? '';
+  const documents = [before.document, after.document];
   return [...new Set([...was.keys(), ...is.keys()])].flatMap((id): Difference[] => {
     const [old, now] = [was.get(id), is.get(id)];
     const known = now ?? old;
-    if (known === undefined || (old?.severity === now?.severity && JSON.stringify(old?.params) === JSON.stringify(now?.params))) return [];
+    if (known === undefined || (old?.severity === now?.severity && saidOf(old, documents) === saidOf(now, documents))) return [];
     const change = old === undefined ? 'added' : now === undefined ? 'removed' : 'changed';
-    return [{ group: 'findings', change, id, name: nameOf(known.at), path: [], figure: null, before: old ?? null, after: now ?? null }];
+    return [{ group: 'findings', change, id, name: known.at === null ? '' : nameOf([after.document, before.document], known.at), path: [], figure: null, before: old ?? null, after: now ?? null }];
   });
 }
