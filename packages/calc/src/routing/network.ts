@@ -1,6 +1,7 @@
 import { DocumentError } from '../document/error.ts';
 import { cbrt } from '../math/cbrt.ts';
 import { Balance } from './balance.ts';
+import { climb } from './climb.ts';
 import { film } from './fluxes.ts';
 import { Look } from './look.ts';
 import type { RoutingModel } from './model.ts';
@@ -137,7 +138,8 @@ export class Network {
     for (let i = 0; i < volume.length; i += 1) balance.base[i] = volume[i]! + dt * inflow[i]!;
     if (!balance.solve(dt, 0, this.start)) {
       this.failed += 1;
-      return false;
+      this.begin();
+      if (!climb(balance, volume, inflow, dt)) return false;
     }
     this.flows = balance.found.flows;
     return true;

@@ -17,6 +17,9 @@ export interface PumpLine {
   readonly weep: WeepHole | null;
   readonly curve: PumpCurve;
   readonly equivalentLength: number;
+  /** Check valve that its water passes, null without one; and what it adds to the equivalent length [m]. */
+  readonly valve: string | null;
+  readonly valveLength: number;
   readonly lineVolume: number;
   /** Level that the water must be lifted to [m]: the outlet's water surface or a higher point of the line. */
   readonly liftLevel: number;
@@ -32,9 +35,10 @@ export function pumpLineOf(document: DesignDocument, pump: Pump): PumpLine {
   const basin = partsOf(document, 'basin').find((part) => part.id === pump.basin);
   if (line === undefined || outlet === undefined || basin === undefined) throw new DocumentError('document.noOutlet', '/system/parts', { id: pump.id });
   const valve = find(path, 'checkValve');
-  const fittings = valve?.present === true ? [...line.fittings, { count: 1, equivalentLength: valve.equivalentLength }] : line.fittings;
+  const shut = valve?.present === true ? valve : null;
+  const fittings = shut === null ? line.fittings : [...line.fittings, { count: 1, equivalentLength: shut.equivalentLength }];
   return {
-    pump, basin, line, outlet, curve: pumpCurve(pump.curve), checkValve: valve?.present === true,
+    pump, basin, line, outlet, curve: pumpCurve(pump.curve), checkValve: shut !== null, valve: shut?.id ?? null, valveLength: shut?.equivalentLength ?? 0,
     weep: partsOf(document, 'weepHole').find((part) => part.pump === pump.id) ?? null,
     equivalentLength: lineEquivalentLength(line.length, fittings), lineVolume: lineVolume(line.innerDiameter, line.length),
     liftLevel: Math.max(outlet.waterLevel, outlet.level, line.highPoint ?? -Infinity),

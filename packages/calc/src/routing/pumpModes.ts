@@ -10,7 +10,7 @@ export type Available = (basin: number, unit: number) => boolean;
 /**
  * Sets the pumps of a twin: they have no memory, so their flow is told by the level alone.
  * offTwin: all that can run do so above the off level, from a film below it on, so that nothing real ever pumps more.
- * onTwin: each runs only above its own start level.
+ * onTwin: each runs only above its own start level, or above the level to which its lines run back where that is higher: a real pump lets the basin come up there at every stop.
  * An open line that has emptied takes more while it fills: the offTwin pumps the greater of both.
  */
 export function setTwin(network: Network, mode: RunMode, available: Available): void {
@@ -33,11 +33,21 @@ function offStages(basin: BasinStore, index: number, line: LineStore, available:
   return [{ start: basin.offLevel - film, table: line.runBack > 0 ? full.greater(line.filling(mask)) : full }];
 }
 
+/** Level of a basin that stands at its off level when all of its lines run back into it. */
+function backLevel({ storage, offLevel, lines }: BasinStore): number {
+  let back = 0;
+  for (const { runBack } of lines) back += runBack;
+  return back === 0 ? offLevel : storage.level(storage.volume(offLevel) + back);
+}
+
+/** Level up to which a basin fills before any pump of the onTwin runs. */
+export const restLevel = (basin: BasinStore): number => Math.max(basin.onLevel, backLevel(basin));
+
 function onStages(basin: BasinStore, index: number, line: LineStore, available: Available): PumpStage[] {
-  const starts = [...new Set(line.units.filter((unit) => available(index, unit)).map((unit) => basin.units[unit]!.startLevel))].sort((a, b) => a - b);
-  return starts.map((start) => ({
-    start, table: line.flow(maskOf(line, (unit) => available(index, unit) && basin.units[unit]!.startLevel <= start)),
-  }));
+  const least = backLevel(basin);
+  const startOf = (unit: number): number => Math.max(least, basin.units[unit]!.startLevel);
+  const starts = [...new Set(line.units.filter((unit) => available(index, unit)).map(startOf))].sort((a, b) => a - b);
+  return starts.map((start) => ({ start, table: line.flow(maskOf(line, (unit) => available(index, unit) && startOf(unit) <= start)) }));
 }
 
 /** Bits of the pumps of a line that run. */
