@@ -12,11 +12,15 @@ function columns(table: RainTable, periods: readonly number[]): RainTable {
   };
 }
 
-/** The same site and system under storms of one hour, with no other return periods than those that it is designed and checked for. */
-export function withShortStorms(document: DesignDocument): DesignDocument {
+/** The same site and system under one storm of an hour, the one that it is designed for. */
+export function withShortStorm(document: DesignDocument): DesignDocument {
   const { rain } = document;
+  const { designReturnPeriod, table, storm } = rain;
   return {
     ...document,
-    rain: { ...rain, table: columns(rain.table, [rain.designReturnPeriod, rain.checkReturnPeriod]), storm: { method: 'alternatingBlock', duration: HOUR, block: rain.storm.block } },
+    rain: {
+      ...rain, table: columns(table, [designReturnPeriod]), checkReturnPeriod: designReturnPeriod, storm: { method: 'alternatingBlock', duration: HOUR, block: storm.block },
+      recorded: null,
+    },
   };
 }
