@@ -3,6 +3,8 @@ export { languages, unitSystems, localeOf, type Language, type Units } from './l
 export { messages } from './messages.ts';
 export { render, isMessageCode, type MessageCode, type Params } from './render.ts';
 export { quantity, isQuantity, type QuantityKind, type NumericQuantity, type FormatOptions } from './format.ts';
+export { siQuantity } from './si.ts';
+export { isNumericQuantity } from './format.ts';
 export { typedUnit, type TypedUnit } from './typedUnits.ts';
 export { formatTape, tapeReading, type TapeReading } from './fractions.ts';
 export { parseLength, type LengthUnit, type LengthResult } from './lengths.ts';

@@ -45,6 +45,7 @@ import { document } from './catalogues/document.ts';
 import { audit } from './catalogues/audit.ts';
 import { decisions } from './catalogues/decisions.ts';
 import { limits } from './catalogues/limits.ts';
+import { studies } from './catalogues/studies.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const ui = { ...frame, ...phonePages, ...cautionPages };
@@ -91,6 +92,7 @@ export const catalogues = {
   audit,
   decisions,
   limits,
+  studies,
 };
 
 export const messages = {
@@ -123,4 +125,5 @@ export const messages = {
   ...audit,
   ...decisions,
   ...limits,
+  ...studies,
 };

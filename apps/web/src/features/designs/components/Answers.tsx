@@ -3,6 +3,7 @@ import { Heading } from '../../../components/Heading.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { PartAnswers } from './PartAnswers.tsx';
+import { Figure } from './Workings.tsx';
 
 interface AnswersProps {
   readonly document: DesignDocument;
@@ -24,15 +25,15 @@ export function Answers({ document, evaluation }: AnswersProps) {
 function GravityTable({ document, evaluation }: AnswersProps) {
   const { t, q } = useText();
   if (evaluation.results.gravity.length === 0) return null;
-  const rows = evaluation.results.gravity.map((answer) => ({
+  const rows = evaluation.results.gravity.map((answer, index) => ({
     key: answer.outlet,
     cells: {
       outlet: document.site.candidateOutlets.find((outlet) => outlet.id === answer.outlet)?.name ?? answer.outlet,
-      plain: shortText(answer.shortfall), margin: shortText(answer.shortfallWithMargin),
+      plain: shortText(index, 'shortfall', answer.shortfall), margin: shortText(index, 'shortfallWithMargin', answer.shortfallWithMargin),
     },
   }));
-  function shortText(short: number) {
-    return t(short > 0 ? 'designs.shortBy' : 'designs.toSpare', { height: Math.abs(short) });
+  function shortText(index: number, field: string, short: number) {
+    return <Figure result={`/results/gravity/${String(index)}/${field}`}>{t(short > 0 ? 'designs.shortBy' : 'designs.toSpare', { height: Math.abs(short) })}</Figure>;
   }
   const worst = Math.min(...evaluation.results.gravity.map((answer) => answer.shortfallWithMargin));
   return (
@@ -47,10 +48,14 @@ function FreeboardTable({ document, evaluation }: AnswersProps) {
   const { t, q } = useText();
   const { freeboards } = evaluation.results;
   if (freeboards.length === 0) return null;
-  const side = (height: number, minutes: number) => (height < 0 ? t('designs.overSill', { minutes }) : q('height', height));
+  const side = (index: number, [field, height]: readonly [string, number], [over, minutes]: readonly [string, number]) => (
+    <Figure result={`/results/freeboards/${String(index)}/${height < 0 ? over : field}`}>{height < 0 ? t('designs.overSill', { minutes: minutes * 60 }) : q('height', height)}</Figure>
+  );
   // The quick answer while the hand moves has no band: both ends stand on one run.
   const coming = evaluation.results.band === null && document.system.parts.length > 0;
-  const band = (row: Freeboard) => coming ? t('designs.bandComing') : (row.lower < 0 ? t('designs.bandOver') : t('designs.band', { lower: row.lower, upper: row.upper }));
+  const band = (index: number, row: Freeboard) => coming ? t('designs.bandComing') : (
+    <Figure result={`/results/freeboards/${String(index)}/lower`}>{row.lower < 0 ? t('designs.bandOver') : t('designs.band', { lower: row.lower, upper: row.upper })}</Figure>
+  );
   return (
     <section>
       <Heading level={3}>{t('designs.freeboard')}</Heading>
@@ -59,12 +64,13 @@ function FreeboardTable({ document, evaluation }: AnswersProps) {
           { key: 'storm', head: t('designs.storm') }, { key: 'sill', head: t('designs.sill') }, { key: 'without', head: t('designs.withoutSystem'), figure: true },
           { key: 'with', head: t('designs.withSystem'), figure: true }, { key: 'band', head: t('designs.bandHead'), figure: true },
         ]}
-        rows={freeboards.map((row) => ({
+        rows={freeboards.map((row, index) => ({
           key: `${row.sill}-${String(row.returnPeriod)}`,
           strong: row.returnPeriod === document.rain.designReturnPeriod,
           cells: {
             storm: t('designs.years', { years: row.returnPeriod }), sill: document.site.sills.find((sill) => sill.id === row.sill)?.name ?? row.sill,
-            without: side(row.withoutSystem, row.minutesOverSillWithoutSystem * 60), with: side(row.onTwin, row.minutesOverSill * 60), band: band(row),
+            without: side(index, ['withoutSystem', row.withoutSystem], ['minutesOverSillWithoutSystem', row.minutesOverSillWithoutSystem]),
+            with: side(index, ['onTwin', row.onTwin], ['minutesOverSill', row.minutesOverSill]), band: band(index, row),
           },
         }))} />
       <p className="faint measure">{t('designs.freeboardWhy')}</p>
@@ -75,5 +81,5 @@ function FreeboardTable({ document, evaluation }: AnswersProps) {
 function OutageLine({ evaluation }: { readonly evaluation: Evaluation }) {
   const { t } = useText();
   const { outage } = evaluation.results;
-  return outage ? <p>{t('designs.outage', { minutes: outage.longestSafe, years: outage.returnPeriod })}</p> : null;
+  return outage ? <p><Figure result="/results/outage/longestSafe">{t('designs.outage', { minutes: outage.longestSafe, years: outage.returnPeriod })}</Figure></p> : null;
 }

@@ -3,6 +3,7 @@ import { Heading } from '../../../components/Heading.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { partLines } from '../model/partLines.ts';
+import { Figure } from './Workings.tsx';
 
 /** Every number that stands at a part, under the part's name. */
 export function PartAnswers({ document, evaluation }: { readonly document: DesignDocument; readonly evaluation: Evaluation }) {
@@ -18,7 +19,7 @@ export function PartAnswers({ document, evaluation }: { readonly document: Desig
       <div className="part-answers">
         {parts.map((part) => (
           <Table key={part} caption={name(part)} columns={[{ key: 'what', head: t('designs.what') }, { key: 'value', head: t('designs.value'), figure: true }]}
-            rows={lines.filter((line) => line.part === part).map((line) => ({ key: line.label, cells: { what: t(line.label), value: q(line.quantity, line.value) } }))} />
+            rows={lines.filter((line) => line.part === part).map((line) => ({ key: line.label, cells: { what: t(line.label), value: <Figure result={line.result}>{q(line.quantity, line.value)}</Figure> } }))} />
         ))}
       </div>
     </section>

@@ -4,9 +4,12 @@ import { useState, type ReactNode } from 'react';
 import { Heading } from '../../../components/Heading.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { Answers } from './Answers.tsx';
+import { BandRanking } from './BandRanking.tsx';
 import { FindingsList } from './FindingsList.tsx';
 import { SectionDrawing } from './SectionDrawing.tsx';
 import { PumpView, StormView } from './StormView.tsx';
+import { WhatIfs } from './WhatIfs.tsx';
+import { Workings } from './Workings.tsx';
 import './designs.css';
 
 interface RevisionReadingProps {
@@ -31,16 +34,18 @@ export function RevisionReading({ document, evaluation, revision, edit, selected
       <SectionDrawing document={document} evaluation={evaluation} moment={at} selected={selected} onSelect={onSelect} {...(onLevel ? { onLevel } : {})} />
       {children}
       {evaluation ? (
-        <>
+        <Workings document={document} evaluation={evaluation}>
           <section className="stack">
             <Heading level={3}>{t('designs.findings')}</Heading>
             <FindingsList document={document} findings={evaluation.findings} revision={revision} edit={edit} onSelect={onSelect} />
           </section>
           <Answers document={document} evaluation={evaluation} />
+          <WhatIfs document={document} evaluation={evaluation} />
+          <BandRanking document={document} evaluation={evaluation} />
           <StormView document={document} evaluation={evaluation} moment={at} onMoment={setMoment} />
           <PumpView evaluation={evaluation} />
           <p className="faint measure">{t('designs.notSealed', { version: evaluation.calcVersion })}</p>
-        </>
+        </Workings>
       ) : null}
     </div>
   );

@@ -1,0 +1,40 @@
+import { catalogue } from '../catalogue.ts';
+
+/** What a reader asks of a design beyond its plain numbers: how a number came about, what happens when something fails, what makes the answer unsure. */
+export const studies = catalogue({
+  'studies.working.open': { en: 'How this number comes about', es: 'Cómo sale este número' },
+  'studies.working.at': { en: '{name:text}: {what:text}', es: '{name:text}: {what:text}' },
+  'studies.working.back': { en: 'Back to the number before', es: 'Volver al número anterior' },
+  'studies.working.trial': { en: 'Solved by trial for {symbol:text}: put in, both sides agree.', es: 'Resuelta por tanteo para {symbol:text}: al ponerlo, los dos lados coinciden.' },
+  'studies.working.symbols': { en: 'What stands in the formula', es: 'Lo que entra en la fórmula' },
+  'studies.working.symbol': { en: 'Symbol', es: 'Símbolo' },
+  'studies.working.meaning': { en: 'What it is', es: 'Qué es' },
+  'studies.working.value': { en: 'Value', es: 'Valor' },
+  'studies.working.raw': { en: 'In the formula', es: 'En la fórmula' },
+  'studies.working.from': { en: 'From', es: 'De dónde' },
+  'studies.working.run': { en: 'The run of the storm', es: 'La corrida de la tormenta' },
+  'studies.working.method': { en: 'The method or its run', es: 'El método o su corrida' },
+  'studies.working.source': { en: 'Source:', es: 'Fuente:' },
+  'studies.working.tolerance': { en: 'The engine reads between points of a table here: by hand it may come out up to {share:percent} off.', es: 'Aquí el motor lee entre puntos de una tabla: a mano puede salir hasta {share:percent} distinto.' },
+
+  'studies.whatIf.title': { en: 'When something goes wrong', es: 'Cuando algo falla' },
+  'studies.whatIf.table': { en: 'Height left below {sill:text}, by storm', es: 'Altura que queda bajo {sill:text}, por tormenta' },
+  'studies.whatIf.case': { en: 'What happens', es: 'Qué pasa' },
+  'studies.whatIf.system': { en: 'System as designed', es: 'El sistema como está diseñado' },
+  'studies.whatIf.comesIn': { en: 'water comes in for {minutes:clockMinutes}', es: 'entra agua por {minutes:clockMinutes}' },
+  'studies.whatIf.why': { en: 'One thing fails at a time; all else is as designed. Every row is the worse of the two runs that bound the answer.', es: 'Falla una cosa a la vez; lo demás está como se diseñó. Cada renglón es la peor de las dos corridas que encierran la respuesta.' },
+  'studies.protected.powerOn': { en: 'Inlets half blocked, power on', es: 'Entradas medio tapadas, con luz' },
+  'studies.protected.powerOut': { en: 'The same, power out for {duration:minutes}', es: 'Lo mismo, sin luz por {duration:minutes}' },
+  'studies.protected.gutterOverflowing': { en: 'The same, all roof water on the low spot', es: 'Lo mismo, toda el agua del techo en el punto bajo' },
+
+  'studies.band.title': { en: 'What the answer hangs on', es: 'De qué depende la respuesta' },
+  'studies.band.nothingDecides': { en: 'No single input, alone within its range, turns the answer around.', es: 'Ningún dato, por sí solo dentro de su rango, cambia la respuesta.' },
+  'studies.band.table': { en: 'Height left below the lowest sill with one input at either end of its range', es: 'Altura que queda bajo el umbral más bajo con un dato en cada extremo de su rango' },
+  'studies.band.input': { en: 'Input', es: 'Dato' },
+  'studies.band.low': { en: 'At its low end', es: 'En su extremo bajo' },
+  'studies.band.high': { en: 'At its high end', es: 'En su extremo alto' },
+  'studies.band.swing': { en: 'Between', es: 'Diferencia' },
+  'studies.band.comesIn': { en: 'comes in', es: 'entra agua' },
+  'studies.band.still': { en: 'Moves nothing here that a tape shows: {names:text}.', es: 'No mueven aquí nada que se vea en la cinta: {names:text}.' },
+  'studies.band.why': { en: 'One input at a time; the band beside the freeboard moves all of them together, {samples:count} times.', es: 'Un dato a la vez; la banda junto al margen los mueve todos juntos, {samples:count} veces.' },
+});
