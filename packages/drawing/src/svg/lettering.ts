@@ -1,5 +1,6 @@
 import type { DisplayList, Point, TextItem } from '../display.ts';
-import type { Segment } from './geometry.ts';
+import { areaOf } from './geometry.ts';
+import type { Area, Segment } from './geometry.ts';
 import { markBox } from './marks.ts';
 import { placeTexts } from './place.ts';
 import type { PlacedText, Sheet, Wanted } from './place.ts';
@@ -84,9 +85,9 @@ function segments(display: DisplayList, view: Projection): Segment[] {
   });
 }
 
-function hatched(display: DisplayList, view: Projection): (readonly Point[])[] {
+function hatched(display: DisplayList, view: Projection): Area[] {
   return display.items.flatMap((item) =>
-    item.kind === 'polygon' && ['soil', 'concrete', 'stone', 'water'].includes(item.hatch) ? [item.points.map((point) => view.toPixels(point))] : []);
+    item.kind === 'polygon' && ['soil', 'concrete', 'stone', 'water'].includes(item.hatch) ? [areaOf(item.points.map((point) => view.toPixels(point)))] : []);
 }
 
 function pairs(points: readonly Point[]): Segment[] {

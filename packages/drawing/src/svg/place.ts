@@ -1,6 +1,6 @@
 import type { Point, Side } from '../display.ts';
 import { covered, cross, crossing, distance, grown, nearest, overlap } from './geometry.ts';
-import type { Box, Segment } from './geometry.ts';
+import type { Area, Box, Segment } from './geometry.ts';
 import { textWidth } from './letters.ts';
 
 export interface Wanted {
@@ -29,7 +29,7 @@ export interface Sheet {
   readonly marks: readonly Box[];
   readonly lines: readonly Segment[];
   /** Hatched areas, in which lettering is hard to read. */
-  readonly hatched: readonly (readonly Point[])[];
+  readonly hatched: readonly Area[];
   /** How far a text may stand from its point [px]. */
   readonly reach: number;
   /** Whether a text that finds no clear place may stand on a line, on a halo of paper. */
@@ -94,18 +94,13 @@ function bestPlace(text: Wanted, taken: Taken): PlacedText | null {
   const { sheet } = taken;
   let best: { box: Box; leader: Segment | null; cost: number } | null = null;
   const { width, height } = sizeOf(text, sheet.size);
-  const tries = offsets(text, width, height).map(([dx, dy, penalty]) => {
-    const raw = { x0: text.at[0] + dx, y0: text.at[1] + dy, x1: text.at[0] + dx + width, y1: text.at[1] + dy + height };
-    const box = inside(raw, sheet);
-    const away = distance(box, text.at);
-    return { box, away, base: penalty + away * 0.9 + (Math.abs(box.x0 - raw.x0) + Math.abs(box.y0 - raw.y0)) * 0.3 };
-  });
-  tries.sort((a, b) => a.base - b.base);
+  const tries = placesToTry(text, width, height, sheet).sort((a, b) => a.base - b.base);
+  const about = surroundings(tries.map(({ box }) => box), text.at, taken);
   for (const { box, away, base } of tries) {
     if (best !== null && base >= best.cost) break;
     if (away > sheet.reach && text.rank > 0) continue;
     const leader: Segment | null = away > shortLeader ? [text.at, nearest(box, text.at)] : null;
-    const cost = base + costOf(box, leader, text, taken);
+    const cost = base + costOf(box, leader, text, about, best === null ? Infinity : best.cost - base);
     if (best === null || cost < best.cost) best = { box, leader, cost };
   }
   if (best === null || (best.cost >= impossible && text.rank > 0)) return null;
@@ -115,29 +110,57 @@ function bestPlace(text: Wanted, taken: Taken): PlacedText | null {
 const steps = [0, 10, 20, 31, 43, 56, 70, 85, 101, 118, 136, 155];
 const slides = [0, 0.25, 0.5, 0.75, 1];
 
-/** Left-top corners to try, nearest and most natural first. */
-function offsets(text: Wanted, width: number, height: number): [number, number, number][] {
+interface Try {
+  readonly box: Box;
+  /** From the point to the text [px]. */
+  readonly away: number;
+  /** What the place costs before anything in its way is counted. */
+  readonly base: number;
+}
+
+/** Places to try about the point, the most natural side first. Plain loops: a hand that drags waits for this. */
+function placesToTry(text: Wanted, width: number, height: number, sheet: Sheet): Try[] {
   const sides: Side[] = [text.side, ...(['above', 'right', 'below', 'left'] as const).filter((side) => side !== text.side)];
-  return sides.flatMap((side, order) => steps.flatMap((step) => slides.map((slide, index): [number, number, number] =>
-    [...corner(side, step, slide, width, height), (order === 0 ? 0 : 7 + order * 2) + Math.abs(index - 2) * 0.1])));
-}
-
-function corner(side: Side, step: number, slide: number, width: number, height: number): [number, number] {
-  const along = 9 - slide * (width + 18);
-  const up = -height / 2 + (slide - 0.5) * 2.4 * height;
-  switch (side) {
-    case 'above':
-      return [along, -3 - height - step];
-    case 'below':
-      return [along, 4 + step];
-    case 'right':
-      return [9 + step, up];
-    case 'left':
-      return [-9 - step - width, up];
+  const [x, y] = text.at;
+  const tries: Try[] = [];
+  for (let order = 0; order < sides.length; order += 1) {
+    const side = sides[order];
+    for (const step of steps) {
+      for (let index = 0; index < slides.length; index += 1) {
+        const slide = slides[index] ?? 0;
+        const level = side === 'above' || side === 'below';
+        const dx = level ? 9 - slide * (width + 18) : side === 'right' ? 9 + step : -9 - step - width;
+        const dy = level ? (side === 'above' ? -3 - height - step : 4 + step) : -height / 2 + (slide - 0.5) * 2.4 * height;
+        const raw = { x0: x + dx, y0: y + dy, x1: x + dx + width, y1: y + dy + height };
+        const box = inside(raw, sheet);
+        const away = distance(box, text.at);
+        const penalty = (order === 0 ? 0 : 7 + order * 2) + Math.abs(index - 2) * 0.1;
+        tries.push({ box, away, base: penalty + away * 0.9 + (Math.abs(box.x0 - raw.x0) + Math.abs(box.y0 - raw.y0)) * 0.3 });
+      }
+    }
   }
+  return tries;
 }
 
-function costOf(box: Box, leader: Segment | null, text: Wanted, { sheet, boxes, leaders }: Taken): number {
+/** What stands where a text may come to stand; nothing else can meet it or its leader. */
+interface Surroundings extends Pick<Sheet, 'lines' | 'hatched' | 'overLines'> {
+  readonly boxes: readonly Box[];
+  readonly leaders: readonly Segment[];
+}
+
+function surroundings(places: readonly Box[], [x, y]: Point, { sheet, boxes, leaders }: Taken): Surroundings {
+  let all: Box = { x0: x, y0: y, x1: x, y1: y };
+  for (const box of places) all = { x0: Math.min(all.x0, box.x0), y0: Math.min(all.y0, box.y0), x1: Math.max(all.x1, box.x1), y1: Math.max(all.y1, box.y1) };
+  const reach = grown(all, pad + 1);
+  const meets = ([a, b]: Segment): boolean => Math.max(a[0], b[0]) >= reach.x0 && Math.min(a[0], b[0]) <= reach.x1 && Math.max(a[1], b[1]) >= reach.y0 && Math.min(a[1], b[1]) <= reach.y1;
+  return {
+    boxes: boxes.filter((box) => overlap(box, reach)), leaders: leaders.filter(meets), lines: sheet.lines.filter(meets),
+    hatched: sheet.hatched.filter(({ bounds }) => overlap(bounds, reach)), overLines: sheet.overLines,
+  };
+}
+
+/** What a place costs; from `enough` on it is not the best and how much more does not matter. */
+function costOf(box: Box, leader: Segment | null, text: Wanted, { boxes, leaders, lines, hatched, overLines }: Surroundings, enough: number): number {
   if (boxes.some((other) => overlap(box, other))) return impossible * 10;
   const near = grown(box, pad);
   if (leader !== null && boxes.some((other) => crossing(other, leader) > 0 && !touches(other, text.at))) return impossible * 5;
@@ -146,12 +169,16 @@ function costOf(box: Box, leader: Segment | null, text: Wanted, { sheet, boxes, 
     if (crossing(near, other) > 0) return impossible * 10;
     if (leader !== null && cross(leader, other)) cost += 80;
   }
-  const onLine = text.balloon === true ? 60 : sheet.overLines ? 60 : impossible;
-  for (const line of sheet.lines) {
+  const onLine = text.balloon === true ? 60 : overLines ? 60 : impossible;
+  for (const line of lines) {
     if (crossing(near, line) > 0) cost += onLine;
     if (leader !== null && cross(leader, line)) cost += text.balloon === true ? 8 : 30;
+    if (cost >= enough) return cost;
   }
-  for (const area of sheet.hatched) cost += covered(box, area) * 12;
+  for (const area of hatched) {
+    cost += covered(box, area) * 12;
+    if (cost >= enough) return cost;
+  }
   return cost;
 }
 
