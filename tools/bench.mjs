@@ -1,5 +1,5 @@
 // @ts-check
-// npm run bench: runs every bench of packages/calc, one after the other, prints one table and writes bench-results.json.
+// npm run bench: runs every bench of the engine and of the page, one after the other, prints one table and writes bench-results.json.
 import { readdirSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
 import { ensureInstalled } from './install.mjs';
@@ -10,7 +10,7 @@ import { createSteps } from './steps.mjs';
 
 /** @typedef {{ bench: string, name: string, value: number, unit: string, goal: number | null }} Figure */
 
-const FOLDER = 'packages/calc/bench';
+const FOLDERS = ['packages/calc/bench', 'tests/bench'];
 
 /** @param {string} bench @param {string} text @returns {Figure[]} lines of JSON; others are remarks */
 function figuresOf(bench, text) {
@@ -31,18 +31,19 @@ await run(async () => {
   const steps = createSteps();
   await ensureInstalled(steps);
   const words = process.argv.slice(2);
-  const files = readdirSync(inRoot(FOLDER)).filter((name) => name.endsWith('.bench.ts') && (words.length === 0 || words.some((word) => name.includes(word)))).sort();
+  const files = FOLDERS.flatMap((folder) => readdirSync(inRoot(folder)).sort().map((name) => ({ folder, name })))
+    .filter(({ name }) => name.endsWith('.bench.ts') && (words.length === 0 || words.some((word) => name.includes(word))));
   /** @type {Figure[]} */
   const figures = [];
   /** @type {string[]} */
   const broken = [];
   steps.say(`${'figure'.padEnd(64)} ${'value'.padStart(10)} ${'unit'.padEnd(10)} ${'at most'.padStart(8)}`);
-  for (const file of files) {
-    const { code, output, stdout } = await capture(process.execPath, ['--conditions=development', '--import', '@oxc-node/core/register', `${FOLDER}/${file}`], { cwd: root });
-    const made = figuresOf(file.replace('.bench.ts', ''), stdout);
+  for (const { folder, name } of files) {
+    const { code, output, stdout } = await capture(process.execPath, ['--conditions=development', '--import', '@oxc-node/core/register', `${folder}/${name}`], { cwd: root });
+    const made = figuresOf(name.replace('.bench.ts', ''), stdout);
     for (const figure of made) steps.say(lineOf(figure));
     figures.push(...made);
-    if (code !== 0 || made.length === 0) broken.push(`${file} ended with code ${code}\n${output.trim()}`);
+    if (code !== 0 || made.length === 0) broken.push(`${name} ended with code ${code}\n${output.trim()}`);
   }
   const results = { machine: cpus()[0]?.model ?? '', cores: cpus().length, load: loadavg()[0], node: process.version, at: new Date().toISOString(), figures };
   writeFileSync(inRoot('bench-results.json'), `${JSON.stringify(results, null, 1)}\n`);

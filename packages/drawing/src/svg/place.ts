@@ -100,7 +100,7 @@ function bestPlace(text: Wanted, taken: Taken): PlacedText | null {
     if (best !== null && base >= best.cost) break;
     if (away > sheet.reach && text.rank > 0) continue;
     const leader: Segment | null = away > shortLeader ? [text.at, nearest(box, text.at)] : null;
-    const cost = base + costOf(box, leader, text, about, best === null ? Infinity : best.cost - base);
+    const cost: number = base + costOf(box, leader, text, about, best === null ? Infinity : best.cost - base);
     if (best === null || cost < best.cost) best = { box, leader, cost };
   }
   if (best === null || (best.cost >= impossible && text.rank > 0)) return null;

@@ -197,6 +197,7 @@ export const designs = catalogue({
   'designs.line.lineVolume': { en: 'The line holds', es: 'La línea contiene' },
   'designs.line.runBack': { en: 'Would run back without the valve', es: 'Regresaría sin la válvula' },
   'designs.line.weep': { en: 'Returns by the weep hole', es: 'Regresa por el orificio de purga' },
+  'designs.mark': { en: 'Mark of these results: {mark:text}. The same mark on two sheets means the same numbers.', es: 'Marca de estos resultados: {mark:text}. La misma marca en dos hojas quiere decir los mismos números.' },
   'designs.notSealed': { en: 'The contractor\'s own calculation for this job, method version {version:text}. Not prepared, reviewed or sealed by a licensed engineer; valid only for the stated levels, rain and condition.', es: 'Cálculo propio del contratista para este trabajo, versión de métodos {version:text}. No preparado, revisado ni sellado por un ingeniero con licencia; válido solo para los niveles, la lluvia y la condición indicados.' },
   'designs.issueTitle': { en: 'Issue', es: 'Emitir' },
   'designs.issueWhy': { en: 'Issuing freezes this revision with its numbers. A stop finding blocks it; a caution needs a name beside it.', es: 'Emitir congela esta revisión con sus números. Un alto la bloquea; una precaución necesita un nombre al lado.' },

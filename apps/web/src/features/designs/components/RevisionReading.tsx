@@ -1,6 +1,6 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
 import type { DraftOperation, Revision } from '@yardfall/contracts';
-import { useState, type ReactNode } from 'react';
+import { memo, useDeferredValue, useMemo, useState, type ComponentProps, type ReactNode } from 'react';
 import { Heading } from '../../../components/Heading.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { Answers } from './Answers.tsx';
@@ -15,6 +15,8 @@ import './designs.css';
 interface RevisionReadingProps {
   readonly document: DesignDocument;
   readonly evaluation: Evaluation | null;
+  /** SHA-256 of the whole evaluation; null while only a part of it is computed. */
+  readonly mark: string | null;
   readonly revision: Revision;
   readonly edit: ((operations: readonly DraftOperation[]) => void) | null;
   readonly selected: string | null;
@@ -24,31 +26,51 @@ interface RevisionReadingProps {
 }
 
 /** Section, storm, findings and numbers of one revision; between them whatever the reader may change. */
-export function RevisionReading({ document, evaluation, revision, edit, selected, onSelect, onLevel, children }: RevisionReadingProps) {
-  const { t } = useText();
+export function RevisionReading({ document, evaluation, mark, revision, edit, selected, onSelect, onLevel, children }: RevisionReadingProps) {
   const peak = peakSample(evaluation);
   const [moment, setMoment] = useState<number | null>(null);
   const at = moment ?? peak;
+  // The section follows the hand at once; what stands below it follows when there is time.
+  const below = useDeferredValue(useMemo(() => (evaluation === null ? null : { document, evaluation }), [document, evaluation]));
   return (
     <div className="stack">
       <SectionDrawing document={document} evaluation={evaluation} moment={at} selected={selected} onSelect={onSelect} {...(onLevel ? { onLevel } : {})} />
       {children}
-      {evaluation ? (
-        <Workings document={document} evaluation={evaluation}>
-          <section className="stack">
-            <Heading level={3}>{t('designs.findings')}</Heading>
-            <FindingsList document={document} findings={evaluation.findings} revision={revision} edit={edit} onSelect={onSelect} />
-          </section>
-          <Answers document={document} evaluation={evaluation} />
-          <WhatIfs document={document} evaluation={evaluation} />
-          <BandRanking document={document} evaluation={evaluation} />
-          <StormView document={document} evaluation={evaluation} moment={at} onMoment={setMoment} />
-          <PumpView evaluation={evaluation} />
-          <p className="faint measure">{t('designs.notSealed', { version: evaluation.calcVersion })}</p>
+      {below ? (
+        <Workings document={below.document} evaluation={below.evaluation}>
+          <Findings document={below.document} findings={below.evaluation.findings} revision={revision} edit={edit} onSelect={onSelect} />
+          <SteadyAnswers document={below.document} evaluation={below.evaluation} />
+          <SteadyWhatIfs document={below.document} evaluation={below.evaluation} />
+          <SteadyRanking document={below.document} evaluation={below.evaluation} />
+          <SteadyStorm document={below.document} evaluation={below.evaluation} moment={at} onMoment={setMoment} />
+          <SteadyPump evaluation={below.evaluation} />
+          <Mark evaluation={below.evaluation} mark={mark} />
         </Workings>
       ) : null}
     </div>
   );
+}
+
+const SteadyAnswers = memo(Answers);
+const SteadyWhatIfs = memo(WhatIfs);
+const SteadyRanking = memo(BandRanking);
+const SteadyStorm = memo(StormView);
+const SteadyPump = memo(PumpView);
+
+const Findings = memo((props: ComponentProps<typeof FindingsList>) => {
+  const { t } = useText();
+  return (
+    <section className="stack">
+      <Heading level={3}>{t('designs.findings')}</Heading>
+      <FindingsList {...props} />
+    </section>
+  );
+});
+
+/** Which methods computed this, that no engineer sealed it, and by what two sheets are known to hold the same numbers. */
+function Mark({ evaluation, mark }: { readonly evaluation: Evaluation; readonly mark: string | null }) {
+  const { t } = useText();
+  return <p className="faint measure" data-results={mark}>{t('designs.notSealed', { version: evaluation.calcVersion })} {mark === null ? null : t('designs.mark', { mark: mark.slice(0, 12) })}</p>;
 }
 
 /** The moment with the highest pond: what a reader wants to see first. */

@@ -1,6 +1,6 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
 import { section, sectionTable, type SectionOptions } from '@yardfall/drawing';
-import { useState } from 'react';
+import { memo, useDeferredValue, useState } from 'react';
 import { Choices } from '../../../components/Choices.tsx';
 import { Drawing, type DrawingSize } from '../../../components/Drawing.tsx';
 import { DrawingHandles } from '../../../components/DrawingHandles.tsx';
@@ -36,10 +36,7 @@ const isMovable = (field: string): boolean => field in handleNames;
 export function SectionDrawing({ document, evaluation, moment, selected = null, onSelect, states = {}, onLevel }: SectionDrawingProps) {
   const { t, q, units } = useText();
   const [window, setWindow] = useState<'whole' | 'house'>(() => (matchMedia(phone).matches ? 'house' : 'whole'));
-  const run = evaluation?.results.storm ?? null;
-  const water = { pond: (moment === null ? null : run?.pondLevel[moment]) ?? null, basin: (moment === null ? null : run?.basinLevel[moment]) ?? null };
-  const options = (size: { width: number; height: number }) => ({ ...size, window, water, states, scaleUnit: units === 'us' ? ('foot' as const) : ('metre' as const) });
-  const drawn = section(document, evaluation, options({ width: 1000, height: 420 }));
+  const options = (size: { width: number; height: number }) => ({ ...size, window, water: waterOf(evaluation, moment), states, scaleUnit: units === 'us' ? ('foot' as const) : ('metre' as const) });
   const partName = (id: string) => [...document.system.parts, ...document.site.sills, ...document.site.lowSpots, ...document.site.candidateOutlets].find((part) => part.id === id)?.name ?? id;
   const select = onSelect ? { onSelect: (part: string) => onSelect(part), selected, partName } : {};
   const handles = onLevel ? {
@@ -52,7 +49,17 @@ export function SectionDrawing({ document, evaluation, moment, selected = null, 
     <div className="stack">
       <Choices label={t('designs.window')} look="quiet" value={window} onChange={setWindow} choices={[{ value: 'whole', label: t('designs.window.whole') }, { value: 'house', label: t('designs.window.house') }]} />
       <Drawing title={t('designs.sectionPicture')} height={(width) => Math.min(460, Math.max(320, width * 0.36))} display={(size) => section(document, evaluation, options(size))}
-        table={<DrawingTable table={sectionTable(document, evaluation, drawn)} />} {...select} {...handles} />
+        table={<SectionTable document={useDeferredValue(document)} evaluation={useDeferredValue(evaluation)} moment={useDeferredValue(moment)} />} {...select} {...handles} />
     </div>
   );
 }
+
+function waterOf(evaluation: Evaluation | null, moment: number | null): SectionOptions['water'] {
+  const run = moment === null ? null : (evaluation?.results.storm ?? null);
+  return { pond: (moment === null ? null : run?.pondLevel[moment]) ?? null, basin: (moment === null ? null : run?.basinLevel[moment]) ?? null };
+}
+
+/** The same as a table, when there is time. */
+const SectionTable = memo(({ document, evaluation, moment }: Pick<SectionDrawingProps, 'document' | 'evaluation' | 'moment'>) => (
+  <DrawingTable table={sectionTable(document, evaluation, section(document, evaluation, { width: 1000, height: 420, water: waterOf(evaluation, moment) }))} />
+));

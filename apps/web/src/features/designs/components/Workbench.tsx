@@ -1,14 +1,11 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
 import type { Revision } from '@yardfall/contracts';
-import { setLevel } from '@yardfall/drawing';
 import { useState } from 'react';
 import { useText } from '../../../lib/reader.tsx';
 import { useDraft } from '../hooks/useDraft.ts';
-import { useEvaluation } from '../hooks/useEvaluation.ts';
-import { DraftLine } from './DraftLine.tsx';
 import { EditHistory } from './EditHistory.tsx';
 import { IssueForm } from './IssueForm.tsx';
-import { levelOperations } from '../model/levelOperations.ts';
+import { LiveReading } from './LiveReading.tsx';
 import { PartsEditor } from './PartsEditor.tsx';
 import { PlanEditor } from './plan/PlanEditor.tsx';
 import { RevisionReading } from './RevisionReading.tsx';
@@ -23,25 +20,15 @@ interface WorkbenchProps {
 /** A draft under the hand: the section, the parts, and the numbers that follow every edit. */
 export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
   const draft = useDraft(jobId, revision, refresh);
-  /** The document while a level is under the hand; the draft follows when it lets go. */
-  const [dragged, setDragged] = useState<DesignDocument | null>(null);
-  const document = dragged ?? draft.document;
-  const moveLevel = (part: string, field: string, level: number, done: boolean) => {
-    const next = setLevel(draft.document, part, field, level);
-    setDragged(done ? null : next);
-    if (done) draft.edit(levelOperations(draft.document, next));
-  };
-  const computed = useEvaluation(document, revision.evaluation as Evaluation | null);
   const [selected, setSelected] = useState<string | null>(null);
   const [history, setHistory] = useState(false);
   const { t } = useText();
   return (
     <div className="stack">
-      <DraftLine draft={draft} problem={computed.problem} />
-      <RevisionReading document={document} evaluation={computed.evaluation} revision={revision} edit={draft.edit} selected={selected} onSelect={setSelected} onLevel={moveLevel}>
+      <LiveReading draft={draft} revision={revision} selected={selected} onSelect={setSelected}>
         <details className="fold" open={draft.document.site.plan !== null}><summary>{t('plan.title')}</summary><PlanEditor jobId={jobId} document={draft.document} edit={draft.edit} /></details>
         <PartsEditor document={draft.document} edit={draft.edit} selected={selected} onSelect={setSelected} />
-      </RevisionReading>
+      </LiveReading>
       <details className="fold" onToggle={(event) => setHistory(event.currentTarget.open)}><summary>{t('designs.edits')}</summary>{history ? <EditHistory jobId={jobId} revision={revision} document={draft.document} edit={draft.edit} /> : null}</details>
       <IssueForm jobId={jobId} revision={revision} etag={etag} ready={draft.state === 'office'} />
     </div>
@@ -51,5 +38,5 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
 /** A frozen revision: the same reading, with the numbers that were stored when it was issued. */
 export function Frozen({ revision }: { readonly revision: Revision }) {
   const [selected, setSelected] = useState<string | null>(null);
-  return <RevisionReading document={revision.document as DesignDocument} evaluation={revision.evaluation as Evaluation | null} revision={revision} edit={null} selected={selected} onSelect={setSelected} />;
+  return <RevisionReading document={revision.document as DesignDocument} evaluation={revision.evaluation as Evaluation | null} mark={revision.evaluationSha256} revision={revision} edit={null} selected={selected} onSelect={setSelected} />;
 }

@@ -11,13 +11,15 @@ export interface Uncomputed {
 
 export interface Computed {
   readonly evaluation: Evaluation | null;
+  /** SHA-256 of the whole result; null while it is not whole. */
+  readonly sha256: string | null;
   /** Why the document as it stands cannot be evaluated, and where. */
   readonly problem: Uncomputed | null;
 }
 
 /** Evaluates the document in a web worker; while edits come faster than answers only the newest is sent on, and the band follows when the hand rests. */
-export function useEvaluation(document: DesignDocument | null, stored: Evaluation | null): Computed {
-  const [computed, setComputed] = useState<Computed>({ evaluation: stored, problem: null });
+export function useEvaluation(document: DesignDocument | null, stored: Evaluation | null, storedSha256: string | null): Computed {
+  const [computed, setComputed] = useState<Computed>({ evaluation: stored, sha256: storedSha256, problem: null });
   const worker = useRef<Newest<EvaluateRequest, EvaluateAnswer> | null>(null);
   /** The newest document asked about; when nothing waits it is asked again with its band. */
   const asked = useRef<DesignDocument | null>(null);
@@ -25,7 +27,7 @@ export function useEvaluation(document: DesignDocument | null, stored: Evaluatio
   useEffect(() => {
     const made = new Newest<EvaluateRequest, EvaluateAnswer>(
       new Worker(new URL('../model/evaluate.worker.ts', import.meta.url), { type: 'module' }),
-      (answer) => setComputed((before) => (answer.ok ? { evaluation: answer.evaluation, problem: null } : { evaluation: before.evaluation, problem: answer })),
+      (answer) => setComputed((before) => (answer.ok ? { evaluation: answer.evaluation, sha256: answer.sha256, problem: null } : { ...before, sha256: null, problem: answer })),
       (answer) => (answer.ok && !answer.band && asked.current ? { document: asked.current, band: true } : null),
     );
     worker.current = made;

@@ -1,4 +1,5 @@
 import { evaluate, type DesignDocument, type Evaluation, type Params } from '@yardfall/calc';
+import { canonicalBytes, sha256Hex } from '@yardfall/contracts';
 
 export interface EvaluateRequest {
   readonly document: DesignDocument;
@@ -7,16 +8,18 @@ export interface EvaluateRequest {
 }
 
 export type EvaluateAnswer =
-  | { readonly ok: true; readonly band: boolean; readonly evaluation: Evaluation }
+  /** The mark of the whole result, the same that the office computes; without the band there is no whole result. */
+  | { readonly ok: true; readonly band: boolean; readonly evaluation: Evaluation; readonly sha256: string | null }
   | { readonly ok: false; readonly code: string; readonly path: string; readonly params: Params };
 
 self.onmessage = (event: MessageEvent<EvaluateRequest>) => {
-  self.postMessage(answer(event.data));
+  void answer(event.data).then((told) => self.postMessage(told));
 };
 
-function answer({ document, band }: EvaluateRequest): EvaluateAnswer {
+async function answer({ document, band }: EvaluateRequest): Promise<EvaluateAnswer> {
   try {
-    return { ok: true, band, evaluation: evaluate(document, { band, workings: band }) };
+    const evaluation = evaluate(document, { band, workings: band });
+    return { ok: true, band, evaluation, sha256: band ? await sha256Hex(canonicalBytes(evaluation)) : null };
   } catch (error) {
     const known = error as { readonly code?: unknown; readonly path?: unknown; readonly params?: Params };
     if (typeof known.code !== 'string') throw error;
