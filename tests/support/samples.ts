@@ -125,6 +125,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   },
   'designs.history': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id } }),
   'designs.moment': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id, seq: '0' } }),
+  'designs.print': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id }, query: { sheet: 'section' } }),
   'designs.acknowledge': async (world) => {
     const { jobId, id, evaluation } = await world.draft();
     const caution = evaluation?.findings.find(({ severity }) => severity === 'caution');

@@ -1,6 +1,6 @@
 import type { Evaluation } from '@yardfall/calc';
 import { z } from 'zod';
-import { Id, Instant, JobParams, page, PageQuery, Sha256, text } from './common.ts';
+import { Id, Instant, JobParams, Language, page, PageQuery, Sha256, text, UnitSystem } from './common.ts';
 import { DesignDocumentSchema } from './document/schema.ts';
 import { endpoint } from './endpoint.ts';
 
@@ -71,6 +71,10 @@ export type DraftEdit = z.infer<typeof DraftEdit>;
 const RevisionParams = z.strictObject({ jobId: Id, revisionId: Id });
 const revisionErrors = ['notFound', 'design.notDraft'] as const;
 
+/** What can be put on paper; `compare` draws this revision over an earlier one. */
+export const PrintedSheet = z.enum(['section', 'plan', 'storm', 'pump', 'compare']).meta({ id: 'PrintedSheet' });
+export type PrintedSheet = z.infer<typeof PrintedSheet>;
+
 export const designs = {
   list: endpoint({
     id: 'designs.list', method: 'GET', path: '/jobs/:jobId/designs', summary: 'Variants of a job with their revisions',
@@ -106,6 +110,13 @@ export const designs = {
     id: 'designs.moment', method: 'GET', path: '/jobs/:jobId/revisions/:revisionId/operations/:seq', summary: 'The document as it was after an edit; 0 is the document that the draft began with',
     access: { permission: 'designs.read' }, status: 200, params: RevisionParams.extend({ seq: z.coerce.number().int().min(0) }), query: null, body: null,
     response: z.object({ seq: z.number().int(), document: DesignDocumentSchema }), errors: ['notFound'],
+  }),
+  print: endpoint({
+    id: 'designs.print', method: 'GET', path: '/jobs/:jobId/revisions/:revisionId/print',
+    summary: 'A drawing of a revision to scale on paper; the same file each time for an issued revision, and none where there is nothing to draw',
+    access: { permission: 'designs.read' }, status: 200, params: RevisionParams,
+    query: z.strictObject({ sheet: PrintedSheet, paper: z.enum(['letter', 'a4']).default('letter'), language: Language.optional(), units: UnitSystem.optional(), against: Id.optional() }),
+    body: null, response: null, produces: 'application/pdf', errors: ['notFound', 'request.invalid'],
   }),
   acknowledge: endpoint({
     id: 'designs.acknowledge', method: 'POST', path: '/jobs/:jobId/revisions/:revisionId/acknowledgements', summary: 'Accept a caution by name',

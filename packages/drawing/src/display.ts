@@ -91,6 +91,7 @@ export interface KeyEntry {
   readonly symbol:
     | { readonly kind: 'line'; readonly role: Role; readonly weight: Weight; readonly dash: Dash; readonly state?: PartState }
     | { readonly kind: 'mark'; readonly role: Role; readonly mark: MarkKind }
+    | { readonly kind: 'arrow'; readonly role: Role }
     | { readonly kind: 'hatch'; readonly role: Role; readonly hatch: Hatch };
 }
 

@@ -1,4 +1,4 @@
-import { Controller } from '@nestjs/common';
+import { Controller, StreamableFile } from '@nestjs/common';
 import { designs as api, type InputOf } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { Input, Route, Who } from '../common/route.ts';
@@ -6,6 +6,7 @@ import { DesignsService } from './designs.service.ts';
 import { DraftsService } from './drafts.service.ts';
 import { EditsService } from './edits.service.ts';
 import { IssueService } from './issue.service.ts';
+import { PrintService } from './print/print.service.ts';
 
 @Controller()
 export class DesignsController {
@@ -13,12 +14,14 @@ export class DesignsController {
   private readonly drafts: DraftsService;
   private readonly edits: EditsService;
   private readonly issues: IssueService;
+  private readonly prints: PrintService;
 
-  constructor(designs: DesignsService, drafts: DraftsService, edits: EditsService, issues: IssueService) {
+  constructor(designs: DesignsService, drafts: DraftsService, edits: EditsService, issues: IssueService, prints: PrintService) {
     this.designs = designs;
     this.drafts = drafts;
     this.edits = edits;
     this.issues = issues;
+    this.prints = prints;
   }
 
   @Route(api.list)
@@ -54,6 +57,12 @@ export class DesignsController {
   @Route(api.moment)
   moment(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.moment>) {
     return this.edits.moment(actor, params.jobId, params.revisionId, params.seq);
+  }
+
+  @Route(api.print)
+  async print(@Who() actor: Actor, @Input() { params, query }: InputOf<typeof api.print>) {
+    const { bytes, name } = await this.prints.print(actor, params.jobId, params.revisionId, query);
+    return new StreamableFile(bytes, { type: 'application/pdf', length: bytes.length, disposition: `inline; filename="${name}"` });
   }
 
   @Route(api.acknowledge)

@@ -1,5 +1,5 @@
 import type { Contour, DesignDocument, FlowArrow, PlanCheck, PlanFigure, PlanShape, PlanUse, Position, WaterPolygon } from '@yardfall/calc';
-import type { Dash, DisplayList, Extent, Hatch, HitArea, Item, MarkKind, Point, Role, Side, Weight } from '../display.ts';
+import type { Dash, DisplayList, Extent, Hatch, HitArea, Item, KeyEntry, MarkKind, Point, Role, Side, Weight } from '../display.ts';
 import { roundStep } from '../graphs/axis.ts';
 import { label } from '../labels.ts';
 import type { Label } from '../labels.ts';
@@ -25,6 +25,8 @@ export interface PlanOptions {
   readonly scaleUnit: 'foot' | 'metre';
   /** A picture lies below: outlines are drawn without filling. */
   readonly over: boolean;
+  /** Says below the picture what each line and hatch means: on paper nobody can ask. */
+  readonly key: boolean;
 }
 
 interface Look {
@@ -38,10 +40,10 @@ const look = (role: Role, hatch: Hatch = 'none', weight: Weight = 'normal', dash
 
 /** Each use by its line and hatch, so that it reads in black and white. */
 const looks: Readonly<Record<PlanUse, Look>> = {
-  house: look('ink', 'solid', 'bold'), roof: look('ink', 'none', 'thin', 'longDash'), paving: look('slab', 'concrete'), lawn: look('ground', 'none', 'thin'), bed: look('ground', 'soil', 'thin'),
+  house: look('ink', 'solid', 'bold'), roof: look('ink', 'none', 'thin', 'longDash'), paving: look('slab', 'concrete'), lawn: look('ground', 'none', 'thin', 'dot'), bed: look('ground', 'soil', 'thin'),
   gravel: look('ground', 'stone', 'thin'), permeablePaving: look('slab', 'range', 'thin'), pool: look('water', 'water'), neighbour: look('faint', 'none', 'thin', 'dash'),
-  septic: look('sill', 'held', 'normal', 'dash'), lot: look('ink', 'none', 'normal', 'chain'), wall: look('ink', 'none', 'bold'), gutter: look('water', 'none', 'thin', 'longDash'),
-  pipe: look('water', 'none', 'bold'), drain: look('water', 'none', 'normal', 'dash'), utility: look('watch', 'none', 'normal', 'chain'), measure: look('faint', 'none', 'thin', 'dot'),
+  septic: look('sill', 'held', 'normal', 'dash'), lot: look('ink', 'none', 'bold', 'chain'), wall: look('ink', 'none', 'bold'), gutter: look('water', 'none', 'normal', 'longDash'),
+  pipe: look('water', 'none', 'bold', 'longDash'), drain: look('water', 'none', 'normal', 'dash'), utility: look('watch', 'none', 'normal', 'chain'), measure: look('faint', 'none', 'thin', 'chain'),
   sill: look('sill'), part: look('water'), tree: look('ground'),
 };
 
@@ -184,7 +186,7 @@ function drawScale(pen: PlanPen, extent: Extent, perPixel: number, unit: PlanOpt
 
 /** The plan of a site: outlines, runs, spot levels, the ground that they make, and what is wrong where it is wrong. */
 export function plan(document: DesignDocument, given: Partial<PlanOptions> & Pick<PlanOptions, 'width' | 'height'>): DisplayList {
-  const options: PlanOptions = { extent: null, ground: null, figures: [], checks: [], scaleUnit: 'foot', over: false, ...given };
+  const options: PlanOptions = { extent: null, ground: null, figures: [], checks: [], scaleUnit: 'foot', over: false, key: false, ...given };
   const { site } = document;
   const extent = options.extent ?? planExtent(site, options.width, options.height);
   const perPixel = (extent.x1 - extent.x0) / options.width;
@@ -204,5 +206,32 @@ export function plan(document: DesignDocument, given: Partial<PlanOptions> & Pic
   }
   for (const { code, place } of options.checks) pen.mark(null, 'sill', 'findingCaution', pointOf(place), code);
   drawScale(pen, extent, perPixel, options.scaleUnit, site.plan?.north ?? null);
-  return { name: 'plan', extent, exaggeration: 1, breaks: [], items: pen.items, hits: pen.hits, handles: [] };
+  return { name: 'plan', extent, exaggeration: 1, breaks: [], items: pen.items, ...(options.key ? { key: keyOf(document, options) } : {}), hits: pen.hits, handles: [] };
+}
+
+/** What the lines, hatches and marks of this plan mean, each once. */
+function keyOf({ site }: DesignDocument, { ground, checks }: PlanOptions): KeyEntry[] {
+  const used = new Set((site.plan?.shapes ?? []).map(({ use }) => use));
+  const uses = (Object.keys(looks) as PlanUse[]).filter((use) => used.has(use)).map((use): KeyEntry => ({ label: label(`plan.use.${use}`), symbol: symbolOf(use) }));
+  const line = (code: Label['code'], role: Role, weight: Weight, dash: Dash): KeyEntry => ({ label: label(code), symbol: { kind: 'line', role, weight, dash } });
+  const mark = (code: Label['code'], role: Role, kind: MarkKind): KeyEntry => ({ label: label(code), symbol: { kind: 'mark', role, mark: kind } });
+  const hand = site.utilities.some(({ id, tolerance }) => tolerance > 0 && site.plan?.shapes.some(({ use, of }) => use === 'utility' && of === id));
+  return [
+    ...uses,
+    ...(site.walls.length > 0 ? [line('drawing.key.wall', 'ink', 'bold', 'solid')] : []),
+    ...(site.breaklines.length > 0 ? [line('drawing.key.breakline', 'ground', 'thin', 'dash')] : []),
+    ...(hand ? [{ label: label('drawing.key.handDig'), symbol: { kind: 'hatch', role: 'watch', hatch: 'range' } } as const] : []),
+    ...(ground === null ? [] : [line('drawing.key.contour', 'ground', 'thin', 'solid'), { label: label('drawing.key.arrow'), symbol: { kind: 'arrow', role: 'water' } } as const]),
+    ...((ground?.water.length ?? 0) > 0 ? [{ label: label('drawing.key.extent'), symbol: { kind: 'hatch', role: 'water', hatch: 'water' } } as const] : []),
+    ...(site.spotLevels.some(({ position }) => position !== null) ? [mark('drawing.key.spot', 'ground', 'levelMark')] : []),
+    ...(checks.length > 0 ? [mark('drawing.key.check', 'sill', 'findingCaution')] : []),
+  ];
+}
+
+function symbolOf(use: PlanUse): KeyEntry['symbol'] {
+  const { role, hatch, weight, dash } = looks[use];
+  if (use === 'sill') return { kind: 'mark', role, mark: 'levelMark' };
+  if (use === 'part') return { kind: 'mark', role, mark: 'dutyPoint' };
+  if (use === 'tree') return { kind: 'line', role, weight: 'thin', dash: 'dot' };
+  return hatch === 'none' ? { kind: 'line', role, weight, dash } : { kind: 'hatch', role, hatch };
 }

@@ -30,7 +30,7 @@ export function fromPicture(picture: NonNullable<Plan['picture']>, scale: number
 }
 
 /** Everything that the plan has a place for: shapes, spot levels, the picture. */
-function places(site: Pick<Site, 'plan' | 'spotLevels' | 'walls' | 'breaklines'>): Point[] {
+export function places(site: Pick<Site, 'plan' | 'spotLevels' | 'walls' | 'breaklines'>): Point[] {
   const drawn = [...(site.plan?.shapes ?? []), ...site.walls, ...site.breaklines].flatMap(({ points }) => points.map(({ x, y }): Point => [x, y]));
   const spots = site.spotLevels.flatMap(({ position }): Point[] => (position === null ? [] : [[position.x, position.y]]));
   const picture = site.plan?.picture ?? null;

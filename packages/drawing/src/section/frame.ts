@@ -6,7 +6,7 @@ import { drawnX, noCuts } from './cuts.ts';
 import type { StationMap } from './cuts.ts';
 import { levelAt } from './ground.ts';
 import type { Layout } from './layout.ts';
-import type { SectionOptions } from './options.ts';
+import type { PaperScale, SectionOptions } from './options.ts';
 
 export interface Frame {
   readonly extent: Extent;
@@ -29,6 +29,7 @@ const niceExaggerations = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30
 const sheetHeight = (width: number): number => (width < 1000 ? 320 : 460);
 
 export function frameOf(document: DesignDocument, layout: Layout, ground: readonly Point[], options: SectionOptions): Frame {
+  if (options.scale !== null) return onPaper(document, layout, ground, options, options.scale);
   const mini = options.detail === 'mini';
   const range = stationRange(document, layout, options);
   const narrow = options.width < 600;
@@ -71,6 +72,32 @@ function fit(levels: { low: number; high: number }, given: Fit, options: Section
     y0: levels.low - below, y1: levels.low - below + options.height * my,
   };
   return { extent, exaggeration, map: given.map, from: given.range.from, to: given.range.to, mx, my, crowded: options.width < 600 && options.window === 'whole' };
+}
+
+/** Room beside the profile for lettering, and over and under its levels [px]. */
+const paperRoom = { left: 116, right: 110, over: 48, under: 62 } as const;
+
+/** Size that a profile takes on paper at a scale [px]. */
+export function paperSize(profile: { readonly across: number; readonly rise: number }, scale: { readonly across: number; readonly up: number }): { width: number; height: number } {
+  return { width: profile.across / scale.across + paperRoom.left + paperRoom.right, height: profile.rise / scale.up + paperRoom.over + paperRoom.under };
+}
+
+/** How long the profile is and how much it rises [m]. */
+export function profileOf(document: DesignDocument, layout: Layout, ground: readonly Point[], options: SectionOptions): { across: number; rise: number; low: number; high: number } {
+  const range = stationRange(document, layout, options);
+  const { low, high } = levelRange(document, layout, ground, options, range);
+  return { across: range.to - range.from, rise: Math.max(high - low, 0.1), low, high };
+}
+
+/** Both scales are given, and the whole profile lies at its true stations. */
+function onPaper(document: DesignDocument, layout: Layout, ground: readonly Point[], options: SectionOptions, scale: PaperScale): Frame {
+  const range = stationRange(document, layout, options);
+  const levels = scale.levels ?? levelRange(document, layout, ground, options, range);
+  const x0 = range.from - paperRoom.left * scale.across;
+  const spare = options.height * scale.up - (levels.high - levels.low);
+  const y0 = levels.low - (spare * paperRoom.under) / (paperRoom.under + paperRoom.over);
+  const extent = { x0, x1: x0 + options.width * scale.across, y0, y1: y0 + options.height * scale.up };
+  return { extent, exaggeration: scale.across / scale.up, map: noCuts, from: range.from, to: range.to, mx: scale.across, my: scale.up, crowded: false };
 }
 
 function stationRange(document: DesignDocument, layout: Layout, options: SectionOptions): { from: number; to: number } {

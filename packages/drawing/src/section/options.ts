@@ -1,5 +1,12 @@
 import type { PartState } from '../display.ts';
 
+export interface PaperScale {
+  readonly across: number;
+  readonly up: number;
+  /** Lowest and highest level of the frame, so that two sections share one; the section's own where none is given. */
+  readonly levels?: { readonly low: number; readonly high: number };
+}
+
 export interface SectionOptions {
   /** Size of the picture on screen or paper [px]; the vertical exaggeration is chosen to fill it. */
   readonly width: number;
@@ -13,6 +20,8 @@ export interface SectionOptions {
   /** `mini` has no texts and only the marks that a list row needs. */
   readonly detail: 'full' | 'mini';
   readonly scaleUnit: 'foot' | 'metre';
+  /** Metres of one pixel, across and up, for a sheet of paper; null chooses them so that the picture is filled. Breaks are left to the sheets. */
+  readonly scale: PaperScale | null;
   /** Water surfaces to show [m]; null leaves that water out. */
   readonly water: { readonly pond: number | null; readonly basin: number | null };
   readonly states: Readonly<Record<string, PartState>>;
@@ -25,6 +34,6 @@ export interface SectionOptions {
 }
 
 export const defaultSectionOptions: SectionOptions = {
-  width: 1440, height: 460, lowSpot: null, window: 'whole', breaks: true, detail: 'full', scaleUnit: 'foot',
+  width: 1440, height: 460, lowSpot: null, window: 'whole', breaks: true, detail: 'full', scaleUnit: 'foot', scale: null,
   water: { pond: null, basin: null }, states: {}, photos: [], measured: [], gravity: true, utilities: true,
 };

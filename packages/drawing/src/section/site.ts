@@ -113,7 +113,8 @@ const metreBars = [0.25, 0.5, 1, 2, 5, 10, 20, 50];
 /** Scale bar and the statement of the vertical exaggeration. */
 export function drawScale(scene: Scene): void {
   const { frame, pen, options } = scene;
-  if (options.detail === 'mini') return;
+  // A sheet of paper has rulers and says its scales in the title block.
+  if (options.detail === 'mini' || options.scale !== null) return;
   const bars = options.scaleUnit === 'foot' ? footBars : metreBars;
   const length = bars.filter((value) => value / frame.mx <= Math.min(180, options.width * 0.2)).at(-1) ?? bars[0] ?? 1;
   const x0 = frame.extent.x0 + 12 * frame.mx;

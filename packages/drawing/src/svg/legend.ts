@@ -43,6 +43,10 @@ function draw(symbol: KeyEntry['symbol'], x: number, y: number, options: SvgOpti
     const at = symbol.mark === 'levelMark' ? y + 5 : y;
     return drawMark({ kind: 'mark', part: null, state: 'plain', role: symbol.role, mark: symbol.mark, at: [0, 0], index: 0, value: null }, [x + 7, at], theme, options.height);
   }
+  if (symbol.kind === 'arrow') {
+    const tip = x + lineRoom - 10;
+    return [[[x + 4, y], [tip, y]] as const, [[tip - 5, y - 3], [tip, y], [tip - 5, y + 3]] as const].map((points) => node('path', { d: pathOf(points, false), ...paint(theme, 'stroke', symbol.role), ...strokeOf('thin', 'plain') }));
+  }
   if (symbol.kind === 'line') {
     const d = pathOf([[x, y], [x + lineRoom - 8, y]], false);
     return [node('path', { d, ...paint(theme, 'stroke', symbol.role), ...strokeOf(symbol.weight, symbol.state ?? 'plain'), ...dashOf(symbol.dash) })];

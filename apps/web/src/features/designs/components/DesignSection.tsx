@@ -10,6 +10,7 @@ import { useText } from '../../../lib/reader.tsx';
 import { useDesigns, useRevise, useRevision } from '../api/designs.ts';
 import { latestRevision } from '../model/latest.ts';
 import { CompareView } from './CompareView.tsx';
+import { PrintLinks } from './PrintLinks.tsx';
 import { StartDesign } from './StartDesign.tsx';
 import { Frozen, Workbench } from './Workbench.tsx';
 import './designs.css';
@@ -36,6 +37,7 @@ export function DesignSection({ job: { id: jobId } }: { readonly job: Job }) {
       ) : null}
       {against !== null && against !== openId && open.data ? <CompareView jobId={jobId} beforeId={against} after={open.data.data} /> : null}
       {may('designs.edit') ? <StartDesign jobId={jobId} designs={designs} onStarted={setChosen} /> : designs.length === 0 ? <p>{t('designs.none')}</p> : null}
+      {open.data ? <PrintLinks key={open.data.data.id} revision={open.data.data} /> : null}
       {open.data ? <OpenRevision jobId={jobId} revision={open.data.data} etag={open.data.etag} refresh={open.refetch} onRevised={setChosen} mayEdit={may('designs.edit')} /> : null}
     </div>
   );
@@ -72,7 +74,8 @@ function Revisions({ designs, openId, onOpen }: { readonly designs: readonly Des
   }
   function state(revision: RevisionRow) {
     const words = t(`designs.status.${revision.status}`);
-    return revision.isBuildRevision ? t('designs.built', { state: words }) : revision.issuedAt && revision.issuedBy ? t('designs.issuedBy', { state: words, by: revision.issuedBy, at: revision.issuedAt }) : words;
+    const said = revision.provisional ? `${words}, ${t('designs.provisionalMark')}` : words;
+    return revision.isBuildRevision ? t('designs.built', { state: said }) : revision.issuedAt && revision.issuedBy ? t('designs.issuedBy', { state: said, by: revision.issuedBy, at: revision.issuedAt }) : said;
   }
   function counts(revision: RevisionRow) {
     return t('designs.counts', { stops: revision.stopCount, cautions: revision.cautionCount });
