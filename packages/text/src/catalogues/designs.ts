@@ -212,6 +212,7 @@ export const designs = catalogue({
   'designs.print.storm': { en: 'Print the storm', es: 'Imprimir la tormenta' },
   'designs.print.pump': { en: 'Print the pump', es: 'Imprimir la bomba' },
   'designs.print.compare': { en: 'Print this comparison', es: 'Imprimir esta comparación' },
+  'designs.comparePicture': { en: 'Both sections in one frame: the earlier thin and dashed, the later bold where it differs', es: 'Los dos perfiles en un marco: el anterior fino y a rayas, el posterior grueso donde cambia' },
   'designs.printDraft': { en: 'A draft prints with the words "not for construction", as the office holds it now.', es: 'Un borrador se imprime con las palabras "no es para construir", como está ahora en la oficina.' },
   'designs.provisionalMark': { en: 'provisional', es: 'provisional' },
   'designs.outletQuestions': { en: 'Outlet questions', es: 'Preguntas de la salida' },

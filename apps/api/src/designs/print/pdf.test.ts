@@ -183,7 +183,7 @@ describe('a printed file', () => {
     const { OPS } = await import('unpdf').then((reader) => reader.getResolvedPDFJS());
     const pdf = await import('unpdf').then(async (reader) => reader.getDocumentProxy(new Uint8Array(await writePdf(sheets, info))));
     const { fnArray, argsArray } = await (await pdf.getPage(1)).getOperatorList();
-    const colors = fnArray.flatMap((op: number, at: number) => (op === OPS.setFillRGBColor || op === OPS.setStrokeRGBColor ? [String((argsArray[at] as string[])[0])] : []));
+    const colors: string[] = fnArray.flatMap((op: number, at: number): string[] => (op === OPS.setFillRGBColor || op === OPS.setStrokeRGBColor ? [String((argsArray[at] as string[])[0])] : []));
     expect(colors.length).toBeGreaterThan(50);
     expect(colors.filter((color) => !/^#(..)\1\1$/.test(color))).toEqual([]);
   });

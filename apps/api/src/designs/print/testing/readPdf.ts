@@ -35,7 +35,7 @@ export async function readPdf(bytes: Buffer): Promise<ReadPage[]> {
       else if (op === OPS.constructPath) outlines.push({ ...outline(args[1][0], matrix), drawn: args[0] === OPS.stroke ? 'stroke' : 'fill' });
     });
     const { items } = await page.getTextContent();
-    const words = items.flatMap((item) => ('str' in item && item.str.trim() !== '' ? [{ text: item.str, at: [Number(item.transform[4]), Number(item.transform[5])] as const, size: Number(item.transform[0]) }] : []));
+    const words = (items as readonly (object | { readonly str: string; readonly transform: readonly number[] })[]).flatMap((item) => ('str' in item && item.str.trim() !== '' ? [{ text: item.str, at: [Number(item.transform[4]), Number(item.transform[5])] as const, size: Number(item.transform[0]) }] : []));
     return { width, height, outlines, words };
   }));
 }

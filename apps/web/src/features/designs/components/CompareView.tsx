@@ -8,6 +8,7 @@ import { useText, type Text } from '../../../lib/reader.tsx';
 import { useRevision } from '../api/designs.ts';
 import { compare, differenceGroups, type Difference } from '../model/compare.ts';
 import { fieldWords, valueWords } from '../model/editWords.ts';
+import { CompareDrawing } from './CompareDrawing.tsx';
 
 interface CompareViewProps {
   readonly jobId: string;
@@ -29,7 +30,7 @@ export function CompareView({ jobId, beforeId, after }: CompareViewProps) {
   return (
     <section className="stack">
       <Heading level={3}>{t('designs.compare.title', { before: nameOf(before), after: nameOf(after) })}</Heading>
-      {differences.length === 0 ? <p>{t('designs.compare.same')}</p> : null}
+      {differences.length === 0 ? <p>{t('designs.compare.same')}</p> : <CompareDrawing one={before} other={after} />}
       {differenceGroups.map((group) => {
         const rows = differences.filter((difference) => difference.group === group);
         return rows.length === 0 ? null : <Group key={group} title={t(`designs.compare.${group}`)} rows={rows} after={after.document as DesignDocument} />;
