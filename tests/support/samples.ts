@@ -41,6 +41,12 @@ const photo = (world: World): Promise<Photo> =>
   });
 const report = (world: World): Promise<FoundReport> => post(world.ours.crew.agent, `/jobs/${world.jobId}/found`, { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] }, 201);
 
+/** The first fact of a survey that nobody knows yet. */
+function begun(jobId: string, deviceId: string): object {
+  const base = { id: randomUUID(), deviceId, seq: 1, deviceTime: '2026-03-02T14:00:00Z', factVersion: 1, jobId, surveyId: randomUUID(), entry: 'survey', seen: [] };
+  return { ...base, kind: 'begun', value: { name: 'In the yard' } };
+}
+
 async function upload(): Promise<Call> {
   const bytes = await picture();
   return {
@@ -104,6 +110,8 @@ export const samples: Readonly<Record<string, Sample>> = {
     const latest = await get<Survey>(world.office, `/jobs/${world.jobId}/surveys/${id}`);
     return { params: { jobId: world.jobId, surveyId: id }, ifMatch: version(latest), body: { name: 'Corrected', content: ternHollowSurvey } };
   },
+  'surveyFacts.list': ofJob,
+  'surveyFacts.record': async (world, role) => ({ params: { jobId: world.jobId }, body: { facts: [begun(world.jobId, (await world.phone(role)).id)] } }),
   'rain.list': ofJob,
   'rain.upload': ({ jobId }) => ({
     params: { jobId }, body: { name: randomUUID() },

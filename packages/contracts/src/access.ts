@@ -24,6 +24,7 @@ export const permissions = {
   'jobs.release': owner,
   'surveys.read': team,
   'surveys.edit': office,
+  'surveys.record': team,
   'rain.read': team,
   'rain.edit': office,
   'designs.read': team,

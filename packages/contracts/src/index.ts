@@ -27,4 +27,6 @@ export * from './proof.ts';
 export * from './rain.ts';
 export * from './registry.ts';
 export * from './service.ts';
+export * from './survey/index.ts';
+export * from './surveyFacts.ts';
 export * from './surveys.ts';

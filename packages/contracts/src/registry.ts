@@ -15,11 +15,12 @@ import { prices } from './prices.ts';
 import { handover, proof } from './proof.ts';
 import { rain } from './rain.ts';
 import { service } from './service.ts';
+import { surveyFacts } from './surveyFacts.ts';
 import { surveys } from './surveys.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, rain, designs, prices, offers, portal, photos, checklists, locates, found, proof, handover,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, prices, offers, portal, photos, checklists, locates, found, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

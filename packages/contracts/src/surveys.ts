@@ -28,37 +28,28 @@ export type LevelBook = z.infer<typeof LevelBook>;
 
 export const pointRoles = ['sill', 'lowSpot', 'rim', 'floor', 'collectorInvert', 'outlet', 'grade', 'other'] as const;
 
+/** What a surveyed point is; an outlet carries the pipe length to it [m] and the water to allow for above it [m]. */
+export const SurveyPoint = z
+  .strictObject({
+    point: text(80, 1), role: z.enum(pointRoles), station: finite(-1000, 5000).nullable(), distance: finite(0, 5000).nullable(), tailwater: finite(0, 20).nullable(),
+  })
+  .meta({ id: 'SurveyPoint' });
+/** Water-surface area of the low spot at one of its rising levels. */
+export const SurveyStage = z.strictObject({ level: Level, area: finite(0, 1e6) }).meta({ id: 'SurveyStage' });
+export const SurveyDrainTest = z
+  .strictObject({
+    id: Id, name: text(80, 1), diameter: finite(0.01, 2), hoseFlow: finite(0, 0.05), backedUpAfter: finite(0, 86_400).nullable(), dyeSeen: z.boolean(), cameraStop: finite(0, 1000).nullable(),
+  })
+  .meta({ id: 'SurveyDrainTest' });
+export const SurveyObservation = z.strictObject({ id: Id, kind: text(40, 1), note: text(1000) }).meta({ id: 'SurveyObservation' });
+
 export const SurveyContent = z
   .strictObject({
     levelBook: LevelBook,
-    /** What a surveyed point is; an outlet carries the pipe length to it [m] and the water to allow for above it [m]. */
-    points: z
-      .array(
-        z.strictObject({
-          point: text(80, 1),
-          role: z.enum(pointRoles),
-          station: finite(-1000, 5000).nullable(),
-          distance: finite(0, 5000).nullable(),
-          tailwater: finite(0, 20).nullable(),
-        }),
-      )
-      .max(200),
-    /** Water-surface area of the low spot at rising levels. */
-    stageArea: z.array(z.strictObject({ level: Level, area: finite(0, 1e6) })).max(100),
-    drainTests: z
-      .array(
-        z.strictObject({
-          id: Id,
-          name: text(80, 1),
-          diameter: finite(0.01, 2),
-          hoseFlow: finite(0, 0.05),
-          backedUpAfter: finite(0, 86_400).nullable(),
-          dyeSeen: z.boolean(),
-          cameraStop: finite(0, 1000).nullable(),
-        }),
-      )
-      .max(20),
-    observations: z.array(z.strictObject({ id: Id, kind: text(40, 1), note: text(1000) })).max(50),
+    points: z.array(SurveyPoint).max(200),
+    stageArea: z.array(SurveyStage).max(100),
+    drainTests: z.array(SurveyDrainTest).max(20),
+    observations: z.array(SurveyObservation).max(50),
   })
   .meta({ id: 'SurveyContent' });
 export type SurveyContent = z.infer<typeof SurveyContent>;
@@ -89,6 +80,8 @@ export const Survey = z
   .object({
     id: Id, jobId: Id, name: z.string(), content: SurveyContent, sha256: Sha256, reduction: SurveyReduction,
     version: z.number().int(), createdAt: Instant, updatedAt: Instant, by: z.string(),
+    /** Entries of which phones said different things without knowing of each other; a person chooses. */
+    disputed: z.array(z.string()),
   })
   .meta({ id: 'Survey' });
 export type Survey = z.infer<typeof Survey>;
@@ -109,7 +102,7 @@ export const surveys = {
     params: SurveyParams, query: null, body: null, response: Survey, concurrency: 'etag', errors: ['notFound'],
   }),
   replace: endpoint({
-    id: 'surveys.replace', method: 'PUT', path: '/jobs/:jobId/surveys/:surveyId', summary: 'Store the corrected survey', access: { permission: 'surveys.edit' }, status: 200,
+    id: 'surveys.replace', method: 'PUT', path: '/jobs/:jobId/surveys/:surveyId', summary: 'Store the corrected survey. Of one that phones recorded, the differences become facts of the desk', access: { permission: 'surveys.edit' }, status: 200,
     params: SurveyParams, query: null, body: z.strictObject({ name: text(80, 1), content: SurveyContent }), response: Survey, concurrency: 'ifMatch',
     errors: ['notFound', 'conflict.stale', 'conflict.preconditionRequired'],
   }),

@@ -1,14 +1,12 @@
 import type { FieldFact } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
-import { found } from '../common/errors.ts';
 import { newId } from '../common/ids.ts';
+import { deskOf } from '../identity/phones.ts';
 import type { LiveItem } from './live.ts';
 
 type Body = FieldFact extends infer F ? (F extends FieldFact ? Omit<F, keyof Base> : never) : never;
 type Base = Pick<FieldFact, 'id' | 'deviceId' | 'seq' | 'deviceTime' | 'factVersion' | 'revisionId' | 'itemKey' | 'requirementHash' | 'seen'>;
-
-const name = 'desk';
 
 /** A fact that a member records through an endpoint of its own and not from a phone's outbox: it follows all that is known of the item. */
 export async function deskFact(tx: Tx, actor: Actor, item: LiveItem, body: Body): Promise<FieldFact> {
@@ -19,13 +17,4 @@ export async function deskFact(tx: Tx, actor: Actor, item: LiveItem, body: Body)
     requirementHash: item.row.requirementHash, seen: item.facts.map(({ fact }) => fact.id).slice(-200),
   };
   return { ...base, ...body };
-}
-
-/** The member's own desk, locked so that its sequence has no gap and no double. */
-async function deskOf(tx: Tx, actor: Actor): Promise<string> {
-  const known = await tx.$queryRaw<{ id: string }[]>`
-    SELECT id FROM device WHERE company_id = ${actor.companyId}::uuid AND member_id = ${actor.id}::uuid AND name = ${name} ORDER BY id LIMIT 1 FOR UPDATE`;
-  if (known.length > 0) return found(known[0]).id;
-  const { id } = await tx.device.create({ data: { id: newId(), companyId: actor.companyId, memberId: actor.id, name, createdAt: actor.request.at } });
-  return id;
 }

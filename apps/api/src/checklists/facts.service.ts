@@ -6,6 +6,7 @@ import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
 import type { Job } from '../generated/prisma/client.ts';
+import { requirePhone } from '../identity/phones.ts';
 import { lockJob } from '../jobs/jobs.access.ts';
 import { advance } from '../jobs/stages.ts';
 import { buildRevisionOf } from './build.ts';
@@ -34,7 +35,8 @@ export class FactsService {
     return this.database.write(actor, async (tx) => {
       const job = await lockJob(tx, actor, jobId);
       const revision = await buildRevisionOf(tx, actor, job);
-      const recorder = await this.recorder(tx, actor, facts);
+      const { cutOff } = await requirePhone(tx, actor, facts);
+      const recorder = { memberId: actor.id, roles: actor.roles, deviceCutOff: cutOff };
       const live = await loadChecklist(tx, actor, jobId);
       const stored = await this.store(tx, actor, job, live, facts, recorder);
       if (recorder.deviceCutOff) return { facts: stored, checklist: { jobId, revisionId: revision.id, items: [], holdPoints: [] } };
@@ -80,14 +82,6 @@ export class FactsService {
       const { state } = live.fold(item);
       await tx.checklistItem.update({ where: { companyId_id: { companyId: actor.companyId, id: item.row.id } }, data: { state, updatedAt: actor.request.at } });
     }
-  }
-
-  /** The phone that speaks must be one that its member has made known; one request comes from one phone. */
-  private async recorder(tx: Tx, actor: Actor, facts: readonly FieldFact[]): Promise<Recorder> {
-    const ids = [...new Set(facts.map(({ deviceId }) => deviceId))];
-    const device = found(await tx.device.findFirst({ where: { companyId: actor.companyId, memberId: actor.id, id: ids[0] ?? '' } }));
-    if (ids.length > 1) throw new DomainError('request.invalid', {}, [{ path: 'body.facts', message: 'come from more than one device' }]);
-    return { memberId: actor.id, roles: actor.roles, deviceCutOff: device.cutOffAt !== null };
   }
 
   private async known(tx: Tx, actor: Actor, jobId: string, facts: readonly FieldFact[]): Promise<ReadonlyMap<string, StoredFact>> {

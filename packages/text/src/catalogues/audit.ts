@@ -47,6 +47,7 @@ export const audit = catalogue({
   'audit.action.job.released': { en: 'Released the job to dig', es: 'Dio permiso de excavar' },
   'audit.action.job.handedOver': { en: 'Handed the drain over with {levels:plural|# level|# levels} as built', es: 'Entregó el drenaje con {levels:plural|# nivel construido|# niveles construidos}' },
   'audit.action.survey.created': { en: 'Stored a level book', es: 'Guardó una libreta de niveles' },
+  'audit.action.survey.recorded': { en: 'Recorded {facts:plural|# fact|# facts} in the yard', es: 'Anotó {facts:plural|# hecho|# hechos} en el patio' },
   'audit.action.survey.replaced': { en: 'Corrected a level book', es: 'Corrigió una libreta de niveles' },
   'audit.action.rain.added': { en: 'Added a rain table', es: 'Agregó una tabla de lluvia' },
   'audit.action.revision.started': { en: 'Began revision {number:count} of a design', es: 'Empezó la revisión {number:count} de un diseño' },

@@ -81,5 +81,6 @@ export const surveys = catalogue({
   'surveys.withMargin': { en: 'With 2 in of margin', es: 'Con 2 pulgadas de margen' },
   'surveys.shortBy': { en: 'short by {height:level}', es: 'faltan {height:level}' },
   'surveys.toSpare': { en: '{height:level} to spare', es: 'sobran {height:level}' },
+  'surveys.disputed': { en: 'Two phones recorded different things here. Choose the right one; the first recorded stands until then.', es: 'Dos teléfonos anotaron cosas distintas aquí. Elija la correcta; hasta entonces vale la primera anotada.' },
   'surveys.pointNotShot': { en: '{point:text} has a role but was not shot.', es: '{point:text} tiene un papel pero no se leyó.' },
 });
