@@ -12,7 +12,7 @@ interface Asking {
 }
 
 const officeTables = ['offer_sheet', 'price_item', 'price_line', 'price_sheet'];
-const teamTables = ['member', 'device', 'assignment', 'draft_operation'];
+const teamTables = ['member', 'device', 'assignment', 'draft_operation', 'survey_fact'];
 
 describe('raw SQL as the app role', () => {
   const [ours, theirs, id] = [randomUUID(), randomUUID(), randomUUID()];
