@@ -11,8 +11,8 @@ interface Asking {
   readonly job?: string;
 }
 
-const officeTables = ['offer_sheet', 'price_item', 'price_line', 'price_sheet'];
-const teamTables = ['member', 'device', 'assignment', 'draft_operation', 'survey_fact'];
+const officeTables = ['offer_sheet', 'price_item', 'price_line', 'price_sheet', 'study'];
+const teamTables = ['member', 'device', 'assignment', 'draft_operation', 'library_entry', 'rain_record', 'survey_fact'];
 
 describe('raw SQL as the app role', () => {
   const [ours, theirs, id] = [randomUUID(), randomUUID(), randomUUID()];

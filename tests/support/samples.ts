@@ -2,11 +2,11 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { commissioningFlow } from '@yardfall/calc';
-import type { FoundReport, LocateTicket, MemberRole, Photo, RainTableRow, Survey } from '@yardfall/contracts';
+import type { FoundReport, LibraryEntry, LibraryInput, LocateTicket, MemberRole, Photo, RainTableRow, Study, Survey } from '@yardfall/contracts';
 import { Worker } from '../../apps/api/src/common/worker.ts';
 import { ternHollowSurvey } from '../../apps/api/src/seed/sites/ternHollow.survey.ts';
 import { inRoot } from '../../tools/paths.mjs';
-import { makePerson, type Person } from './actors.ts';
+import { key, makePerson, type Person } from './actors.ts';
 import { call as newCall, get, post, siteDocument } from './builders.ts';
 import type { Call } from './calls.ts';
 import { picture, sendPhoto, sha256 } from './work.ts';
@@ -70,6 +70,28 @@ const rates = { marginBasisPoints: 3500, taxBasisPoints: 700, contingencyBasisPo
 const priceItem = { name: 'Pipe', kind: 'material', unit: 'ft', unitCost: 12_000, hoursPerUnit: 0.1, taxable: true, active: true };
 const handOver = { asBuilt: [], pumpSerial: 'A-17', breaker: '14', deviations: '', customerName: 'Marisol Pruett', warrantyYears: 2 };
 
+const libraryPump = (name: string): LibraryInput => ({
+  name, source: 'Invented datasheet', priceCode: null,
+  content: { kind: 'pump', solids: 0.0127, minSubmergence: 0.1, curve: [{ flow: 0, head: 8 }, { flow: 0.001, head: 6 }, { flow: 0.003, head: 2 }] },
+});
+const rainFile: Sample = () => ({
+  body: { name: randomUUID() }, file: { bytes: Buffer.from('time,depth (mm)\n2020-06-01 14:00,12\n2020-06-01 15:00,3\n'), name: 'gauge.csv', mediaType: 'text/csv' },
+});
+const draftOf = async (world: World): Promise<{ jobId: string; revisionId: string }> => {
+  const { jobId, id } = await world.revisable();
+  return { jobId, revisionId: id };
+};
+const rainRecord = (world: World): Promise<string> => world.once('rain record', async () => {
+  const { body } = await world.office.post('/api/v1/rain-records').set(key()).field('meta', JSON.stringify({ name: 'Gauge' }))
+    .attach('file', Buffer.from('time,depth (mm)\n2020-06-01 14:00,12\n'), { filename: 'gauge.csv', contentType: 'text/csv' }).expect(201);
+  return (body as { id: string }).id;
+});
+const study = async (world: World): Promise<{ jobId: string; studyId: string }> => {
+  const { jobId, revisionId } = await draftOf(world);
+  const { id } = await post<Study>(world.office, `/jobs/${jobId}/revisions/${revisionId}/studies/record`, { recordId: await rainRecord(world), reportedPerYear: null }, 202);
+  return { jobId, studyId: id };
+};
+
 /** By endpoint id. An endpoint without a row fails the test. Public endpoints need none: nobody is refused there. */
 export const samples: Readonly<Record<string, Sample>> = {
   'identity.me': nothing,
@@ -119,6 +141,25 @@ export const samples: Readonly<Record<string, Sample>> = {
   }),
   'rain.type': ({ jobId }) => ({ params: { jobId }, body: { name: randomUUID(), table: site.rain.table } }),
   'rain.storm': async (world) => ({ params: { jobId: world.jobId, tableId: (await rainTable(world)).id }, query: { returnPeriod: '10' } }),
+
+  'library.list': nothing,
+  'library.add': () => ({ body: libraryPump(randomUUID()) }),
+  'library.change': async ({ office }) => {
+    const entry = await post<LibraryEntry>(office, '/library', libraryPump(randomUUID()), 201);
+    return { params: { entryId: entry.id }, ifMatch: version(entry), body: { ...libraryPump(randomUUID()), active: true } };
+  },
+  'library.import': () => ({ body: { entries: [libraryPump(randomUUID())] } }),
+
+  'studies.records': nothing,
+  'studies.uploadRecord': rainFile,
+  'studies.list': async (world) => ({ params: await draftOf(world) }),
+  'studies.options': async (world) => {
+    const entry = await post<LibraryEntry>(world.office, '/library', libraryPump(randomUUID()), 201);
+    return { params: await draftOf(world), body: { picks: [{ part: 'M1', entries: [entry.id] }], diversions: [] } };
+  },
+  'studies.record': async (world) => ({ params: await draftOf(world), body: { recordId: await rainRecord(world), reportedPerYear: null } }),
+  'studies.read': async (world) => ({ params: await study(world) }),
+  'studies.stop': async (world) => ({ params: await study(world), body: {} }),
 
   'designs.list': ofJob,
   'designs.create': async (world) => ({ params: { jobId: (await world.plainJob()).id }, body: { name: randomUUID(), document: site, fromRevisionId: null } }),

@@ -12,6 +12,7 @@ import { FoundModule } from './found/found.module.ts';
 import { HandoverModule } from './handover/handover.module.ts';
 import { IdentityModule } from './identity/identity.module.ts';
 import { JobsModule } from './jobs/jobs.module.ts';
+import { LibraryModule } from './library/library.module.ts';
 import { LocatesModule } from './locates/locates.module.ts';
 import { NoticesModule } from './notices/notices.module.ts';
 import { OffersModule } from './offers/offers.module.ts';
@@ -21,6 +22,7 @@ import { PricesModule } from './prices/prices.module.ts';
 import { ProofModule } from './proof/proof.module.ts';
 import { RainModule } from './rain/rain.module.ts';
 import { ServiceModule } from './service/service.module.ts';
+import { StudiesModule } from './studies/studies.module.ts';
 import { SurveysModule } from './surveys/surveys.module.ts';
 
 export interface Surroundings {
@@ -41,7 +43,7 @@ class SurroundingsModule {
 /** Every feature of the service; a new one is added to this list. */
 const features = [
   ServiceModule, IdentityModule, CompanyModule, AuditModule, NoticesModule, EvaluateModule,
-  JobsModule, SurveysModule, RainModule, DesignsModule, PricesModule, OffersModule, PhotosModule, ChecklistsModule, LocatesModule, FoundModule, ProofModule, HandoverModule,
+  JobsModule, SurveysModule, RainModule, DesignsModule, LibraryModule, StudiesModule, PricesModule, OffersModule, PhotosModule, ChecklistsModule, LocatesModule, FoundModule, ProofModule, HandoverModule,
   PortalModule,
 ];
 

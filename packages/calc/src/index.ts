@@ -200,7 +200,8 @@ export { explainHandDifference, handModelOf } from './routing/handDifference.ts'
 // ------------------------------------------------------------ long records of rain
 export { parseHourly } from './record/parseHourly.ts';
 export type { GaugeHint } from './record/parseHourly.ts';
-export { parseSeries } from './record/parseSeries.ts';
+export { parseSeries, seriesMinutes } from './record/parseSeries.ts';
+export type { SeriesMinutes } from './record/parseSeries.ts';
 export { atDistance, MISSING } from './record/rainRecord.ts';
 export type { Accumulation, Gauge, RainRecord } from './record/rainRecord.ts';
 export { recordQuality, COMPLETE_SHARE } from './record/quality.ts';

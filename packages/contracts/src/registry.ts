@@ -6,6 +6,7 @@ import type { Endpoint } from './endpoint.ts';
 import { found } from './found.ts';
 import { identity } from './identity.ts';
 import { jobs } from './jobs.ts';
+import { library } from './library.ts';
 import { locates } from './locates.ts';
 import { notices } from './notices.ts';
 import { offers } from './offers.ts';
@@ -15,12 +16,13 @@ import { prices } from './prices.ts';
 import { handover, proof } from './proof.ts';
 import { rain } from './rain.ts';
 import { service } from './service.ts';
+import { studies } from './studies.ts';
 import { surveyFacts } from './surveyFacts.ts';
 import { surveys } from './surveys.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, prices, offers, portal, photos, checklists, locates, found, proof, handover,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, checklists, locates, found, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

@@ -46,6 +46,7 @@ import { audit } from './catalogues/audit.ts';
 import { decisions } from './catalogues/decisions.ts';
 import { limits } from './catalogues/limits.ts';
 import { studies } from './catalogues/studies.ts';
+import { library } from './catalogues/library.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const ui = { ...frame, ...phonePages, ...cautionPages };
@@ -93,6 +94,7 @@ export const catalogues = {
   decisions,
   limits,
   studies,
+  library,
 };
 
 export const messages = {
@@ -126,4 +128,5 @@ export const messages = {
   ...decisions,
   ...limits,
   ...studies,
+  ...library,
 };

@@ -12,7 +12,7 @@ import { lockJob, requireJob } from '../jobs/jobs.access.ts';
 import { lineCost, type MoneyRates, totalsOf } from './money.rules.ts';
 import { PriceListService } from './price-list.service.ts';
 import { lineFromInput, presentSheet, presentTotals, quantitiesOf, sheetParts } from './prices.presenter.ts';
-import { atSheetRate, linesOf, type SheetLine } from './sheet.rules.ts';
+import { atSheetRate, type LabourLine, linesOf, type ListItem, type SheetLine } from './sheet.rules.ts';
 import { fromThousandths } from './units.rules.ts';
 
 type Rates = MoneyRates & { readonly labourRate: bigint };
@@ -76,6 +76,12 @@ export class SheetsService {
     const where = { companyId_id: { companyId: actor.companyId, id: sheetId } };
     if (sheet.status === 'draft') await tx.priceSheet.update({ where, data: { status: 'frozen', frozenAt: actor.request.at } });
     return this.describe(tx, actor, jobId, sheetId);
+  }
+
+  /** The price list with the crew's last rate, for whoever weighs designs by cost. */
+  async priceList(tx: Tx, actor: Actor): Promise<{ readonly items: ReadonlyMap<string, ListItem>; readonly labour: LabourLine }> {
+    const { labourRate } = await this.lastRates(tx, actor);
+    return { items: await this.list.active(tx, actor), labour: { name: await labourName(tx, actor), rate: labourRate } };
   }
 
   private async describe(tx: Tx, actor: Actor, jobId: string, id: string): Promise<PriceSheet> {

@@ -32,7 +32,12 @@ export interface DesignDocument {
   /** Limits that the company has set otherwise than the published or built-in ones. */
   readonly limits: readonly LimitOverride[];
   /** Where the copies of levels and rain in this document were taken from. */
-  readonly sources: { readonly survey: SourceStamp | null; readonly rain: SourceStamp | null };
+  readonly sources: {
+    readonly survey: SourceStamp | null;
+    readonly rain: SourceStamp | null;
+    /** Parts whose figures were taken from the company's library; nothing there changes them afterwards. */
+    readonly library?: readonly LibraryStamp[] | undefined;
+  };
 }
 
 /** Another value of a limit, with who set it, when, and why. A looser one needs a reason; see findings/limits.ts for the names. */
@@ -43,6 +48,11 @@ export interface LimitOverride {
   readonly by: string;
   readonly at: string;
   readonly why: string;
+}
+
+/** A part that was copied from a library, as it stood then. */
+export interface LibraryStamp extends SourceStamp {
+  readonly part: string;
 }
 
 export interface SourceStamp {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { CalcProblem } from '../common/problem.ts';
 import { dayNumber } from './calendar.ts';
-import { parseSeries } from './parseSeries.ts';
+import { expectProblems } from '../testing/expectProblems.ts';
+import { parseSeries, seriesMinutes } from './parseSeries.ts';
 import { MISSING } from './rainRecord.ts';
 import { recordQuality } from './quality.ts';
 
@@ -44,5 +45,34 @@ describe('five-minute series', () => {
     expect(problem('time,depth (in)\n2021-02-03T00:05,4')).toEqual(['record.tooMuch', 2, 18]);
     expect(problem('time,depth (mm)\n2021-02-03T00:05')).toEqual(['record.cellCount', 2, 1]);
     expect(problem('time,depth (mm)\n1821-02-03T00:05,1\n2021-02-03T00:05,1')).toEqual(['record.tooLong', 3, 1]);
+  });
+});
+
+describe('rows longer than five minutes', () => {
+  const quarters = 'time,rain in\n2006-01-31 14:00,0.30\n2006-01-31 14:15,\n2006-01-31 14:45,0.06\n';
+
+  it('are told by the minutes at which they begin', () => {
+    expect(seriesMinutes(quarters)).toBe(15);
+    expect(seriesMinutes('time,depth mm\n2006-01-31 14:00,1\n2006-01-31 16:00,2\n')).toBe(60);
+    expect(seriesMinutes(`${quarters}2006-01-31 15:05,0\n`)).toBe(5);
+  });
+
+  it('a quarter of an hour lies evenly over its three steps; what is missing stays missing', () => {
+    const record = parseSeries(quarters, {}, 15);
+    expect([record.step, record.depths.length]).toEqual([300, 288]);
+    const at = (14 * 60) / 5;
+    for (const i of [0, 1, 2]) expect(record.depths[at + i]).toBeCloseTo(2.54, 12);
+    expect([...record.depths.slice(at + 3, at + 9)]).toEqual([-1, -1, -1, -1, -1, -1]);
+    const fallen = record.depths.reduce((sum, depth) => (depth < 0 ? sum : sum + depth), 0);
+    expect(fallen).toBeCloseTo(0.36 * 25.4, 12);
+  });
+
+  it('an hour stays an hour, with the limit of an hour', () => {
+    const record = parseSeries('time,depth (mm)\n2006-01-31T23:00,12.5\n2006-02-01T01:00,300\n', {}, 60);
+    expect([record.step, record.depths.length, record.depths[23], record.depths[24], record.depths[25]]).toEqual([3600, 48, 12.5, -1, 300]);
+    expectProblems([
+      [() => parseSeries('time,depth (mm)\n2006-01-31T23:00,401\n', {}, 60), 'record.tooMuch at 2:18'],
+      [() => parseSeries('time,depth (mm)\n2006-01-31T23:05,1\n', {}, 15), 'record.offGrid at 2:1'],
+    ]);
   });
 });

@@ -153,7 +153,9 @@ const Construction = z.strictObject({
   foundationWithin1ft: z.boolean(),
 });
 
-const Stamp = z.strictObject({ id: text(64, 1), sha256: Sha256, takenAt: z.iso.datetime({ offset: true }) }).nullable();
+const stamp = { id: text(64, 1), sha256: Sha256, takenAt: z.iso.datetime({ offset: true }) };
+const Stamp = z.strictObject(stamp).nullable();
+const LibraryStamp = z.strictObject({ ...stamp, part: text(40, 1) });
 
 export const DesignDocumentSchema = z
   .strictObject({
@@ -166,6 +168,6 @@ export const DesignDocumentSchema = z
     system: z.strictObject({ parts: list(PartSchema, 200) }),
     construction: Construction,
     limits: list(z.strictObject({ limit: text(40, 1), pass: finite(-1e7, 1e7), fail: finite(-1e7, 1e7), by: Name, at: z.iso.datetime({ offset: true }), why: text(500) }), 200),
-    sources: z.strictObject({ survey: Stamp, rain: Stamp }),
+    sources: z.strictObject({ survey: Stamp, rain: Stamp, library: list(LibraryStamp, 200).optional() }),
   })
   .meta({ id: 'DesignDocument' }) satisfies z.ZodType<DesignDocument>;
