@@ -140,5 +140,6 @@ describe('years of recorded rain', () => {
 });
 
 it('a study is not for the crew, whose eyes see no cost', async () => {
-  await ours.crew.agent.get(`/api/v1/jobs/${made.job.id}/revisions/${made.revision.id}/studies`).expect(403);
+  const answer = await ours.crew.agent.get(`/api/v1/jobs/${made.job.id}/revisions/${made.revision.id}/studies`);
+  expect([answer.status, answer.body.code]).toEqual([403, 'auth.forbidden']);
 });

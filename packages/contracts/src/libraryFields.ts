@@ -28,8 +28,8 @@ export function libraryFields(content: LibraryContent, name: string, part: Part)
 }
 
 /** Fields in which a part differs from an entry, as the part has them and as the entry would make them. */
-export function libraryDifferences(content: LibraryContent, name: string, part: Part): { readonly field: string; readonly now: unknown; readonly then: unknown }[] {
+export function libraryDifferences(content: LibraryContent, name: string, part: Part): { readonly field: string; readonly before: unknown; readonly after: unknown }[] {
   const fields = libraryFields(content, name, part) ?? {};
   const own = part as unknown as Readonly<Record<string, unknown>>;
-  return Object.entries(fields).flatMap(([field, then]) => (JSON.stringify(own[field]) === JSON.stringify(then) ? [] : [{ field, now: own[field], then }]));
+  return Object.entries(fields).flatMap(([field, after]) => (JSON.stringify(own[field]) === JSON.stringify(after) ? [] : [{ field, before: own[field], after }]));
 }

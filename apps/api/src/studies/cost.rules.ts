@@ -31,9 +31,8 @@ export function optionCost(document: DesignDocument, choices: readonly Choice[],
   };
   const asDrawn = bought.filter(({ alternative }) => alternative === 'drawn');
   const base = priceOf(document, asDrawn);
-  const free: CostIndex = { base: 0, alternatives: Object.fromEntries(choices.map(({ id, alternatives }) => [id, Object.fromEntries(alternatives.map((one) => [one.id, 0]))])) };
   const alternatives = Object.fromEntries(choices.map((choice, at) => [choice.id, Object.fromEntries(choice.alternatives.map((alternative, digit) => {
-    const space = new OptionSpace(document, [choice], { base: 0, alternatives: { [choice.id]: free.alternatives[choice.id]! } });
+    const space = new OptionSpace(document, [choice], { base: 0, alternatives: { [choice.id]: Object.fromEntries(choice.alternatives.map(({ id }) => [id, 0])) } });
     const own = [...asDrawn.filter((one) => one.choice !== choice.id), ...bought.filter((one) => one.choice === choice.id && one.alternative === alternative.id)];
     return [alternative.id, digit === 0 && choices[at]?.kind !== 'diversion' ? 0 : Number(priceOf(space.documentOf([digit]), own) - base)];
   }))]));

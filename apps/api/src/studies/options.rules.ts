@@ -36,11 +36,12 @@ export function askedOptions(document: DesignDocument, request: OptionsRequest, 
   }).filter(({ choice }) => choice.alternatives.length > 1);
   return {
     choices: [...diversions, ...groups.map(({ choice }) => choice)], bought: groups.flatMap(({ bought }) => bought),
-    entries: groups.flatMap(({ choice, taken }) => taken.map((entry) => ({ choice: choice.id, alternative: entry.id, part: choice.id.split(':')[0]!, entry: entry.id, sha256: entry.sha256 }))),
+    entries: groups.flatMap(({ choice, part, taken }) => taken.map((entry) => ({ choice: choice.id, alternative: entry.id, part, entry: entry.id, sha256: entry.sha256 }))),
   };
 }
 
 interface Group {
+  readonly part: string;
   readonly choice: Choice;
   readonly bought: readonly Bought[];
   readonly taken: readonly LibraryEntry[];
@@ -58,5 +59,5 @@ function groupOf(document: DesignDocument, part: Part, kind: LibraryKind, picked
   const own = library.find((entry) => entry.id === stamp?.id && entry.content.kind === kind);
   const bought = instead === undefined ? [] : [...taken.map((entry) => ({ alternative: entry.id, entry })), ...(own === undefined ? [] : [{ alternative: drawn, entry: own }])]
     .flatMap(({ alternative, entry }): Bought[] => (entry.priceCode === null ? [] : [{ choice: id, alternative, part: part.id, instead, priceCode: entry.priceCode }]));
-  return { choice: { id, kind: roleOf[kind], alternatives: [{ id: drawn, name: part.name, set: [] }, ...alternatives] }, bought, taken };
+  return { part: part.id, choice: { id, kind: roleOf[kind], alternatives: [{ id: drawn, name: part.name, set: [] }, ...alternatives] }, bought, taken };
 }

@@ -62,7 +62,7 @@ describe('rows longer than five minutes', () => {
     expect([record.step, record.depths.length]).toEqual([300, 288]);
     const at = (14 * 60) / 5;
     for (const i of [0, 1, 2]) expect(record.depths[at + i]).toBeCloseTo(2.54, 12);
-    expect([...record.depths.slice(at + 3, at + 9)]).toEqual([-1, -1, -1, -1, -1, -1]);
+    expect(record.depths.slice(at + 3, at + 9).every((depth) => depth === MISSING)).toBe(true);
     const fallen = record.depths.reduce((sum, depth) => (depth < 0 ? sum : sum + depth), 0);
     expect(fallen).toBeCloseTo(0.36 * 25.4, 12);
   });
