@@ -2,7 +2,7 @@ import { CalcProblem } from '../common/problem.ts';
 import type { InflowTargets } from '../routing/inflow.ts';
 import type { RoutingModel } from '../routing/model.ts';
 import { Network } from '../routing/network.ts';
-import { setTwin } from '../routing/pumpModes.ts';
+import { restLevel, setTwin } from '../routing/pumpModes.ts';
 import type { Route, RouteBooks, RouteInflow } from './route.ts';
 import { MINUTES } from './surfaceRunoff.ts';
 import type { Watch } from './watch.ts';
@@ -40,7 +40,7 @@ export class NetworkRoute implements Route {
     this.model = model;
     this.network = network;
     this.watches = watches;
-    model.basins.forEach(({ onLevel }, basin) => { network.setLevel(network.layout.firstBasin + basin, onLevel); });
+    model.basins.forEach((basin, index) => { network.setLevel(network.layout.firstBasin + index, restLevel(basin)); });
     // A battery that lasts a storm does not last a record: pumps run on the mains only.
     setTwin(network, 'onTwin', (basin, unit) => !model.basins[basin]!.units[unit]!.battery);
     this.ground = Float64Array.from([...model.ponds.map(() => 0), ...ground.junctions, ...ground.wells, ...ground.basins]);

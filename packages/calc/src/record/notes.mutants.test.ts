@@ -27,6 +27,8 @@ describe('a network that one quick route carries', () => {
       { ...model, ponds: [pond!, pond!] }, { ...model, ponds: [{ ...pond!, spillsTo: 0 }] }, { ...model, basins: [basin!, basin!] }, { ...model, junctions: some }, { ...model, wells: some },
       { ...model, conduits: some }, withLink({ to: { kind: 'well', index: 0 } }), withLink({ returns: { pond: 0, share: 1 } }), withBasin({ pump: null }), withBasin({ lidTo: 0 }),
       withBasin({ units: [...basin!.units, { ...basin!.units[0]!, battery: true }] }), withBasin({ units: [...basin!.units, { ...basin!.units[0]!, startLevel: basin!.onLevel + 0.1 }] }),
+      // A line that runs back and fills the basin over its on level; 1 m3 is far more than its working volume.
+      withBasin({ lines: [{ ...basin!.lines[0]!, runBack: 1 }] }),
       withBasin({ lines: [{ ...basin!.lines[0]!, well: 0 }] }), withBasin({ lines: [{ ...basin!.lines[0]!, returns: { pond: 0, share: 1 } }] }),
     ];
     expect(others.map(isOneSpot)).toEqual(others.map(() => false));

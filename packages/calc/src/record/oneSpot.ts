@@ -1,8 +1,9 @@
 import type { BasinStore, RoutingModel } from '../routing/model.ts';
+import { restLevel } from '../routing/pumpModes.ts';
 
-/** A basin whose pumps all stand on the mains, start together and lift to free outlets, and whose lid does not lie in a low spot. */
+/** A basin whose pumps all stand on the mains, start together and lift to free outlets, whose lines do not fill it by themselves, and whose lid does not lie in a low spot. */
 function isPlain(basin: BasinStore): boolean {
-  return basin.pump !== null && basin.lidTo < 0 && basin.units.every(({ battery, startLevel }) => !battery && startLevel === basin.onLevel)
+  return basin.pump !== null && basin.lidTo < 0 && restLevel(basin) === basin.onLevel && basin.units.every(({ battery, startLevel }) => !battery && startLevel === basin.onLevel)
     && basin.lines.every(({ well, returns }) => well < 0 && returns === null);
 }
 
