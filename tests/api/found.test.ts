@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import type { FoundReport, Job, Photo } from '@yardfall/contracts';
+import { proposedEdit, type FoundReport, type Job, type Photo, type Revision } from '@yardfall/contracts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { key, makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
-import { get, newJob, post } from '../support/builders.ts';
+import { acknowledgeAll, get, issue, newJob, post, releasedJob, type WithOffer } from '../support/builders.ts';
 import { picture, sendPhoto } from '../support/work.ts';
 
 let test: TestApp;
@@ -48,5 +48,66 @@ describe('"stop work: we found ..."', () => {
     await post(ours.crew.agent, `/jobs/${job.id}/found`, { ...thick, photoIds: [randomUUID()] }, 404);
     await post(ours.crew.agent, `/jobs/${job.id}/found`, { ...thick, kind: 'gold' }, 400);
     expect((await get<{ items: FoundReport[] }>(ours.owner.agent, `/jobs/${job.id}/found`)).items.filter(({ status }) => status === 'open')).toHaveLength(1);
+  });
+});
+
+describe('a finding as a change of the design', () => {
+  let released: WithOffer;
+  let at: string;
+  const reports = async () => (await get<{ items: FoundReport[] }>(ours.estimator.agent, `${at}/found`)).items;
+  const one = async (id: string) => (await reports()).find((report) => report.id === id);
+
+  beforeAll(async () => {
+    released = await releasedJob(test, ours);
+    at = `/jobs/${released.job.id}`;
+  });
+
+  it('opens a draft from the build revision, and changes nothing in it before somebody accepts the edit', async () => {
+    const slab = await post<FoundReport>(ours.crew.agent, `${at}/found`, thick, 201);
+    expect(slab.draft).toBeNull();
+    await post(ours.crew.agent, `${at}/found/${slab.id}/draft`, {}, 403);
+    await post(theirs.owner.agent, `${at}/found/${slab.id}/draft`, {}, 404);
+    const draft = await post<Revision>(ours.estimator.agent, `${at}/found/${slab.id}/draft`, {}, 201);
+    expect(draft).toMatchObject({ status: 'draft', number: released.revision.number + 1, documentSha256: released.revision.documentSha256, designId: released.revision.designId });
+    expect(await one(slab.id)).toMatchObject({ status: 'open', draft: { revisionId: draft.id, number: draft.number, status: 'draft', designName: draft.designName } });
+    await post(ours.estimator.agent, `${at}/found/${slab.id}/draft`, {}, 409);
+    const { rows } = await test.owner.query<{ action: string }>("SELECT action FROM audit_entry WHERE job_id = $1 AND action LIKE 'found.%' ORDER BY id", [released.job.id]);
+    expect(rows.map(({ action }) => action)).toEqual(['found.reported', 'found.drafted']);
+  });
+
+  it('joins the draft that another finding has opened, and both are answered when it is issued', async () => {
+    const [slab] = await reports();
+    if (slab?.draft == null) throw new Error('the first finding has its draft');
+    const pipe = await post<FoundReport>(ours.crew.agent, `${at}/found`, { ...thick, kind: 'pipeInTheWay', measure: 0.12 }, 201);
+    const joined = await post<Revision>(ours.owner.agent, `${at}/found/${pipe.id}/draft`, {}, 201);
+    expect(joined.id).toBe(slab.draft.revisionId);
+
+    const accepted = [slab, pipe].flatMap((report) => proposedEdit(joined.document as never, report, 'A pipe in the way') ?? []);
+    expect(accepted.map(({ kind }) => kind)).toEqual(['replace', 'add']);
+    const edited = await post<Revision>(ours.estimator.agent, `${at}/revisions/${joined.id}/operations`, { base: joined.version, operations: accepted }, 200);
+    expect(edited.document.construction.slabCuts.find(({ part }) => part === 'CH1')?.thickness).toBe(0.216);
+    expect(edited.document.site.utilities.some(({ name }) => name === 'A pipe in the way')).toBe(true);
+    expect((await reports()).map(({ status }) => status)).toEqual(['open', 'open']);
+
+    await issue(ours.estimator.agent, await acknowledgeAll(ours.estimator.agent, edited));
+    for (const report of await reports()) expect(report).toMatchObject({ status: 'answered', answer: null, answeredBy: 'Test estimator', draft: { status: 'issued' } });
+    expect((await get<Job>(ours.owner.agent, at)).holds.filter(({ code }) => code.startsWith('found.'))).toEqual([]);
+  });
+
+  it('may still be answered by words, also with a draft; then no draft is opened for it any more', async () => {
+    const soil = await post<FoundReport>(ours.crew.agent, `${at}/found`, { ...thick, kind: 'soil', measure: null }, 201);
+    const answered = await post<FoundReport>(ours.estimator.agent, `${at}/found/${soil.id}/answer`, { answer: 'Go on' }, 200);
+    expect(answered).toMatchObject({ status: 'answered', answer: 'Go on', draft: null });
+    await post(ours.estimator.agent, `${at}/found/${soil.id}/draft`, {}, 409);
+  });
+
+  it('has no draft before a job was released, nor over a draft that somebody else works at', async () => {
+    const early = await post<FoundReport>(ours.owner.agent, `/jobs/${job.id}/found`, thick, 201);
+    await post(ours.estimator.agent, `/jobs/${job.id}/found/${early.id}/draft`, {}, 409);
+    const late = await post<FoundReport>(ours.crew.agent, `${at}/found`, thick, 201);
+    const build = await get<Job>(ours.owner.agent, at);
+    await post<Revision>(ours.estimator.agent, `${at}/designs/${released.revision.designId}/revisions`, { fromRevisionId: build.buildRevisionId ?? '' }, 201);
+    await post(ours.estimator.agent, `${at}/found/${late.id}/draft`, {}, 409);
+    expect((await one(late.id))?.draft).toBeNull();
   });
 });

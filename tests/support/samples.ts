@@ -175,6 +175,10 @@ export const samples: Readonly<Record<string, Sample>> = {
   'designs.history': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id } }),
   'designs.moment': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id, seq: '0' } }),
   'designs.print': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id }, query: { sheet: 'section' } }),
+  'designs.presence': async (world) => {
+    const { jobId, id } = await world.draft();
+    return { params: { jobId, revisionId: id }, body: { part: 'CH1', here: true } };
+  },
   'designs.acknowledge': async (world) => {
     const { jobId, id, evaluation } = await world.draft();
     const caution = evaluation?.findings.find(({ severity }) => severity === 'caution');
@@ -235,6 +239,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   'locates.close': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: {} }),
   'found.list': ofJob,
   'found.report': ({ jobId }) => ({ params: { jobId }, body: { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] } }),
+  'found.draft': async (world) => ({ params: { jobId: world.jobId, reportId: (await report(world)).id }, body: {} }),
   'found.answer': async (world) => ({ params: { jobId: world.jobId, reportId: (await report(world)).id }, body: { answer: 'stone under it' } }),
   'proof.list': ofJob,
   'proof.record': async (world) => {

@@ -68,6 +68,10 @@ export const DraftEdit = z
   .meta({ id: 'DraftEdit' });
 export type DraftEdit = z.infer<typeof DraftEdit>;
 
+/** Somebody else who has a draft open now. */
+export const Presence = z.object({ memberId: Id, name: z.string(), part: z.string().nullable() }).meta({ id: 'Presence' });
+export type Presence = z.infer<typeof Presence>;
+
 const RevisionParams = z.strictObject({ jobId: Id, revisionId: Id });
 const revisionErrors = ['notFound', 'design.notDraft'] as const;
 
@@ -117,6 +121,12 @@ export const designs = {
     access: { permission: 'designs.read' }, status: 200, params: RevisionParams,
     query: z.strictObject({ sheet: PrintedSheet, paper: z.enum(['letter', 'a4']).default('letter'), language: Language.optional(), units: UnitSystem.optional(), against: Id.optional() }),
     body: null, response: null, produces: 'application/pdf', errors: ['notFound', 'request.invalid'],
+  }),
+  presence: endpoint({
+    id: 'designs.presence', method: 'PUT', path: '/jobs/:jobId/revisions/:revisionId/presence',
+    summary: 'Say that this person has a draft open, and at which part; the answer is who else has. Whoever is not heard of for 75 seconds is gone',
+    access: { permission: 'designs.edit' }, status: 200, idempotency: 'none', params: RevisionParams, query: null,
+    body: z.strictObject({ part: text(40, 1).nullable(), here: z.boolean() }), response: z.object({ others: z.array(Presence) }), errors: ['notFound', 'design.notDraft'],
   }),
   acknowledge: endpoint({
     id: 'designs.acknowledge', method: 'POST', path: '/jobs/:jobId/revisions/:revisionId/acknowledgements', summary: 'Accept a caution by name',

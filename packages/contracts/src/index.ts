@@ -10,6 +10,7 @@ export * from './document/conflicts.ts';
 export * from './document/operations.ts';
 export * from './document/parse.ts';
 export * from './document/parts.ts';
+export * from './document/proposal.ts';
 export * from './document/schema.ts';
 export * from './endpoint.ts';
 export * from './found.ts';

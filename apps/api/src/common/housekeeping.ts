@@ -28,6 +28,7 @@ export class Housekeeping implements OnModuleInit {
     const now = this.clock.now().getTime();
     await this.owner.pool.query('DELETE FROM idempotency_key WHERE created_at < $1', [new Date(now - keyDays * day)]);
     await this.owner.pool.query('DELETE FROM event WHERE at < $1', [new Date(now - noticeDays * day)]);
+    await this.owner.pool.query('DELETE FROM draft_presence WHERE seen_at < $1', [new Date(now - day)]);
     await this.owner.pool.query('DELETE FROM rate_limit WHERE expire < $1', [now]);
   }
 }

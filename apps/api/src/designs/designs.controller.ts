@@ -6,6 +6,7 @@ import { DesignsService } from './designs.service.ts';
 import { DraftsService } from './drafts.service.ts';
 import { EditsService } from './edits.service.ts';
 import { IssueService } from './issue.service.ts';
+import { PresenceService } from './presence.service.ts';
 import { PrintService } from './print/print.service.ts';
 
 @Controller()
@@ -15,13 +16,15 @@ export class DesignsController {
   private readonly edits: EditsService;
   private readonly issues: IssueService;
   private readonly prints: PrintService;
+  private readonly presences: PresenceService;
 
-  constructor(designs: DesignsService, drafts: DraftsService, edits: EditsService, issues: IssueService, prints: PrintService) {
+  constructor(designs: DesignsService, drafts: DraftsService, edits: EditsService, issues: IssueService, prints: PrintService, presences: PresenceService) {
     this.designs = designs;
     this.drafts = drafts;
     this.edits = edits;
     this.issues = issues;
     this.prints = prints;
+    this.presences = presences;
   }
 
   @Route(api.list)
@@ -63,6 +66,11 @@ export class DesignsController {
   async print(@Who() actor: Actor, @Input() { params, query }: InputOf<typeof api.print>) {
     const { bytes, name } = await this.prints.print(actor, params.jobId, params.revisionId, query);
     return new StreamableFile(bytes, { type: 'application/pdf', length: bytes.length, disposition: `inline; filename="${name}"` });
+  }
+
+  @Route(api.presence)
+  presence(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.presence>) {
+    return this.presences.put(actor, params.jobId, params.revisionId, body);
   }
 
   @Route(api.acknowledge)

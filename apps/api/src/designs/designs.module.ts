@@ -7,7 +7,8 @@ import { DraftsService } from './drafts.service.ts';
 import { EditsService } from './edits.service.ts';
 import { Evaluator } from './evaluator.ts';
 import { IssueService } from './issue.service.ts';
+import { PresenceService } from './presence.service.ts';
 import { PrintService } from './print/print.service.ts';
 
-@Module({ imports: [CompanyModule, EvaluateModule], controllers: [DesignsController], providers: [DesignsService, DraftsService, EditsService, IssueService, PrintService, Evaluator], exports: [DesignsService, DraftsService, IssueService] })
+@Module({ imports: [CompanyModule, EvaluateModule], controllers: [DesignsController], providers: [DesignsService, DraftsService, EditsService, IssueService, PrintService, PresenceService, Evaluator], exports: [DesignsService, DraftsService, IssueService] })
 export class DesignsModule {}

@@ -51,7 +51,8 @@ export class DesignsService {
     });
   }
 
-  async revise(actor: Actor, jobId: string, designId: string, fromRevisionId: string): Promise<Revision> {
+  /** `also` is done in the transaction of the new draft, for a feature that opens it. */
+  async revise(actor: Actor, jobId: string, designId: string, fromRevisionId: string, also?: (tx: Tx, draftId: string) => Promise<void>): Promise<Revision> {
     const source = await this.database.read(actor, async (tx) => {
       await requireJob(tx, actor, jobId);
       const where = { companyId: actor.companyId, jobId, designId, id: fromRevisionId };
@@ -63,7 +64,9 @@ export class DesignsService {
       const where = { companyId: actor.companyId, designId };
       if ((await tx.revision.count({ where: { ...where, status: 'draft' } })) > 0) throw new DomainError('conflict.state', { draft: true });
       const last = await tx.revision.aggregate({ where, _max: { number: true } });
-      return this.insert(tx, actor, { jobId, designId, number: (last._max.number ?? 0) + 1 }, evaluated);
+      const draft = await this.insert(tx, actor, { jobId, designId, number: (last._max.number ?? 0) + 1 }, evaluated);
+      await also?.(tx, draft.id);
+      return draft;
     });
   }
 

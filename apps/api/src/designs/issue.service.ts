@@ -7,6 +7,7 @@ import { DomainError, found } from '../common/errors.ts';
 import { expectedVersion, requireVersion } from '../common/etag.ts';
 import { emit } from '../common/events.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
+import { answerByRevision } from '../jobs/foundAnswers.ts';
 import { advance } from '../jobs/stages.ts';
 import { lockDraft, MovedOn, untilStill } from './designs.lock.ts';
 import { acknowledgementsOf, documentOf } from './designs.presenter.ts';
@@ -55,6 +56,7 @@ export class IssueService {
         });
         await audit(tx, actor, 'revision.issued', { jobId, id: row.id }, { number: row.number, document: row.documentSha256, evaluation: results.evaluationSha256 });
         await emit(tx, actor, 'design', jobId, row.id);
+        await answerByRevision(tx, actor, jobId, row.id);
         await advance(tx, actor, job, 'pricing');
         return this.designs.describe(tx, actor, jobId, row.id);
       });

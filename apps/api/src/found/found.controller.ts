@@ -22,6 +22,11 @@ export class FoundController {
     return this.found.report(actor, params.jobId, body);
   }
 
+  @Route(api.draft)
+  draft(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.draft>) {
+    return this.found.openDraft(actor, params.jobId, params.reportId);
+  }
+
   @Route(api.answer)
   answer(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.answer>) {
     return this.found.answer(actor, params.jobId, params.reportId, body.answer);

@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
+import { DesignsModule } from '../designs/designs.module.ts';
 import { FoundController } from './found.controller.ts';
 import { FoundService } from './found.service.ts';
 
-@Module({ controllers: [FoundController], providers: [FoundService] })
+@Module({ imports: [DesignsModule], controllers: [FoundController], providers: [FoundService] })
 export class FoundModule {}

@@ -75,6 +75,7 @@ export const audit = catalogue({
   'audit.action.checklist.waived': { en: 'Waived {item:text}', es: 'Dispensó {item:text}' },
   'audit.action.photo.added': { en: 'Added a photo', es: 'Agregó una foto' },
   'audit.action.found.reported': { en: 'Stopped work: the crew found something', es: 'Paró la obra: la cuadrilla encontró algo' },
+  'audit.action.found.drafted': { en: 'Opened a draft for what the crew found', es: 'Abrió un borrador por lo que encontró la cuadrilla' },
   'audit.action.found.answered': { en: 'Answered what the crew found', es: 'Respondió a lo que encontró la cuadrilla' },
   'audit.action.proof.recorded': { en: 'Recorded a pump-down: {result:term}', es: 'Anotó un vaciado con la bomba: {result:term}' },
   'audit.action.demo.told': { en: 'Loaded the demo company', es: 'Cargó la empresa de muestra' },
