@@ -104,6 +104,13 @@ describe('issuing', () => {
     expect(issued).toMatchObject({ status: 'issued', issuedBy: 'Test estimator', documentSha256: revision.documentSha256, evaluationSha256: revision.evaluationSha256 });
     const edit = await operate(ours.estimator.agent, issued, issued.version, [rename('P1', 'Late')]).expect(409);
     expect(edit.body.code).toBe('design.notDraft');
+    // Nor is its plan drawn on any more, nor a caution accepted after the fact.
+    const shape = { kind: 'replace', path: ['site', 'plan'], value: { picture: null, north: 0, shapes: [] } } as const;
+    expect((await operate(ours.estimator.agent, issued, issued.version, [shape]).expect(409)).body.code).toBe('design.notDraft');
+    const late = accepted.acknowledgements[0];
+    const after = await ours.estimator.agent.post(`/api/v1${urlOf(revision)}/acknowledgements`).set(key()).send({ code: late?.code, at: late?.at, note: 'late' }).expect(409);
+    expect(after.body.code).toBe('design.notDraft');
+    expect((await get<Revision>(ours.owner.agent, urlOf(revision))).acknowledgements).toEqual(accepted.acknowledgements);
     await expect(test.owner.query(`UPDATE revision SET stop_count = 9 WHERE id = $1`, [issued.id])).rejects.toMatchObject({ code: 'YF001' });
     expect((await get<{ stage: string }>(ours.owner.agent, `/jobs/${job.id}`)).stage).toBe('pricing');
   });
@@ -133,6 +140,8 @@ describe('issuing', () => {
     const { revision } = await draftRevision(ours, siteDocument('ridgeback'));
     const issued = await issue(ours.estimator.agent, await acknowledgeAll(ours.estimator.agent, revision));
     expect(issued).toMatchObject({ status: 'issued', provisional: true });
+    const { items } = await get<{ items: Design[] }>(ours.owner.agent, `/jobs/${revision.jobId}/designs`);
+    expect(items.flatMap(({ revisions }) => revisions.map(({ status, provisional }) => `${status} ${String(provisional)}`))).toEqual(['issued true']);
   });
 
   it('a site that needs an engineer is not issued', async () => {

@@ -1,6 +1,7 @@
-import type { Evaluation, Finding } from '@yardfall/calc';
+import { readFileSync } from 'node:fs';
+import type { DesignDocument, Evaluation, Finding, OutletQuestions } from '@yardfall/calc';
 import { describe, expect, test } from 'vitest';
-import { cautionAt, mayIssue, stillAccepted, type StoredAcknowledgement } from './verdict.rules.ts';
+import { cautionAt, countsOf, mayIssue, stillAccepted, type StoredAcknowledgement } from './verdict.rules.ts';
 
 const finding = (code: string, severity: Finding['severity'], at: string | null = null, params = {}): Finding =>
   ({ code, check: 'L5', severity, at, params, limit: {}, source: 'test', remedy: null });
@@ -38,5 +39,24 @@ describe('what was accepted', () => {
   });
   test('is a caution and nothing else', () => {
     expect(cautionAt(evaluation(finding('a', 'stop')), 'a', null)).toBeNull();
+  });
+});
+
+describe('a design is provisional', () => {
+  const site = JSON.parse(readFileSync(new URL('../../../../prisma/seed/sites/tern-hollow.json', import.meta.url), 'utf8')) as DesignDocument;
+  const outlets = site.system.parts.flatMap((part) => (part.kind === 'outlet' ? [part] : []));
+  const keys = Object.keys(outlets[0]?.questions ?? {}) as (keyof OutletQuestions)[];
+  const answered = (question: keyof OutletQuestions | null, answer: 'unknown' | 'no'): DesignDocument => ({
+    ...site, system: { parts: site.system.parts.map((part) => (part.kind === 'outlet' && part.id === outlets.at(-1)?.id && question !== null ? { ...part, questions: { ...part.questions, [question]: answer } } : part)) },
+  });
+
+  test('not while every question of every outlet is answered', () => {
+    expect(keys).toHaveLength(10);
+    expect(countsOf(answered(null, 'unknown'), evaluation()).provisional).toBe(false);
+  });
+
+  test.each(keys)('while %s is unanswered at any outlet; a plain no is an answer', (question) => {
+    expect(countsOf(answered(question, 'unknown'), evaluation()).provisional).toBe(true);
+    expect(countsOf(answered(question, 'no'), evaluation()).provisional).toBe(false);
   });
 });

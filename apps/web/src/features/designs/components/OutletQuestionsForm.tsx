@@ -1,10 +1,8 @@
-import type { Answer, Outlet, OutletQuestions } from '@yardfall/calc';
+import type { Answer, Outlet } from '@yardfall/calc';
 import { Select } from '../../../components/Select.tsx';
 import { useText } from '../../../lib/reader.tsx';
+import { questions } from '../model/openQuestions.ts';
 
-const questions: readonly (keyof OutletQuestions)[] = [
-  'outletTypeNamed', 'ownerKnown', 'permissionHeld', 'notSanitarySewer', 'notOntoNeighbour', 'associationAgrees', 'rightOfWayPermit', 'noWetland', 'clearOfSepticAndWell', 'noEasementConflict',
-];
 const answers: readonly Answer[] = ['yes', 'no', 'unknown', 'notApplicable'];
 
 /** O1 to O10: where the water goes, who owns that spot, who allowed it. An unknown keeps the design provisional. */

@@ -3,11 +3,15 @@ import type { Revision } from '@yardfall/contracts';
 import { useState } from 'react';
 import { useText } from '../../../lib/reader.tsx';
 import { useDraft } from '../hooks/useDraft.ts';
+import { FoundProposals } from './FoundProposals.tsx';
 import { EditHistory } from './EditHistory.tsx';
 import { IssueForm } from './IssueForm.tsx';
 import { LiveReading } from './LiveReading.tsx';
 import { PartsEditor } from './PartsEditor.tsx';
 import { PlanEditor } from './plan/PlanEditor.tsx';
+import { PlanView } from './plan/PlanView.tsx';
+import { PresenceLine } from './PresenceLine.tsx';
+import { Provisional } from './Provisional.tsx';
 import { RevisionReading } from './RevisionReading.tsx';
 
 interface WorkbenchProps {
@@ -25,6 +29,8 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
   const { t } = useText();
   return (
     <div className="stack">
+      <PresenceLine jobId={jobId} revisionId={revision.id} document={draft.document} part={selected} />
+      <FoundProposals revision={revision} document={draft.document} edit={draft.edit} />
       <LiveReading draft={draft} revision={revision} selected={selected} onSelect={setSelected}>
         <details className="fold" open={draft.document.site.plan !== null}><summary>{t('plan.title')}</summary><PlanEditor jobId={jobId} document={draft.document} edit={draft.edit} /></details>
         <PartsEditor document={draft.document} edit={draft.edit} selected={selected} onSelect={setSelected} />
@@ -38,5 +44,14 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
 /** A frozen revision: the same reading, with the numbers that were stored when it was issued. */
 export function Frozen({ revision }: { readonly revision: Revision }) {
   const [selected, setSelected] = useState<string | null>(null);
-  return <RevisionReading document={revision.document as DesignDocument} evaluation={revision.evaluation as Evaluation | null} mark={revision.evaluationSha256} revision={revision} edit={null} selected={selected} onSelect={setSelected} />;
+  const { t } = useText();
+  const document = revision.document as DesignDocument;
+  return (
+    <div className="stack">
+      <Provisional document={document} />
+      <RevisionReading document={document} evaluation={revision.evaluation as Evaluation | null} mark={revision.evaluationSha256} revision={revision} edit={null} selected={selected} onSelect={setSelected}>
+        {document.site.plan === null ? null : <details className="fold" open><summary>{t('plan.title')}</summary><PlanView jobId={revision.jobId} document={document} /></details>}
+      </RevisionReading>
+    </div>
+  );
 }

@@ -9,7 +9,7 @@ import { useBuildParts } from '../../../hooks/useBuildParts.ts';
 import { useMe } from '../../../hooks/useMe.ts';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { useAnswerFound } from '../api/found.ts';
+import { useAnswerFound, useDraftForFound } from '../api/found.ts';
 
 /** One report with its answer, or the form to answer it, which lets the work go on. */
 export function OneReport({ report, timeZone }: { readonly report: FoundReport; readonly timeZone: string }) {
@@ -29,9 +29,22 @@ export function OneReport({ report, timeZone }: { readonly report: FoundReport; 
       {report.photoIds.length > 0 ? <div className="photo-strip">{report.photoIds.map((id) => <Photo key={id} jobId={report.jobId} photoId={id} alt={kind} />)}</div> : null}
       <p className="faint">{t('found.reported', { by: report.reportedBy, at: report.reportedAt }, { timeZone })}</p>
       {report.answer === null ? null : <p>{report.answer}</p>}
+      {report.draft === null ? null : <p><a href="#design">{t(open || report.answer !== null ? 'found.draft' : 'found.answeredByRevision', { name: report.draft.designName, number: report.draft.number })}</a></p>}
       {report.answeredAt === null ? <p>{t('found.open')}</p> : <p className="faint">{t('found.answered', { by: report.answeredBy ?? '', at: report.answeredAt }, { timeZone })}</p>}
+      {open && report.draft === null && may('designs.edit') ? <OpenDraft report={report} /> : null}
       {open && may('findings.answer') ? <Answer report={report} /> : null}
     </article>
+  );
+}
+
+function OpenDraft({ report }: { readonly report: FoundReport }) {
+  const { t } = useText();
+  const { write, busy, problem } = useDraftForFound(() => location.assign('#design'));
+  return (
+    <div className="stack">
+      <ProblemNotice problem={problem} />
+      <div><Button busy={busy} onClick={() => write({ params: { jobId: report.jobId, reportId: report.id }, body: {} })}>{t('found.openDraft')}</Button></div>
+    </div>
   );
 }
 

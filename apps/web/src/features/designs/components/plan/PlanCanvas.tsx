@@ -42,7 +42,7 @@ export function PlanCanvas({ jobId, document, ground, onKey, ...sheet }: PlanCan
 }
 
 /** The viewing copy, or the original until it is made. A picture without a known length has a size on the sheet too, so that it can be tied. */
-function Backdrop({ jobId, picture, view }: { readonly jobId: string; readonly picture: NonNullable<Plan['picture']>; readonly view: ReturnType<typeof projection> }) {
+export function Backdrop({ jobId, picture, view }: { readonly jobId: string; readonly picture: NonNullable<Plan['picture']>; readonly view: ReturnType<typeof projection> }) {
   const [copy, setCopy] = useState<'view' | 'original'>('view');
   const scale = shownScale(picture);
   const [x, y] = view.toPixels([0, picture.height * scale]);
