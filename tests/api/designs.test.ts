@@ -105,7 +105,7 @@ describe('issuing', () => {
     const edit = await operate(ours.estimator.agent, issued, issued.version, [rename('P1', 'Late')]).expect(409);
     expect(edit.body.code).toBe('design.notDraft');
     // Nor is its plan drawn on any more, nor a caution accepted after the fact.
-    const shape = { kind: 'replace', path: ['site', 'plan'], value: { picture: null, north: 0, shapes: [] } } as const;
+    const shape: DraftOperation = { kind: 'replace', path: ['site', 'plan'], value: { picture: null, north: 0, shapes: [] } };
     expect((await operate(ours.estimator.agent, issued, issued.version, [shape]).expect(409)).body.code).toBe('design.notDraft');
     const late = accepted.acknowledgements[0];
     const after = await ours.estimator.agent.post(`/api/v1${urlOf(revision)}/acknowledgements`).set(key()).send({ code: late?.code, at: late?.at, note: 'late' }).expect(409);
