@@ -27,6 +27,7 @@ describe('a survey', () => {
     expect(survey.sha256).toBe(await sha256Hex(canonicalBytes(ternHollowSurvey)));
     expect(survey.reduction.verdict).toBe('closes');
     expect(survey.reduction.gravity.map(({ shortfall }) => Math.round((shortfall / 0.3048) * 100) / 100)).toEqual([0.9, 1]);
+    expect(survey.reduction.gravity.map(({ uncertainty, verdict }) => [Math.round((uncertainty / 0.3048) * 100) / 100, verdict])).toEqual([[0.01, 'short'], [0.01, 'short']]);
     expect((await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).history.map(({ stage }) => stage)).toEqual(['intake', 'visit', 'design']);
   });
 

@@ -16,6 +16,7 @@ export const pages: readonly ScreenPage[] = [
   { name: 'tern-hollow', role: 'estimator', path: '/jobs/{Tern Hollow}' },
   { name: 'tern-hollow', role: 'crew', path: '/jobs/{Tern Hollow}' },
   { name: 'wicker-road', role: 'crew', path: '/jobs/{Wicker Road}' },
+  { name: 'yard', role: 'estimator', path: '/jobs/{Wicker Road}/yard' },
   { name: 'ridgeback', role: 'estimator', path: '/jobs/{Ridgeback}' },
   { name: 'sallow-bend', role: 'owner', path: '/jobs/{Sallow Bend}' },
 ];

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import {
-  adjustByDistance, alarmReserve, bagsFor, beijGutterWidth, chanceInYears, codeSlope, concreteMass, criticalDepthIn, curvilinearOrdinate, cycleWithRunBack, depthOfEnergy,
+  adjustByDistance, alarmReserve, bagsFor, beijGutterWidth, chanceInYears, codeSlope, concreteMass, criticalDepthIn, curvilinearOrdinate, cycleWithRunBack, depthOfEnergy, designInfiltration,
   detentionShare, dishAt, dishHeight, dryWellEmptying, dryWellSeepage, dryWellStep, dupuitFlow, emitterHead, flotationCheck, formulaIntensity, fullFlowLosses, gammaOrdinate,
-  graphicalPeak, grateEdge, gutterOutletFlow, haaland, blasius, hortonDepth, infiltrationRate, insideDiameter, interceptorFlow, izzardTime, lateralProfile, leaderDiameterFor,
+  graphicalPeak, grateEdge, gravityWithBand, gutterOutletFlow, haaland, blasius, hoseCalibration, hortonDepth, infiltrationRate, insideDiameter, interceptorFlow, izzardTime, lateralProfile, leaderDiameterFor,
   levelAtMark, lineFilling, lineFriction, looseVolume, openingHead, outletCapacity, parallelOneLine, partialFromAnnual, peakRateFactor, percolationVerdict, pipeHead, pondedInfiltration,
   pumpCurve, recurrenceInterval, reliefSpacing, sagGrateHead, scsHyetograph, sealedLineCapacity, sealedRoofLine, sheetAtLine, soilGroupOfRate, standingLine, surfaceReturn, taperedLevel,
   taperedVolume, tractiveSlope, travelTime, truckLoads, unitHydrograph, unitPeak, unitPeakDischarge, userSeries, voltageDrop, volumeAtMark, worksheetHead,
@@ -51,6 +51,8 @@ const methods: Readonly<Record<string, (x: number) => unknown>> = {
   'wire length': (x) => voltageDrop(10, x, '12', 120), 'filling level': (x) => lineFilling(curve, line, x), 'filling diameter': (x) => lineFilling(curve, { ...line, innerDiameter: x }, 0), 'standing bore': (x) => standingLine(line.points, x, false, null),
   'well depth': (x) => dryWellSeepage(well, x), 'well inflow': (x) => dryWellStep(well, 0.5, x, 60), 'well time': (x) => dryWellStep(well, 0.5, 1e-4, x), 'well from': (x) => dryWellEmptying(well, x, 0), 'lid mass': (x) => openingHead(x, 0.01),
   'emitter flow': (x) => emitterHead(emitter, x), 'emitter blocked': (x) => emitterHead(emitter, 0.001, x), 'outlet ground': (x) => surfaceReturn(x, 1, null, 10), 'sheet flow': (x) => sheetAtLine(x, 5, 0.02, 0.2),
+  'gravity doubt': (x) => gravityWithBand({ id: 'K1', name: '', kind: 'daylight', level: 0, distance: 10, tailwater: 0, collectorInvert: 1 }, x), 'gravity distance': (x) => gravityWithBand({ id: 'K1', name: '', kind: 'daylight', level: 0, distance: x, tailwater: 0, collectorInvert: 1 }, 0),
+  'hose bucket': (x) => hoseCalibration(x, [40]), 'hose fill': (x) => hoseCalibration(0.02, [x]), 'hole radius': (x) => designInfiltration(x, []), 'hole drop': (x) => designInfiltration(0.1, [{ interval: 1800, startDepth: 0.2, drop: x }]),
   'percolation drop': (x) => percolationVerdict([{ interval: 1800, drop: x }]), 'bank': (x) => looseVolume(x, 0.3), 'loads': (x) => truckLoads(x, 5), 'bags': (x) => bagsFor(x, 36), 'concrete': concreteMass,
 };
 

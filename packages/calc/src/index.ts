@@ -12,6 +12,8 @@ export { allowableMisclosure } from './levels/allowableMisclosure.ts';
 export { stageCurve, areaAtLevel, volumeAtLevel, levelAtVolume } from './levels/stageVolume.ts';
 export type { StageCurve } from './levels/stageVolume.ts';
 export { gravityFall, MINIMUM_FALL, OUTLET_MARGIN } from './levels/gravityFall.ts';
+export { candidateOutlets, levelsByPoint, lowestOfRole } from './levels/candidateOutlets.ts';
+export type { SurveyedPoint } from './levels/candidateOutlets.ts';
 export { gravityWithBand, levelUncertainty } from './levels/gravityAnswer.ts';
 export type { GravityVerdict, GravityWithBand } from './levels/gravityAnswer.ts';
 export { readingQuestions, FAR_LEVEL } from './levels/readingQuestions.ts';

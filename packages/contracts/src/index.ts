@@ -5,6 +5,7 @@ export * from './checklists.ts';
 export * from './common.ts';
 export * from './company.ts';
 export * from './designs.ts';
+export * from './diagnosis/index.ts';
 export * from './document/canonical.ts';
 export * from './document/conflicts.ts';
 export * from './document/operations.ts';

@@ -67,7 +67,11 @@ export const SurveyReduction = z
     allowable: z.number(),
     verdict: z.enum(['closes', 'caution', 'open', 'notClosed']),
     gravity: z.array(
-      z.object({ outlet: z.string(), shortfall: z.number(), shortfallWithMargin: z.number(), feasible: z.boolean() }),
+      z.object({
+        outlet: z.string(), shortfall: z.number(), shortfallWithMargin: z.number(), feasible: z.boolean(),
+        /** Half width of the band in which the fall lies [m], and the answer with it. */
+        uncertainty: z.number(), verdict: z.enum(['works', 'tight', 'cannotTell', 'short']),
+      }),
     ),
     volumeToSill: z.number().nullable(),
     drainTests: z.array(z.object({ id: Id, volume: z.number().nullable(), blindLength: z.number().nullable() })),

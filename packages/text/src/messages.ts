@@ -6,7 +6,10 @@ import { jobHolds } from './catalogues/jobs/holds.ts';
 import { jobPeople } from './catalogues/jobs/people.ts';
 import { jobReferral } from './catalogues/jobs/referral.ts';
 import { levels } from './catalogues/levels.ts';
-import { surveys } from './catalogues/surveys.ts';
+import { surveys as surveyWords } from './catalogues/surveys.ts';
+import { causeWords } from './catalogues/surveys/causes.ts';
+import { diagnosisWords } from './catalogues/surveys/diagnosis.ts';
+import { yardWords } from './catalogues/surveys/yard.ts';
 import { rain as rainPages } from './catalogues/rain.ts';
 import { rainProblems } from './catalogues/rain/problems.ts';
 import { record } from './catalogues/record.ts';
@@ -49,6 +52,7 @@ import { studies } from './catalogues/studies.ts';
 import { library } from './catalogues/library.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
+const surveys = { ...surveyWords, ...yardWords, ...diagnosisWords, ...causeWords };
 const ui = { ...frame, ...phonePages, ...cautionPages };
 const designs = { ...designPages, ...designParts, ...designWords };
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };

@@ -85,7 +85,7 @@ export async function takeLevels(page: Page): Promise<void> {
   await levels.getByLabel('Hose flow').fill('7.5');
   await levels.getByLabel('Backed up after').fill('6');
   await levels.getByRole('button', { name: 'Save the survey' }).click();
-  await expect(levels.getByText(/Gravity is short by 1\.07/)).toBeVisible();
+  await expect(levels.getByText(/Gravity is short by 0\.9\sft to Street gutter/)).toBeVisible();
   await expect(levels.getByText(/The book closes/)).toBeVisible();
   await expect(levels.getByText(/backed up after 45\sgal, about 68\.9\sft of open pipe/)).toBeVisible();
 }

@@ -1,6 +1,5 @@
-import { reduceLevelBook, upgradeDocument, type DesignDocument, type Observation, type RainTable, type Site, type SourceStamp } from '@yardfall/calc';
+import { candidateOutlets, levelsByPoint, lowestOfRole, reduceLevelBook, upgradeDocument, type DesignDocument, type Observation, type RainTable, type Site, type SourceStamp } from '@yardfall/calc';
 import type { SurveyContent } from '@yardfall/contracts';
-import { levelsOf, lowestOf, outletsOf } from '../surveys/reduction.rules.ts';
 
 export interface Taken<T> {
   readonly content: T;
@@ -48,7 +47,7 @@ const emptySite: Site = {
 function siteOf(content: SurveyContent): Site {
   const { benchMark } = content.levelBook;
   const reduced = reduceLevelBook({ ...content.levelBook, closingOn: null });
-  const levels = levelsOf(reduced);
+  const levels = levelsByPoint(reduced);
   const lowSpots = lowSpotsOf(content, levels);
   return {
     ...emptySite,
@@ -60,8 +59,8 @@ function siteOf(content: SurveyContent): Site {
       return level === undefined ? [] : [{ id: `V${String(i + 1)}`, name: point.point, level, station: point.station, position: null }];
     }),
     lowSpots,
-    candidateOutlets: outletsOf(content.points, levels),
-    soil: { ...noSoil, gradeLevel: lowestOf(content.points, 'floor', levels) ?? benchMark.level },
+    candidateOutlets: candidateOutlets(content.points, levels),
+    soil: { ...noSoil, gradeLevel: lowestOfRole(content.points, 'floor', levels) ?? benchMark.level },
     existingDrains: content.drainTests.map(({ id: _, ...test }, i) => ({ id: `E${String(i + 1)}`, ...test })),
     observations: content.observations.filter(({ kind }) => observationKinds.has(kind)).map(({ kind, note }, i) => ({ id: `OB${String(i + 1)}`, kind: kind as Observation['kind'], note })),
   };
@@ -71,7 +70,7 @@ function lowSpotsOf(content: SurveyContent, levels: ReadonlyMap<string, number>)
   const top = content.stageArea.at(-1);
   if (content.stageArea.length < 2 || top === undefined) return [];
   const lowest = named(content, 'lowSpot', levels)[0];
-  const rimLevel = lowestOf(content.points, 'rim', levels) ?? top.level;
+  const rimLevel = lowestOfRole(content.points, 'rim', levels) ?? top.level;
   return [{ id: 'L1', name: lowest?.name ?? 'Low spot', stageArea: content.stageArea, rimLevel, spillWidth, spillsTo: null, existingLoss: 0, station: lowest?.station ?? 0 }];
 }
 

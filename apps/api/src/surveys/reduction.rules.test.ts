@@ -21,6 +21,12 @@ describe('the survey of Tern Hollow (invented site; 0.90 and 1.00 ft, 1.07 and 1
       ['Street gutter flow line', 0.9, 1.07, false], ['Easement swale flow line', 1, 1.17, false],
     ]);
   });
+  test('the answer has a band: what a run may miss, or what it missed; a run that misses by more than the fall cannot tell', () => {
+    expect(reduction.gravity.map(({ uncertainty, verdict }) => [round(uncertainty / foot), verdict])).toEqual([[0.01, 'short'], [0.01, 'short']]);
+    const readings = ternHollowSurvey.levelBook.readings.map((reading) => (reading.note === 'Closing shot' ? { ...reading, foresight: (reading.foresight ?? 0) - 2 * foot } : reading));
+    const blunder = reduceSurvey({ ...ternHollowSurvey, levelBook: { ...ternHollowSurvey.levelBook, readings } });
+    expect(blunder.gravity.map(({ uncertainty, verdict }) => [round(uncertainty / foot), verdict])).toEqual([[2, 'cannotTell'], [2, 'cannotTell']]);
+  });
   test('the pond holds about 650 gal to the sill', () => {
     expect(Math.round((reduction.volumeToSill ?? NaN) / gallon / 10) * 10).toBe(650);
   });

@@ -1,5 +1,5 @@
 import {
-  CalcProblem, type CandidateOutlet, gravityFall, hoseTest, type LevelBook, reduceLevelBook, type ReducedLevels, stageCurve, volumeAtLevel,
+  CalcProblem, candidateOutlets, gravityFall, gravityWithBand, hoseTest, type LevelBook, levelsByPoint, levelUncertainty, lowestOfRole, reduceLevelBook, type ReducedLevels, stageCurve, volumeAtLevel,
 } from '@yardfall/calc';
 import type { SurveyContent, SurveyReduction } from '@yardfall/contracts';
 
@@ -12,7 +12,7 @@ const verdicts = { pass: 'closes', warn: 'caution', fail: 'open', notClosed: 'no
 export function reduceSurvey(content: SurveyContent): SurveyReduction {
   const reduced = reduceLevelBook(bookOf(content));
   const problems: Problem[] = reduced.problems.map(({ code, readingId, params }) => ({ code, readingId, params: { ...params } }));
-  const levels = levelsOf(reduced);
+  const levels = levelsByPoint(reduced);
   problems.push(...unknownPoints(content.points, levels));
   return {
     points: reduced.points.map((p) => ({ readingId: p.readingId, point: p.point, level: p.level, adjusted: p.adjustedLevel, instrumentHeight: p.heightOfInstrument })),
@@ -20,7 +20,7 @@ export function reduceSurvey(content: SurveyContent): SurveyReduction {
     misclosure: reduced.misclosure,
     allowable: reduced.allowable.pass,
     verdict: verdicts[reduced.verdict],
-    gravity: gravityOf(content.points, levels),
+    gravity: gravityOf(content.points, levels, levelUncertainty(reduced)),
     volumeToSill: caught(problems, () => volumeToSill(content, levels)),
     drainTests: content.drainTests.map((test) => ({ id: test.id, ...hoseTestOf(test, problems) })),
     problems,
@@ -31,36 +31,16 @@ function bookOf({ levelBook }: SurveyContent): LevelBook {
   return { mode: levelBook.mode, benchMark: levelBook.benchMark, readings: levelBook.readings, closingOn: null };
 }
 
-/** Adjusted level of each point by its name; a point that was shot again keeps its last reading. */
-export function levelsOf(reduced: Pick<ReducedLevels, 'points'>): Map<string, number> {
-  return new Map(reduced.points.map((point) => [point.point, point.adjustedLevel]));
-}
-
-export function lowestOf(points: readonly Point[], role: Point['role'], levels: ReadonlyMap<string, number>): number | null {
-  const found = points.filter((point) => point.role === role).flatMap((point) => levels.get(point.point) ?? []);
-  return found.length === 0 ? null : Math.min(...found);
-}
-
-/** Candidate outlets that were shot and paced, against the surveyed invert of the collector. */
-export function outletsOf(points: readonly Point[], levels: ReadonlyMap<string, number>): CandidateOutlet[] {
-  const collectorInvert = lowestOf(points, 'collectorInvert', levels);
-  if (collectorInvert === null) return [];
-  return points.flatMap((point, index) => {
-    const level = levels.get(point.point);
-    if (point.role !== 'outlet' || point.distance === null || level === undefined) return [];
-    return [{ id: `K${String(index + 1)}`, name: point.point, kind: 'daylight' as const, level, distance: point.distance, tailwater: point.tailwater ?? 0, collectorInvert }];
-  });
-}
-
-function gravityOf(points: readonly Point[], levels: ReadonlyMap<string, number>): SurveyReduction['gravity'] {
-  return outletsOf(points, levels).map((outlet) => {
+function gravityOf(points: readonly Point[], levels: ReadonlyMap<string, number>, uncertainty: number): SurveyReduction['gravity'] {
+  return candidateOutlets(points, levels).map((outlet) => {
     const { shortfall, shortfallWithMargin, feasible } = gravityFall(outlet);
-    return { outlet: outlet.name, shortfall, shortfallWithMargin, feasible };
+    const { verdict } = gravityWithBand(outlet, uncertainty);
+    return { outlet: outlet.name, shortfall, shortfallWithMargin, feasible, uncertainty, verdict };
   });
 }
 
 function volumeToSill({ points, stageArea }: SurveyContent, levels: ReadonlyMap<string, number>): number | null {
-  const sill = lowestOf(points, 'sill', levels);
+  const sill = lowestOfRole(points, 'sill', levels);
   return sill === null || stageArea.length < 2 ? null : volumeAtLevel(stageCurve(stageArea), sill);
 }
 

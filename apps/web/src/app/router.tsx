@@ -29,11 +29,12 @@ const home = createRoute({ getParentRoute: () => member, path: '/', component: l
 const newJob = createRoute({ getParentRoute: () => member, path: '/jobs/new', component: lazyRouteComponent(() => import('./pages/NewJobPage.tsx'), 'NewJobPage') });
 const allJobs = createRoute({ getParentRoute: () => member, path: '/jobs', component: lazyRouteComponent(() => import('./pages/JobsPage.tsx'), 'JobsPage') });
 const job = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId', component: lazyRouteComponent(() => import('./pages/JobPage.tsx'), 'JobPage') });
+const yard = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId/yard', component: lazyRouteComponent(() => import('./pages/YardPage.tsx'), 'YardPage') });
 const company = createRoute({ getParentRoute: () => member, path: '/company', component: lazyRouteComponent(() => import('./pages/CompanyPage.tsx'), 'CompanyPage') });
 const drain = createRoute({ getParentRoute: () => customer, path: '/drain', component: lazyRouteComponent(() => import('./pages/DrainPage.tsx'), 'DrainPage') });
 
 export const router = createRouter({
-  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, company]), customer.addChildren([drain])]),
+  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, yard, company]), customer.addChildren([drain])]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

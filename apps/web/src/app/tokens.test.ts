@@ -27,6 +27,7 @@ function contrast(a: string, b: string): number {
 }
 
 const light = block(':root {');
+const sun = block(":root[data-sun='on'] {");
 const dark = block(":root[data-theme='dark'] {");
 const inks = ['ink', 'faint', 'water', 'sill', 'ground', 'slab', 'sound', 'watch'];
 
@@ -35,13 +36,18 @@ describe('the color tokens', () => {
     expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 5);
   });
 
-  test.each([['light', light], ['dark', dark]] as const)('of the %s theme stand out 7:1 on paper and on card', (_, tokens) => {
+  test.each([['light', light], ['dark', dark], ['sun', sun]] as const)('of the %s theme stand out 7:1 on paper and on card', (_, tokens) => {
     expect([...tokens.keys()].sort()).toEqual([...inks, 'paper', 'card'].sort());
     for (const surface of ['paper', 'card']) {
       for (const ink of inks) {
         expect(contrast(tokens.get(ink) ?? '', tokens.get(surface) ?? ''), `${ink} on ${surface}`).toBeGreaterThanOrEqual(7);
       }
     }
+  });
+
+  test('stand out more in the sun than on the desk', () => {
+    for (const ink of inks) expect(contrast(sun.get(ink) ?? '', sun.get('paper') ?? ''), ink).toBeGreaterThan(contrast(light.get(ink) ?? '', light.get('paper') ?? ''));
+    expect(contrast(sun.get('ink') ?? '', sun.get('paper') ?? '')).toBeCloseTo(21, 5);
   });
 
   test('are the same whether dark is chosen or comes from the system', () => {

@@ -2,7 +2,7 @@ import { useText } from '../lib/reader.tsx';
 import { FindingMark } from './FindingMark.tsx';
 import './Cautions.css';
 
-export type CautionName = 'firstOneCall' | 'handDig' | 'privateLines' | 'gasStrike' | 'caveIn' | 'slab' | 'utility' | 'oldPipe' | 'pit';
+export type CautionName = 'electricity' | 'sewage' | 'drillDust' | 'firstOneCall' | 'handDig' | 'privateLines' | 'gasStrike' | 'caveIn' | 'slab' | 'utility' | 'oldPipe' | 'pit';
 
 /** Short cautions, each with where it comes from; local code and the one-call center come first. */
 export function Cautions({ which }: { readonly which: readonly CautionName[] }) {

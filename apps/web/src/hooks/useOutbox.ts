@@ -1,4 +1,4 @@
-import { checklists, found, jobs, photos } from '@yardfall/contracts';
+import { checklists, found, jobs, photos, surveyFacts, surveys } from '@yardfall/contracts';
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { loadOutbox, onOutbox, outboxNow, type OutboxEntry } from '../lib/outbox.ts';
@@ -29,7 +29,7 @@ export function useSending(): { readonly problem: unknown; readonly sendNow: () 
     sendOutbox({ id, name })
       .then(async (sent) => {
         setProblem(null);
-        if (sent) await Promise.all([checklists.read, photos.list, found.list, jobs.list, jobs.read].map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
+        if (sent) await Promise.all([surveyFacts.list, surveys.list, checklists.read, photos.list, found.list, jobs.list, jobs.read].map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
       })
       .catch(setProblem);
   }, [id, name, queries]);

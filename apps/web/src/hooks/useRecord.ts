@@ -1,4 +1,4 @@
-import { sha256Hex, type BodyInput, type found } from '@yardfall/contracts';
+import { sha256Hex, type BodyInput, type FieldFact, type found } from '@yardfall/contracts';
 import { useMutation } from '@tanstack/react-query';
 import { v7 as uuidv7 } from 'uuid';
 import { keepFact, keepFound, keepPhoto, type NewFact } from '../lib/outbox.ts';
@@ -47,7 +47,7 @@ export function useKeepPhoto(jobId: string) {
 
 export function useKeepFact(jobId: string) {
   const memberId = useMemberId();
-  return useMutation<void, Error, NewFact>({ networkMode: 'always', mutationFn: (fact) => keepFact(memberId, jobId, fact) });
+  return useMutation<FieldFact, Error, NewFact>({ networkMode: 'always', mutationFn: (fact) => keepFact(memberId, jobId, fact) });
 }
 
 export function useKeepFound(jobId: string) {

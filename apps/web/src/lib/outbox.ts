@@ -1,4 +1,4 @@
-import type { BodyInput, FieldFact, found, PhotoMeta } from '@yardfall/contracts';
+import type { BodyInput, FieldFact, found, PhotoMeta, SurveyDraft, SurveyFact } from '@yardfall/contracts';
 import { v7 as uuidv7 } from 'uuid';
 import { inStores } from './idb.ts';
 
@@ -15,7 +15,8 @@ interface Base {
 export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoMeta; readonly file: Blob };
 export type OutboxFact = Base & { readonly kind: 'fact'; readonly fact: FieldFact };
 export type OutboxFound = Base & { readonly kind: 'found'; readonly report: BodyInput<typeof found.report> };
-export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxFound;
+export type OutboxSurveyFact = Base & { readonly kind: 'surveyFact'; readonly fact: SurveyFact };
+export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound;
 
 export interface Device {
   readonly id: string;
@@ -57,18 +58,37 @@ export async function keepFound(entry: Unsent<OutboxFound>): Promise<void> {
   await readAgain(true);
 }
 
+export async function keepFact(memberId: string, jobId: string, fact: NewFact): Promise<FieldFact> {
+  return keepNumbered(memberId, (numbers) => {
+    const whole: FieldFact = { ...fact, ...numbers };
+    return { kind: 'fact', id: whole.id, memberId, jobId, refused: null, fact: whole };
+  });
+}
+
+/** A fact about one entry of a survey; the survey begins on this phone with its fact `begun`. */
+export async function keepSurveyFact(memberId: string, jobId: string, surveyId: string, draft: SurveyDraft): Promise<SurveyFact> {
+  return keepNumbered(memberId, (numbers) => {
+    const whole: SurveyFact = { ...draft, ...numbers, jobId, surveyId };
+    return { kind: 'surveyFact', id: whole.id, memberId, jobId, refused: null, fact: whole };
+  });
+}
+
+type Numbers = Pick<FieldFact, 'id' | 'deviceId' | 'seq' | 'deviceTime' | 'factVersion'>;
+
 /** The number of a fact and the fact itself are kept in one step, so that no number is used twice, whatever stops the phone. */
-export async function keepFact(memberId: string, jobId: string, fact: NewFact): Promise<void> {
-  const id = uuidv7();
+async function keepNumbered<F>(memberId: string, entryOf: (numbers: Numbers) => { readonly fact: F }): Promise<F> {
   const fresh: Device = { id: uuidv7(), seq: 0, registered: false };
-  const deviceTime = new Date().toISOString();
-  await inStores(['outbox', 'devices'], 'readwrite', async ({ outbox, devices }) => {
+  const [id, deviceTime] = [uuidv7(), new Date().toISOString()];
+  const { fact } = await inStores(['outbox', 'devices'], 'readwrite', async ({ outbox, devices }) => {
     const device = ((await devices.get(memberId)) as Device | undefined) ?? fresh;
     const seq = device.seq + 1;
     await devices.put({ ...device, seq }, memberId);
-    await outbox.put({ kind: 'fact', id, memberId, jobId, refused: null, fact: { ...fact, id, deviceId: device.id, seq, deviceTime, factVersion: 1 } });
+    const entry = entryOf({ id, deviceId: device.id, seq, deviceTime, factVersion: 1 });
+    await outbox.put(entry);
+    return entry;
   });
   await readAgain(true);
+  return fact;
 }
 
 export async function deviceOf(memberId: string): Promise<Device | undefined> {

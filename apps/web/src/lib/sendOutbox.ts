@@ -1,6 +1,6 @@
-import { checklists, found, identity, photos } from '@yardfall/contracts';
+import { checklists, found, identity, photos, surveyFacts } from '@yardfall/contracts';
 import { call } from './api.ts';
-import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact } from './outbox.ts';
+import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxSurveyFact } from './outbox.ts';
 import { ApiProblem } from './problem.ts';
 
 export interface Sender {
@@ -33,14 +33,16 @@ async function sendAll(sender: Sender): Promise<boolean> {
   return sent;
 }
 
-/** One photo or report, or as many facts of one job as follow each other. */
+/** One photo or report, or as many facts of one kind and job as follow each other. Levels are small and wait for no photo. */
 export function nextBatch(all: readonly OutboxEntry[], memberId: string): readonly OutboxEntry[] {
   const waiting = all.filter((entry) => entry.memberId === memberId && entry.refused === null);
-  const [first] = waiting;
+  const levels = waiting.filter((entry) => entry.kind === 'surveyFact');
+  const queue = levels.length > 0 ? levels : waiting;
+  const [first] = queue;
   if (first === undefined) return [];
-  if (first.kind !== 'fact') return [first];
-  const end = waiting.findIndex((entry) => entry.kind !== 'fact' || entry.jobId !== first.jobId);
-  return waiting.slice(0, Math.min(end < 0 ? waiting.length : end, factsAtOnce));
+  if (first.kind !== 'fact' && first.kind !== 'surveyFact') return [first];
+  const end = queue.findIndex((entry) => entry.kind !== first.kind || entry.jobId !== first.jobId);
+  return queue.slice(0, Math.min(end < 0 ? queue.length : end, factsAtOnce));
 }
 
 async function problemWith(batch: readonly OutboxEntry[], sender: Sender): Promise<ApiProblem | null> {
@@ -61,6 +63,9 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     await call(photos.add, { params, body: first.meta, file: first.file, fileName: 'photo', idempotencyKey: first.id });
   } else if (first.kind === 'found') {
     await call(found.report, { params, body: first.report, idempotencyKey: first.id });
+  } else if (first.kind === 'surveyFact') {
+    await register(sender);
+    await call(surveyFacts.record, { params, body: { facts: batch.filter((entry): entry is OutboxSurveyFact => entry.kind === 'surveyFact').map(({ fact }) => fact) } });
   } else {
     await register(sender);
     await call(checklists.record, { params, body: { facts: batch.filter((entry): entry is OutboxFact => entry.kind === 'fact').map(({ fact }) => fact) } });

@@ -110,8 +110,8 @@ describe('what a reading would mean', () => {
     // The lowest so far is the low spot at 99.62: 96.62 is three feet below it.
     expect(feet(FAR_LEVEL)).toBe(3);
     expect(ask(['Ditch', 'intermediate', 7.9])).toEqual([]);
-    expect(ask(['Ditch', 'intermediate', 7.91])).toEqual([['levels.ask.jump', false, 'Ditch', 96.61, 3.01, 'below']]);
-    expect(ask(['Roof edge', 'intermediate', 1.5])).toEqual([['levels.ask.jump', false, 'Roof edge', 103.02, 3.02, 'above']]);
+    expect(ask(['Ditch', 'intermediate', 7.91])).toEqual([['levels.ask.jumpBelow', false, 'Ditch', 96.61, 3.01]]);
+    expect(ask(['Roof edge', 'intermediate', 1.5])).toEqual([['levels.ask.jumpAbove', false, 'Roof edge', 103.02, 3.02]]);
   });
   it('a point shot twice must have one level, within what is passed with a caution', () => {
     expect(ask(['Sill', 'intermediate', 4.61])).toEqual([]);

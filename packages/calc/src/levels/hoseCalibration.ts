@@ -29,6 +29,7 @@ export function hoseCalibration(bucket: number, fills: readonly number[]): HoseF
   if (fills.length === 0) return null;
   const flows = fills.map((time) => bucket / time);
   const flow = flows.reduce((sum, one) => sum + one, 0) / flows.length;
+  requirePositive({ flow });
   const spread = (Math.max(...flows) - Math.min(...flows)) / flow;
   return { flow, spread, good: fills.length >= HOSE_LIMITS.fills && spread <= HOSE_LIMITS.spread + 1e-12 };
 }

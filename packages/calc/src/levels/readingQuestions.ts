@@ -3,7 +3,7 @@ import { LONGEST_ROD } from './checkReadings.ts';
 import type { LevelBook, LevelLimits, LevelReading } from './levelBook.ts';
 import { DEFAULT_LEVEL_LIMITS, reduceLevelBook } from './reduceLevelBook.ts';
 
-export type ReadingQuestionCode = 'levels.ask.negative' | 'levels.ask.tooLong' | 'levels.ask.directTooFar' | 'levels.ask.jump' | 'levels.ask.shotTwice' | 'levels.ask.staysOpen';
+export type ReadingQuestionCode = 'levels.ask.negative' | 'levels.ask.tooLong' | 'levels.ask.directTooFar' | 'levels.ask.jumpAbove' | 'levels.ask.jumpBelow' | 'levels.ask.shotTwice' | 'levels.ask.staysOpen';
 
 /** What a reading would mean, asked before it goes into the book. */
 export interface ReadingQuestion {
@@ -73,7 +73,7 @@ export function readingQuestions(book: LevelBook, reading: LevelReading, rod: nu
   }
   const far = fromNearest(shot.level, before.map(({ level }) => level));
   if (known === undefined && far !== null && Math.abs(far) > FAR_LEVEL + ROUNDING) {
-    found.push({ code: 'levels.ask.jump', impossible: false, params: { point: shot.point, level: shot.level, apart: Math.abs(far), side: far > 0 ? 'above' : 'below' } });
+    found.push({ code: far > 0 ? 'levels.ask.jumpAbove' : 'levels.ask.jumpBelow', impossible: false, params: { point: shot.point, level: shot.level, apart: Math.abs(far) } });
   }
   return found;
 }

@@ -1,7 +1,7 @@
 import type { Referral } from './types.ts';
 
 const one = (step: string, ...is: readonly string[]) => ({ step, is });
-const structure = (id: string, pick: string, observation: string) => ({ id, weight: 'stop', when: [one('structure', pick)], call: ['engineer'], observation }) as const;
+const structure = <const I extends string>(pick: I, observation: string) => ({ id: pick, weight: 'stop', when: [one('structure', pick)], call: ['engineer'], observation }) as const;
 
 /** When not to take the job, or not alone. Source: common practice, no source; where a law asks for it the local rule comes first. */
 export const referrals = [
@@ -12,13 +12,13 @@ export const referrals = [
   { id: 'sewage', weight: 'stop', when: [one('sewage', 'yes')], call: ['plumber', 'health'], observation: 'sewage' },
   { id: 'fixture', weight: 'stop', when: [one('risesFrom', 'fixture')], call: ['plumber'], observation: 'sewage' },
   { id: 'dyeInSewer', weight: 'stop', when: [one('dye', 'inSewer')], call: ['plumber', 'health'], observation: 'sewage' },
-  structure('sinkhole', 'sinkhole', 'voidUnderSlab'),
-  structure('offsetCrack', 'offsetCrack', 'slabOffset'),
-  structure('stairCracks', 'stairCracks', 'movingFooting'),
-  structure('leaningWall', 'leaningWall', 'leaningWall'),
-  structure('highWall', 'highWall', 'retainingWallOver4ft'),
-  structure('movingFooting', 'movingFooting', 'movingFooting'),
-  structure('voidUnderSlab', 'voidUnderSlab', 'voidUnderSlab'),
+  structure('sinkhole', 'voidUnderSlab'),
+  structure('offsetCrack', 'slabOffset'),
+  structure('stairCracks', 'movingFooting'),
+  structure('leaningWall', 'leaningWall'),
+  structure('highWall', 'retainingWallOver4ft'),
+  structure('movingFooting', 'movingFooting'),
+  structure('voidUnderSlab', 'voidUnderSlab'),
   { id: 'seepNearWall', weight: 'stop', when: [one('slopeSeep', 'wetLineNearWall')], call: ['engineer'], observation: 'leaningWall' },
   { id: 'postTension', weight: 'stop', when: [one('siteLimits', 'postTension'), one('slabHoles', 'cables')], call: ['engineer', 'scanner'], observation: 'postTensionSlab' },
   { id: 'underFooting', weight: 'stop', when: [one('siteLimits', 'underFooting')], call: ['engineer'], observation: 'movingFooting' },

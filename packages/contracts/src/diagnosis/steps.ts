@@ -66,6 +66,8 @@ const pipeSteps: readonly DiagnosisStep[] = [
 /** Holes that are made before anything is designed, and the limits of what is ours. */
 const endSteps: readonly DiagnosisStep[] = [
   { id: 'slabHoles', family: 'before', kind: 'tool', tool: 'slabHoles', picks: ['noCut', 'plain', 'steel', 'cables', later], when: [...surface, ...pipe], cautions: ['drillDust', 'slab', 'electricity'] },
+  { id: 'outletRight', family: 'before', kind: 'one', picks: ['allowed', 'notAllowed', 'unknown'], when: [...surface, ...ground, ...pipe], cautions: [] },
+  { id: 'power', family: 'before', kind: 'one', picks: ['there', 'none'], when: [...surface, ...ground, ...pipe], cautions: ['electricity'] },
   {
     id: 'siteLimits', family: 'limits', kind: 'signs', none: 'none', when: [], cautions: [],
     picks: ['postTension', 'underFooting', 'publicPipe', 'streetWater', 'newCircuit', 'poolNear', 'overAcre', 'wetland', 'lotLineDispute', 'neighbourFill', 'floodway', 'septicNear', 'wellNear', 'toNeighbour', 'toSewer', 'refusesAdvice', 'none'],

@@ -74,8 +74,6 @@ export const surveys = catalogue({
   'surveys.drainRuns': { en: '{name:text}: took the hose and did not back up.', es: '{name:text}: tomó la manguera y no se devolvió.' },
   'surveys.blindPipe': { en: '{name:text}: backed up after {volume:volume}, about {length:length} of open pipe.', es: '{name:text}: se devolvió tras {volume:volume}, cerca de {length:length} de tubo libre.' },
   'surveys.gravity': { en: 'Fall to each outlet', es: 'Caída a cada salida' },
-  'surveys.gravityShort': { en: 'Gravity is short by {height:level} to {outlet:text}', es: 'A la gravedad le faltan {height:level} a {outlet:text}' },
-  'surveys.gravityWorks': { en: 'Gravity works to {outlet:text}, with {height:level} to spare', es: 'La gravedad alcanza a {outlet:text}, y sobran {height:level}' },
   'surveys.outlet': { en: 'Outlet', es: 'Salida' },
   'surveys.withoutMargin': { en: 'At the least fall', es: 'Con la caída mínima' },
   'surveys.withMargin': { en: 'With 2 in of margin', es: 'Con 2 pulgadas de margen' },

@@ -38,4 +38,13 @@ export const cautionPages = catalogue({
   'ui.caution.oldPipe.source': { en: 'Common practice', es: 'Práctica común' },
   'ui.caution.pit': { en: 'Never put head or body into a basin; gas may stand in it. Cover or fence every hole.', es: 'Nunca meta la cabeza ni el cuerpo en un pozo; puede haber gas. Tape o cerque cada hoyo.' },
   'ui.caution.pit.source': { en: '29 CFR 1926 Subpart AA', es: '29 CFR 1926 Subparte AA' },
+  'ui.caution.electricity': {
+    en: 'Water and power: look for outlets, cords, and a wet panel before you wet anything. Never step into water that may be live.',
+    es: 'Agua y luz: busque enchufes, cables y tablero mojado antes de mojar nada. Nunca pise agua que pueda tener corriente.',
+  },
+  'ui.caution.electricity.source': { en: 'Common practice', es: 'Práctica común' },
+  'ui.caution.sewage': { en: 'This water may be foul: gloves, no splashing, wash before you eat or touch your face.', es: 'Esta agua puede estar contaminada: guantes, sin salpicar, lávese antes de comer o tocarse la cara.' },
+  'ui.caution.sewage.source': { en: 'Common practice', es: 'Práctica común' },
+  'ui.caution.drillDust': { en: 'Concrete dust harms the lungs: drill with a shroud and a vacuum, or wet.', es: 'El polvo de concreto daña los pulmones: perfore con aspiradora y capucha, o en mojado.' },
+  'ui.caution.drillDust.source': { en: '29 CFR 1926.1153', es: '29 CFR 1926.1153' },
 });

@@ -1,4 +1,5 @@
 import type { Job, Survey } from '@yardfall/contracts';
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Empty } from '../../../components/Empty.tsx';
@@ -25,6 +26,10 @@ export function Levels({ job }: { readonly job: Job }) {
   const fresh = <SurveyForm jobId={job.id} surveyId={null} version={0} name={t('surveys.visit', { n: items.length + 1 })} content={emptySurvey(t('surveys.floor'))} onDone={() => setEditing(null)} />;
   return (
     <div className="stack">
+      <div className="row to-yard no-print">
+        <Link className="button button-main button-crew" to="/jobs/$jobId/yard" params={{ jobId: job.id }}>{t('surveys.yard.enter')}</Link>
+        <span className="faint">{t('surveys.yard.enterWhy')}</span>
+      </div>
       <ProblemNotice problem={error} />
       {items.map((survey) => editing === survey.id
         ? <SurveyForm key={survey.id} jobId={job.id} surveyId={survey.id} version={survey.version} name={survey.name} content={survey.content} onDone={() => setEditing(null)} />

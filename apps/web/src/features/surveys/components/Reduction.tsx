@@ -3,6 +3,7 @@ import { FindingMark } from '../../../components/FindingMark.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useText } from '../../../lib/reader.tsx';
+import { fallSentence } from '../model/fallSentence.ts';
 import { pointNamed } from '../model/content.ts';
 
 const marks = { closes: 'note', caution: 'caution', open: 'stop', notClosed: 'caution' } as const;
@@ -34,7 +35,7 @@ export function Reduction({ survey }: { readonly survey: Survey }) {
   );
 }
 
-/** "Gravity is short by 1.0 ft": the smallest shortfall to any outlet, with margin, is the headline. */
+/** "Gravity is short by 1.0 ft" to the best outlet, then every outlet without and with the height in hand. */
 function GravityAnswer({ survey: { reduction } }: { readonly survey: Survey }) {
   const { t } = useText();
   if (reduction.gravity.length === 0) return null;
@@ -42,7 +43,7 @@ function GravityAnswer({ survey: { reduction } }: { readonly survey: Survey }) {
   const words = (short: number) => t(short > 0 ? 'surveys.shortBy' : 'surveys.toSpare', { height: Math.abs(short) });
   return (
     <div className="stack">
-      <p className="gravity-answer">{t(best.shortfallWithMargin > 0 ? 'surveys.gravityShort' : 'surveys.gravityWorks', { height: Math.abs(best.shortfallWithMargin), outlet: best.outlet })}</p>
+      <p className="gravity-answer">{fallSentence(t, { name: best.outlet, margin: -best.shortfall, uncertainty: best.uncertainty, verdict: best.verdict })}</p>
       <Table stacks="labelled" caption={t('surveys.gravity')} columns={[{ key: 'outlet', head: t('surveys.outlet') }, { key: 'plain', head: t('surveys.withoutMargin'), figure: true }, { key: 'margin', head: t('surveys.withMargin'), figure: true }]}
         rows={reduction.gravity.map((answer) => ({ key: answer.outlet, cells: { outlet: answer.outlet, plain: words(answer.shortfall), margin: words(answer.shortfallWithMargin) } }))} />
     </div>

@@ -1,68 +1,16 @@
-import { parsePointList, usualPointOrder, type DesignDocument, type PointColumn, type PointList, type PointUnit } from '@yardfall/calc';
+import type { DesignDocument } from '@yardfall/calc';
 import type { DraftOperation } from '@yardfall/contracts';
-import { useState } from 'react';
-import { Button } from '../../../../components/Button.tsx';
-import { FilePick } from '../../../../components/FilePick.tsx';
-import { Notice } from '../../../../components/Notice.tsx';
-import { Select } from '../../../../components/Select.tsx';
-import { Table } from '../../../../components/Table.tsx';
+import { PointListPick } from '../../../../components/PointListPick.tsx';
 import { useText } from '../../../../lib/reader.tsx';
 import { putPoints } from '../../model/plan/operations.ts';
-
-const columns: readonly PointColumn[] = ['point', 'northing', 'easting', 'elevation', 'description', 'leaveOut'];
-const unitChoices: readonly PointUnit[] = ['foot', 'usSurveyFoot', 'metre'];
-const shownLines = 4;
 
 interface PointListPanelProps {
   readonly document: DesignDocument;
   readonly edit: (operations: readonly DraftOperation[]) => void;
 }
 
-/** A surveyor's point list: which column holds what, how the first lines are read, and then all of it at once. */
+/** A surveyor's points become the spot levels of the plan. */
 export function PointListPanel({ document, edit }: PointListPanelProps) {
-  const { t, q, say, units } = useText();
-  const [text, setText] = useState<string | null>(null);
-  const [order, setOrder] = useState(usualPointOrder);
-  const [unit, setUnit] = useState<PointUnit>(units === 'us' ? 'foot' : 'metre');
-  const read = text === null ? null : reading(text, order, unit);
-  return (
-    <details className="fold">
-      <summary>{t('plan.list')}</summary>
-      <div className="stack">
-        <FilePick label={t('plan.list')} hint={t('plan.listHint')} accept=".csv,.txt,.xyz,text/plain,text/csv" onPick={(file) => void file.text().then(setText)} />
-        {text === null ? null : (
-          <div className="plan-panel">
-            {order.map((column, at) => (
-              <Select key={at} label={t('plan.listColumn', { number: at + 1 })} value={column} onChange={(next) => setOrder(order.map((now, i) => (i === at ? next : now)))}
-                choices={columns.map((value) => ({ value, label: t(`plan.column.${value}`) }))} />
-            ))}
-            <Select label={t('plan.listUnit')} value={unit} onChange={setUnit} choices={unitChoices.map((value) => ({ value, label: t(`plan.unit.${value}`) }))} />
-          </div>
-        )}
-        {read?.ok === false ? <Notice severity="caution"><p>{say(read.code, read.params)}</p></Notice> : null}
-        {read?.ok === true ? (
-          <>
-            <p>{t('plan.listCount', { count: read.list.points.length, low: Math.min(...read.list.points.map(({ level }) => level)), high: Math.max(...read.list.points.map(({ level }) => level)) })}</p>
-            <Table stacks="labelled" caption={t('plan.list')}
-              columns={[{ key: 'point', head: t('plan.column.point') }, { key: 'x', head: t('plan.across'), figure: true }, { key: 'y', head: t('plan.up'), figure: true }, { key: 'level', head: t('plan.column.elevation'), figure: true }, { key: 'words', head: t('plan.column.description') }]}
-              rows={read.list.points.slice(0, shownLines).map((point, at) => ({ key: String(at), cells: { point: point.point, x: q('length', point.x), y: q('length', point.y), level: q('level', point.level), words: point.description } }))} />
-            <p className="faint">{t('plan.listMore')}</p>
-            <div className="row"><Button kind="main" onClick={() => { edit(putPoints(document, read.list.points)); setText(null); }}>{t('plan.listTake')}</Button></div>
-          </>
-        ) : null}
-      </div>
-    </details>
-  );
-}
-
-type Reading = { readonly ok: true; readonly list: PointList } | { readonly ok: false; readonly code: string; readonly params: Readonly<Record<string, string | number>> };
-
-function reading(text: string, order: readonly PointColumn[], unit: PointUnit): Reading {
-  try {
-    return { ok: true, list: parsePointList(text, order, unit) };
-  } catch (error) {
-    const known = error as { readonly code?: unknown; readonly params?: Readonly<Record<string, string | number>> };
-    if (typeof known.code !== 'string') throw error;
-    return { ok: false, code: known.code, params: known.params ?? {} };
-  }
+  const { t } = useText();
+  return <PointListPick note={t('plan.listMore')} words={t('plan.listTake')} onTake={(points) => edit(putPoints(document, points))} />;
 }

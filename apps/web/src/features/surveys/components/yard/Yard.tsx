@@ -1,0 +1,41 @@
+import { useEffect, useState } from 'react';
+import { Loading } from '../../../../components/Loading.tsx';
+import { Notice } from '../../../../components/Notice.tsx';
+import { Select } from '../../../../components/Select.tsx';
+import { KeepProblem } from '../../../../components/KeepProblem.tsx';
+import { useWidth } from '../../../../hooks/useWidth.ts';
+import { keep, kept } from '../../../../lib/keep.ts';
+import { useText } from '../../../../lib/reader.tsx';
+import { useYardBook } from '../../api/useYardBook.ts';
+import { LevelWork } from './LevelWork.tsx';
+import { Why } from './Why.tsx';
+import './yard.css';
+
+const deskFrom = 900;
+const works = ['levels', 'why'] as const;
+
+/** The survey of one visit, on the spot: levels and why it is wet. */
+export function Yard({ jobId }: { readonly jobId: string }) {
+  const { t } = useText();
+  const [ref, width] = useWidth<HTMLDivElement>();
+  const [work, setWork] = useState<(typeof works)[number]>('levels');
+  const [sun, setSun] = useState(() => kept('sun') === true);
+  const yard = useYardBook(jobId);
+  useEffect(() => {
+    const { dataset } = document.documentElement;
+    if (sun) dataset.sun = 'on';
+    return () => { delete dataset.sun; };
+  }, [sun]);
+  return (
+    <div ref={ref} className="yard">
+      <div className="yard-bar">
+        {works.map((one) => <button key={one} type="button" className="yard-tab" aria-pressed={work === one} onClick={() => setWork(one)}>{t(`surveys.yard.${one}`)}</button>)}
+        <button type="button" className="yard-tab yard-sun" aria-pressed={sun} title={t('surveys.yard.sunOn')} onClick={() => { keep('sun', !sun); setSun(!sun); }}>{t('surveys.yard.sun')}</button>
+      </div>
+      <KeepProblem problem={yard.problem} />
+      {yard.disputed.length > 0 ? <Notice severity="caution"><p>{t('surveys.yard.disputed', { n: yard.disputed.length })}</p></Notice> : null}
+      {yard.visits.length > 1 ? <div className="crew-form"><Select label={t('surveys.yard.visit')} value={yard.visit ?? ''} choices={yard.visits.map(({ id, name }) => ({ value: id, label: name }))} onChange={yard.openVisit} /></div> : null}
+      {yard.pending || width === 0 ? <Loading what={t('surveys.loading')} /> : work === 'levels' ? <LevelWork jobId={jobId} yard={yard} desk={width >= deskFrom} /> : <Why jobId={jobId} yard={yard} />}
+    </div>
+  );
+}
