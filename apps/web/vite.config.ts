@@ -1,13 +1,16 @@
 import path from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { smaller } from './plugins/smaller.ts';
+import { withoutJsonSchema } from './plugins/withoutJsonSchema.ts';
+import { words } from './plugins/words.ts';
 
 const packages = path.resolve(import.meta.dirname, '../../packages');
 const source = (name: string) => path.join(packages, name, 'src/index.ts');
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react()],
+  plugins: [words(), withoutJsonSchema(), react(), smaller()],
   resolve: {
     // The packages are taken from their source, so that the page builds without building them first.
     alias: [

@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import express, { type NextFunction, type Request, type Response } from 'express';
@@ -6,6 +7,7 @@ const year = 31_536_000;
 
 /** The built web client: hashed files forever, everything else asked again; any page address gets the one page. */
 export function serveWeb(app: NestExpressApplication, folder: string): void {
+  app.use(compressed(folder));
   app.use('/assets', express.static(path.join(folder, 'assets'), { immutable: true, maxAge: year * 1000, index: false, fallthrough: true }));
   app.use(express.static(folder, { index: false, setHeaders: (response: Response) => response.setHeader('Cache-Control', 'no-cache') }));
   app.use((request: Request, response: Response, next: NextFunction) => {
@@ -18,6 +20,27 @@ export function serveWeb(app: NestExpressApplication, folder: string): void {
       if (error !== undefined && !response.headersSent) next(error);
     });
   });
+}
+
+const types: Readonly<Record<string, string>> = { '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml' };
+
+/** The build puts a compressed copy beside each file of text; whoever takes it gets that one. */
+function compressed(folder: string) {
+  const copies = new Set(readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.br')).map((name) => `/${name.split(path.sep).join('/')}`));
+  return (request: Request, response: Response, next: NextFunction): void => {
+    const type = types[path.extname(request.path)];
+    if (type === undefined || !copies.has(`${request.path}.br`)) {
+      next();
+      return;
+    }
+    response.vary('Accept-Encoding');
+    if (request.acceptsEncodings('br') === 'br') {
+      request.url = request.url.replace(request.path, `${request.path}.br`);
+      response.setHeader('Content-Encoding', 'br');
+      response.setHeader('Content-Type', type);
+    }
+    next();
+  };
 }
 
 function isPage(request: Request): boolean {

@@ -10,8 +10,16 @@ import './app/base.css';
 import './app/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { App } from './app/App.tsx';
+import { firstPreferences } from './lib/reader.tsx';
+import { learn } from './lib/words.ts';
 
 const root = document.getElementById('root');
 if (!root) throw new Error('the page has no #root');
+// A customer's one page and the members' pages share little: each is fetched by itself, with its words.
+const apps = {
+  customer: () => import('./app/CustomerApp.tsx').then((app) => app.CustomerApp),
+  crew: () => import('./app/App.tsx').then((app) => app.App),
+};
+const who = location.pathname === '/drain' ? 'customer' : 'crew';
+const [App] = await Promise.all([apps[who](), learn(firstPreferences().language, who)]);
 createRoot(root).render(<StrictMode><App /></StrictMode>);

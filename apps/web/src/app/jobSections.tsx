@@ -23,9 +23,6 @@ export function headingCode(id: JobHeading): MessageCode {
 /** The drawing at the top of every job page. */
 export const SectionOnTop: ComponentType<JobSectionProps> | null = lazy(() => import('../features/designs/index.ts').then((f) => ({ default: f.JobDrawing })));
 
-/** The customer's page under /drain. */
-export const CustomerHome: ComponentType | null = lazy(() => import('../features/portal/index.ts').then((f) => ({ default: f.CustomerHome })));
-
 /**
  * One line for each heading of the job page, in the order of `jobHeadings`. The body of each is exported by its feature:
  * `levels: { permission: 'surveys.read', Body: lazy(() => import('../features/surveys/index.ts').then((f) => ({ default: f.Levels }))) },`

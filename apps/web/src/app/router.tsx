@@ -2,8 +2,10 @@ import { createRootRoute, createRoute, createRouter, lazyRouteComponent } from '
 import { Broken } from '../components/ErrorBoundary.tsx';
 import { Gate } from './shell/Gate.tsx';
 import { Missing } from './pages/Missing.tsx';
-import { CustomerEntrance, JoinPage, SetUpPage, SignInPage } from './pages/entrance.tsx';
 import { Shell } from './shell/Shell.tsx';
+
+/** Who is signed in never needs these. */
+const entrance = (name: 'SignInPage' | 'JoinPage' | 'SetUpPage') => lazyRouteComponent(() => import('./pages/entrance.tsx'), name);
 
 const root = createRootRoute({
   component: Shell,
@@ -15,15 +17,14 @@ const signIn = createRoute({
   getParentRoute: () => root,
   path: '/sign-in',
   validateSearch: (search: Record<string, unknown>): { from?: string } => (typeof search.from === 'string' ? { from: search.from } : {}),
-  component: SignInPage,
+  component: entrance('SignInPage'),
 });
 // The token of a link stands behind `#`, so that no server, proxy or referrer sees it.
-const join = createRoute({ getParentRoute: () => root, path: '/join', component: JoinPage });
-const setUp = createRoute({ getParentRoute: () => root, path: '/set-up', component: SetUpPage });
+const join = createRoute({ getParentRoute: () => root, path: '/join', component: entrance('JoinPage') });
+const setUp = createRoute({ getParentRoute: () => root, path: '/set-up', component: entrance('SetUpPage') });
 
 /** Everything behind it needs somebody signed in; each page asks for its own permission by what it reads. */
-const member = createRoute({ getParentRoute: () => root, id: 'member', component: () => <Gate kind="member" /> });
-const customer = createRoute({ getParentRoute: () => root, id: 'customer', component: CustomerEntrance });
+const member = createRoute({ getParentRoute: () => root, id: 'member', component: Gate });
 
 const home = createRoute({ getParentRoute: () => member, path: '/', component: lazyRouteComponent(() => import('./pages/HomePage.tsx'), 'HomePage') });
 const newJob = createRoute({ getParentRoute: () => member, path: '/jobs/new', component: lazyRouteComponent(() => import('./pages/NewJobPage.tsx'), 'NewJobPage') });
@@ -31,10 +32,9 @@ const allJobs = createRoute({ getParentRoute: () => member, path: '/jobs', compo
 const job = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId', component: lazyRouteComponent(() => import('./pages/JobPage.tsx'), 'JobPage') });
 const yard = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId/yard', component: lazyRouteComponent(() => import('./pages/YardPage.tsx'), 'YardPage') });
 const company = createRoute({ getParentRoute: () => member, path: '/company', component: lazyRouteComponent(() => import('./pages/CompanyPage.tsx'), 'CompanyPage') });
-const drain = createRoute({ getParentRoute: () => customer, path: '/drain', component: lazyRouteComponent(() => import('./pages/DrainPage.tsx'), 'DrainPage') });
 
 export const router = createRouter({
-  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, yard, company]), customer.addChildren([drain])]),
+  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, yard, company])]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

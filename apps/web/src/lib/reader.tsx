@@ -5,6 +5,7 @@ import { createContext, use, useCallback, useEffect, useMemo, useState, type Rea
 import { call } from './api.ts';
 import { read } from './query.ts';
 import { kept, keep } from './keep.ts';
+import { arrivalOf, isHere, learnLanguage } from './words.ts';
 
 export const themes = ['auto', 'light', 'dark'] as const;
 export type Theme = (typeof themes)[number];
@@ -16,6 +17,8 @@ export interface Preferences {
 }
 
 interface Reader extends Preferences {
+  /** The language that was asked for; the page takes it when its words are here. */
+  readonly asked: Language;
   readonly change: (change: Partial<Preferences>) => void;
 }
 
@@ -27,24 +30,35 @@ export function ReaderProvider({ children }: { readonly children: ReactNode }) {
   const queries = useQueryClient();
   const meQuery = read(identity.me);
   const me = useQuery({ ...meQuery, retry: false }).data?.data;
-  const now = useMemo<Preferences>(() => (me ? pick(me) : own), [me, own]);
+  const wanted = useMemo<Preferences>(() => (me ? pick(me) : own), [me, own]);
+  // The page goes on in the language it has until the words of the other one are here.
+  const [language, setLanguage] = useState(own.language);
+  const now = useMemo<Preferences>(() => ({ ...wanted, language }), [wanted, language]);
+
+  useEffect(() => {
+    let isAsked = true;
+    void learnLanguage(wanted.language).then(() => {
+      if (isAsked) setLanguage(wanted.language);
+    }, () => undefined); // without a network the page stays as it is; the choice is kept
+    return () => { isAsked = false; };
+  }, [wanted.language]);
 
   useEffect(() => {
     document.documentElement.lang = now.language;
     if (now.theme === 'auto') delete document.documentElement.dataset.theme;
     else document.documentElement.dataset.theme = now.theme;
-    keep('reader', now);
-  }, [now]);
+    keep('reader', wanted);
+  }, [now, wanted]);
 
   const change = useCallback((asked: Partial<Preferences>) => {
-    setOwn({ ...now, ...asked });
+    setOwn({ ...wanted, ...asked });
     if (!me) return;
     queries.setQueryData(meQuery.queryKey, { data: { ...me, ...asked }, etag: null });
     // The screen has changed already; if the office cannot be reached the choice still holds on this device.
-    call(identity.updatePreferences, { body: asked as BodyInput<typeof identity.updatePreferences> }).catch(() => keep('reader', { ...now, ...asked }));
-  }, [me, meQuery.queryKey, now, queries]);
+    call(identity.updatePreferences, { body: asked as BodyInput<typeof identity.updatePreferences> }).catch(() => keep('reader', { ...wanted, ...asked }));
+  }, [me, meQuery.queryKey, queries, wanted]);
 
-  return <ReaderContext value={useMemo(() => ({ ...now, change }), [now, change])}>{children}</ReaderContext>;
+  return <ReaderContext value={useMemo(() => ({ ...now, asked: wanted.language, change }), [now, wanted.language, change])}>{children}</ReaderContext>;
 }
 
 export function useReader(): Reader {
@@ -70,22 +84,34 @@ export function useText(): Text {
 }
 
 export function textFor(language: Language, units: Units): Text {
-  const t: Text['t'] = (code, params, options) => render(language, units, code, params, options);
+  const t: Text['t'] = (code, params, options) => {
+    awaitWords(code, language);
+    return render(language, units, code, params, options);
+  };
   return {
     language,
     units,
     t,
     // A page that stayed open over a release may meet a code that it does not know yet.
-    say: (code, params, options) => (isMessageCode(code) ? t(code, params, options) : t('ui.unknownText', { code })),
+    say: (code, params, options) => (awaitWords(code, language) && isMessageCode(code) ? t(code, params, options) : t('ui.unknownText', { code })),
     q: (kind, value, options) => quantity(language, units, kind, value, options),
   };
+}
+
+/** A sentence that is still on its way holds up the part of the page that says it, as a page that is still on its way does. */
+function awaitWords(code: string, language: Language): true {
+  const arrival = isHere(code, language) ? null : arrivalOf(language);
+  // oxlint-disable-next-line typescript/only-throw-error -- React waits for a thrown promise
+  if (arrival !== null) throw arrival;
+  return true;
 }
 
 function pick(me: Me): Preferences {
   return { language: me.language, units: me.units, theme: me.theme };
 }
 
-function firstPreferences(): Preferences {
+/** How this device was last read, before anybody is known. */
+export function firstPreferences(): Preferences {
   const stored = kept('reader') as Partial<Preferences> | null;
   const spoken: Language = navigator.language.startsWith('es') ? 'es' : 'en';
   return {

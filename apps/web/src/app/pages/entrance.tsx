@@ -2,10 +2,10 @@ import { useLocation, useSearch } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { ProblemNotice } from '../../components/Notice.tsx';
 import { Page } from '../../components/Page.tsx';
-import { OpenDrain, SetUp, SheetSection, SignIn, Welcome } from '../../features/identity/index.ts';
+import { SetUp, SheetSection, SignIn, Welcome } from '../../features/identity/index.ts';
+import { tokenOf } from '../../lib/linkToken.ts';
 import { ApiProblem } from '../../lib/problem.ts';
 import { useText } from '../../lib/reader.tsx';
-import { Gate } from '../shell/Gate.tsx';
 
 export function SignInPage() {
   const { t } = useText();
@@ -33,17 +33,9 @@ export function SetUpPage() {
   );
 }
 
-/** The customer's link is exchanged first; after that the address is clean and the session opens the page. */
-export function CustomerEntrance() {
-  const { t } = useText();
-  const token = useToken();
-  if (token === null) return <Gate kind="customer" />;
-  return <Page narrow title={t('identity.drain.title')} lead={t('identity.drain.lead')}><OpenDrain key={token} token={token} /></Page>;
-}
-
 function useToken(): string | null {
   const { hash } = useLocation();
-  return /^[A-Za-z0-9_-]{43}$/.test(hash) ? hash : null;
+  return tokenOf(hash);
 }
 
 function BadLink() {

@@ -9,16 +9,16 @@ import { ApiProblem } from '../../lib/problem.ts';
 import { read } from '../../lib/query.ts';
 import { useText } from '../../lib/reader.tsx';
 
-/** Lets the right kind of person through; the office decides for itself what they may see. */
-export function Gate({ kind }: { readonly kind: 'member' | 'customer' }) {
+/** Lets members through; the office decides for itself what they may see. */
+export function Gate() {
   const { t } = useText();
   const { data, error, isPending, refetch } = useQuery({ ...read(identity.me), retry: false, staleTime: 60_000 });
   if (isPending) return <Loading what={t('ui.you')} />;
   if (error instanceof ApiProblem && error.code === 'auth.required') {
-    return kind === 'member' ? <Elsewhere to="/sign-in" /> : <ProblemNotice problem={new ApiProblem('auth.linkInvalid')} />;
+    return <SignInFirst />;
   }
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
-  if (data.data.kind !== kind) return <Elsewhere to={data.data.kind === 'customer' ? '/drain' : '/'} />;
+  if (data.data.kind === 'customer') return <CustomersPage />;
   return <Suspense fallback={<Loading what={t('ui.page')} />}><Outlet /></Suspense>;
 }
 
@@ -26,12 +26,18 @@ export function Gate({ kind }: { readonly kind: 'member' | 'customer' }) {
  * Moves on once. The router's own <Navigate> does so at every render, and this page is rendered again while it is being
  * left, with the new address as the one to come back to.
  */
-function Elsewhere({ to }: { readonly to: '/' | '/drain' | '/sign-in' }) {
+function SignInFirst() {
   const navigate = useNavigate();
   useEffect(() => {
     const { pathname, search, hash } = location;
-    if (pathname === to) return;
-    void navigate(to === '/sign-in' && pathname !== '/' ? { to, search: { from: pathname + search + hash }, replace: true } : { to, replace: true });
-  }, [navigate, to]);
+    if (pathname === '/sign-in') return;
+    void navigate({ to: '/sign-in', ...(pathname === '/' ? {} : { search: { from: pathname + search + hash } }), replace: true });
+  }, [navigate]);
+  return null;
+}
+
+/** A customer's page is loaded by itself, without the members' part. */
+function CustomersPage() {
+  useEffect(() => location.replace('/drain'), []);
   return null;
 }

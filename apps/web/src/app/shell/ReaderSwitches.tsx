@@ -7,7 +7,7 @@ export function ReaderSwitches() {
   const { t } = useText();
   return (
     <>
-      <Choices look="quiet" label={t('ui.switch.language')} value={reader.language} onChange={(language) => reader.change({ language })}
+      <Choices look="quiet" label={t('ui.switch.language')} value={reader.asked} onChange={(language) => reader.change({ language })}
         choices={languages.map((value) => ({ value, label: t(`ui.language.${value}`) }))} />
       <Choices look="quiet" label={t('ui.switch.units')} value={reader.units} onChange={(units) => reader.change({ units })}
         choices={unitSystems.map((value) => ({ value, label: t(`ui.units.${value}`) }))} />

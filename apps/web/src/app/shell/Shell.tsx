@@ -1,23 +1,30 @@
-import { Outlet } from '@tanstack/react-router';
+import { Link, Outlet } from '@tanstack/react-router';
 import { OnThisPhone } from '../../components/OnThisPhone.tsx';
-import { SkipLink } from '../../components/SkipLink.tsx';
 import { useMe } from '../../hooks/useMe.ts';
+import { useText } from '../../lib/reader.tsx';
+import { Sheet } from './Sheet.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
-import './Shell.css';
 
-/** The sheet: a title block along its top, the content below. */
+/** The sheet of a member. */
 export function Shell() {
   const { me } = useMe();
+  const member = me?.kind === 'member';
   return (
-    <>
-      <SkipLink />
-      <div className="sheet">
-        <TitleBlock />
-        <main id="content" className="sheet-content" tabIndex={-1}>
-          <Outlet />
-        </main>
-        {me?.kind === 'member' ? <OnThisPhone /> : null}
-      </div>
-    </>
+    <Sheet title={<TitleBlock home={(mark) => <Link to="/" className="title-mark">{mark}</Link>} nav={member ? <Nav /> : undefined} />} foot={member ? <OnThisPhone /> : null}>
+      <Outlet />
+    </Sheet>
+  );
+}
+
+function Nav() {
+  const { may } = useMe();
+  const { t } = useText();
+  return (
+    <nav className="title-cell title-nav" aria-label={t('ui.main')}>
+      <Link to="/" activeOptions={{ exact: true }}>{t('ui.home')}</Link>
+      {may('jobs.create') ? <Link to="/jobs" activeOptions={{ exact: true }}>{t('jobs.all')}</Link> : null}
+      {may('jobs.create') ? <Link to="/jobs/new">{t('ui.newJob')}</Link> : null}
+      {may('company.read') ? <Link to="/company">{t('ui.company')}</Link> : null}
+    </nav>
   );
 }

@@ -1,5 +1,4 @@
 export { SignIn } from './components/SignIn.tsx';
 export { Welcome } from './components/Welcome.tsx';
 export { SetUp } from './components/SetUp.tsx';
-export { OpenDrain } from './components/OpenDrain.tsx';
 export { SheetSection } from './components/SheetSection.tsx';

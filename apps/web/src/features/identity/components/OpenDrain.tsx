@@ -1,4 +1,4 @@
-import { identity } from '@yardfall/contracts';
+import { identity, type Me } from '@yardfall/contracts';
 import { useEffect, useRef } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Loading } from '../../../components/Loading.tsx';
@@ -6,13 +6,16 @@ import { ProblemNotice } from '../../../components/Notice.tsx';
 import { useWrite } from '../../../hooks/useWrite.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { useEntered } from '../api/useEntered.ts';
+
+interface OpenDrainProps {
+  readonly token: string;
+  readonly onEntered: (me: Me) => void;
+}
 
 /** The customer's link: exchanged for a session once, then the address is clean. */
-export function OpenDrain({ token }: { readonly token: string }) {
+export function OpenDrain({ token, onEntered }: OpenDrainProps) {
   const { t } = useText();
-  const entered = useEntered();
-  const { write, problem } = useWrite(identity.openCustomerLink, { onDone: (me) => entered(me) });
+  const { write, problem } = useWrite(identity.openCustomerLink, { onDone: onEntered });
   const asked = useRef(false);
   useEffect(() => {
     if (asked.current) return;

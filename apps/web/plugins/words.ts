@@ -1,0 +1,35 @@
+import type { Plugin } from 'vite';
+import { messages } from '../../../packages/text/src/messages.ts';
+import { languages } from '../../../packages/text/src/languages.ts';
+
+/** Catalogues of the pages that a crew and a customer open first; `rest` has what the crew's file has not. */
+const shared = ['ui', 'errors', 'identity', 'drawing', 'photos'];
+const crew = new Set([...shared, 'jobs', 'checklists', 'found', 'locates', 'outbox']);
+const customer = new Set([...shared, 'portal']);
+const areas = { crew: (name: string) => crew.has(name), customer: (name: string) => customer.has(name), rest: (name: string) => !crew.has(name) };
+
+/** Recognized in whichever language they were written. */
+const inBoth = /^locates\.usual\./;
+
+function wordsOf(language: (typeof languages)[number], isIn: (name: string) => boolean): Record<string, string> {
+  return Object.fromEntries(Object.entries(messages).filter(([code]) => isIn(code.split('.')[0] ?? '')).map(([code, message]) => [code, message[language]]));
+}
+
+/**
+ * Gives a page the words of one language and of what it shows, in place of every sentence in both.
+ * `words:<language>/<area>` is such a file; src/lib/words.ts fills the catalogue with it.
+ */
+export function words(): Plugin {
+  const files = new Map<string, () => Record<string, string>>(languages.flatMap((language) => Object.entries(areas).map(([area, isIn]) => [`words:${language}/${area}`, () => wordsOf(language, isIn)] as const)));
+  return {
+    name: 'words',
+    enforce: 'pre',
+    resolveId: (id) => (files.has(id) ? `\0${id}` : null),
+    load(id) {
+      const file = files.get(id.slice(1));
+      if (file) return `export default ${JSON.stringify(file())};`;
+      if (!/packages\/text\/src\/messages\.ts$/.test(id)) return null;
+      return `export const messages = ${JSON.stringify(Object.fromEntries(Object.entries(messages).filter(([code]) => inBoth.test(code))))};`;
+    },
+  };
+}

@@ -1,0 +1,4 @@
+declare module 'words:*' {
+  const words: Readonly<Record<string, string>>;
+  export default words;
+}
