@@ -34,8 +34,8 @@ export function Yard({ jobId }: { readonly jobId: string }) {
       </div>
       <KeepProblem problem={yard.problem} />
       {yard.disputed.length > 0 ? <Notice severity="caution"><p>{t('surveys.yard.disputed', { n: yard.disputed.length })}</p></Notice> : null}
-      {yard.visits.length > 1 ? <div className="crew-form"><Select label={t('surveys.yard.visit')} value={yard.visit ?? ''} choices={yard.visits.map(({ id, name }) => ({ value: id, label: name }))} onChange={yard.openVisit} /></div> : null}
       {yard.pending || width === 0 ? <Loading what={t('surveys.loading')} /> : work === 'levels' ? <LevelWork jobId={jobId} yard={yard} desk={width >= deskFrom} /> : <Why jobId={jobId} yard={yard} />}
+      {yard.visits.length > 1 ? <div className="crew-form"><Select label={t('surveys.yard.visit')} value={yard.visit ?? ''} choices={yard.visits.map(({ id, name }) => ({ value: id, label: name }))} onChange={yard.openVisit} /></div> : null}
     </div>
   );
 }
