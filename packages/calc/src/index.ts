@@ -182,6 +182,8 @@ export type { PlanFigure } from './plan/takeOff.ts';
 
 // ------------------------------------------------------------ the engine
 export { evaluate, calcVersion } from './evaluate/evaluate.ts';
+export { pumpDuties } from './evaluate/pumpedParts.ts';
+export type { PumpDuty } from './evaluate/pumpedParts.ts';
 export type { EvaluateOptions } from './evaluate/evaluate.ts';
 export { quantityCodes } from './evaluate/quantityCodes.ts';
 export { bandRanges } from './evaluate/band.ts';

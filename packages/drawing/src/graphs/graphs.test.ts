@@ -142,6 +142,17 @@ describe('the pump graph', () => {
     expect((stop?.points[0]?.[1] ?? 0) - (start?.points[0]?.[1] ?? 0)).toBeCloseTo(ft(0.9), 9);
   });
 
+  test('draws other pumps thinner, by name, and makes room for the greatest', () => {
+    const others = [{ name: 'Bigger', curve: [{ flow: 0, head: ft(40) }, { flow: gpm(60), head: ft(20) }, { flow: gpm(120), head: 0 }] }];
+    const drawn = pumpGraph(pump, { others });
+    expect(outside(drawn)).toEqual([]);
+    const [curve] = lines(drawn, null).filter(({ dash }) => dash === 'longDash');
+    expect([curve?.weight, curve?.points]).toEqual(['thin', others[0]?.curve.map(({ flow, head }) => [flow, head])]);
+    expect(texts(drawn, 'drawing.value.name').map(({ label: { params } }) => params['value'])).toContain('Bigger');
+    expect(drawn.extent.x1).toBeGreaterThan(gpm(120));
+    expect(lines(list, null).filter(({ dash }) => dash === 'longDash')).toEqual([]);
+  });
+
   test('shows the measured flow with its uncertainty', () => {
     const bar = lines(list, null).find(({ role, weight }) => role === 'sound' && weight === 'bold');
     expect(bar?.points).toEqual([[gpm(29), ft(11.3)], [gpm(31), ft(11.3)]]);

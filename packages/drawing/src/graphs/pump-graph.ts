@@ -8,26 +8,34 @@ export interface PumpGraphOptions {
   readonly height: number;
   /** Flow found by the proof test with its uncertainty [m3/s] and the head that it stands for [m]. */
   readonly measured: { readonly flow: number; readonly uncertainty: number; readonly head: number } | null;
+  /** Curves of other pumps that might stand here, by name. */
+  readonly others: readonly { readonly name: string; readonly curve: readonly CurveSample[] }[];
   /** Size of one axis unit, so that ticks are round in the reader's units: m3/s and m. */
   readonly flowUnit: number;
   readonly headUnit: number;
 }
 
 /** One US gallon a minute, and one foot. */
-const defaults: PumpGraphOptions = { width: 640, height: 420, measured: null, flowUnit: 0.003785411784 / 60, headUnit: 0.3048 };
+const defaults: PumpGraphOptions = { width: 640, height: 420, measured: null, others: [], flowUnit: 0.003785411784 / 60, headUnit: 0.3048 };
 
 /** Pump curve against the line at start and stop level; x in m3/s, y in metres of water. */
 export function pumpGraph(result: PumpResult, given: Partial<PumpGraphOptions> = {}): DisplayList {
   const options = { ...defaults, ...given };
   const pen = new GraphPen();
-  const most = Math.max(...result.pumpCurve.map(({ flow }) => flow), result.dutyAtOn.flow) * 1.04;
-  const top = Math.max(...result.pumpCurve.map(({ head }) => head)) * 1.08;
+  const curves = [result.pumpCurve, ...options.others.map(({ curve }) => curve)].flat();
+  const most = Math.max(...curves.map(({ flow }) => flow), result.dutyAtOn.flow) * 1.04;
+  const top = Math.max(...curves.map(({ head }) => head)) * 1.08;
   drawAxes(pen, most, top, options);
   drawRange(pen, result, most);
   const stop = result.systemCurve.filter(({ head }) => head <= top);
   // The line is the same at both levels: only the lift differs.
   const lift = result.dutyAtOn.staticHead - result.dutyAtOff.staticHead;
   const start = result.systemCurve.map(({ flow, head }) => ({ flow, head: head + lift })).filter(({ head }) => head <= top);
+  options.others.forEach(({ name, curve }, at) => {
+    pen.line('water', points(curve), 'thin', 'longDash');
+    const place = curve[Math.floor((curve.length - 1) * (0.3 + 0.12 * (at % 4)))];
+    if (place !== undefined) pen.text('water', [place.flow, place.head], label('drawing.value.name', { value: name }), 'right', 3);
+  });
   pen.line('water', points(result.pumpCurve), 'bold', 'solid', result.part);
   pen.line('ink', points(stop), 'normal', 'solid', result.line);
   pen.line('ink', points(start), 'normal', 'dash', result.line);

@@ -37,4 +37,12 @@ export const studies = catalogue({
   'studies.band.comesIn': { en: 'comes in', es: 'entra agua' },
   'studies.band.still': { en: 'Moves nothing here that a tape shows: {names:text}.', es: 'No mueven aquí nada que se vea en la cinta: {names:text}.' },
   'studies.band.why': { en: 'One input at a time; the band beside the freeboard moves all of them together, {samples:count} times.', es: 'Un dato a la vez; la banda junto al margen los mueve todos juntos, {samples:count} veces.' },
+
+  'studies.pumps.others': { en: 'Other pumps of the library on this line, at the stop level', es: 'Otras bombas del catálogo en esta línea, al nivel de paro' },
+  'studies.pumps.name': { en: 'Pump', es: 'Bomba' },
+  'studies.pumps.flow': { en: 'Flow', es: 'Caudal' },
+  'studies.pumps.head': { en: 'Head', es: 'Carga' },
+  'studies.pumps.velocity': { en: 'Velocity in the line', es: 'Velocidad en la línea' },
+  'studies.pumps.drawn': { en: '{name:text} (drawn)', es: '{name:text} (la dibujada)' },
+  'studies.pumps.cannot': { en: 'does not lift so high', es: 'no sube tan alto' },
 });

@@ -10,6 +10,7 @@ import { useText } from '../../../lib/reader.tsx';
 import { readCurve, writeCurve } from '../model/curve.ts';
 import { targetsOf } from '../model/defaults.ts';
 import { fieldsOf, fieldValue, type PartField } from '../model/fields.ts';
+import { LibraryTake } from './LibraryTake.tsx';
 import { OutletQuestionsForm } from './OutletQuestionsForm.tsx';
 
 interface PartFormProps {
@@ -38,6 +39,7 @@ export function PartForm({ document, part, edit, onRemoved }: PartFormProps) {
         <Select label={t('designs.field.drainsTo')} value={part.drainsTo ?? 'nothing'} onChange={(to) => edit([{ kind: 'connect', part: part.id, drainsTo: to === 'nothing' ? null : to }])}
           choices={[{ value: 'nothing', label: t('designs.drainsToNothing') }, ...targetsOf(document, part).map((other) => ({ value: other.id, label: other.name }))]} />
       )}
+      <LibraryTake document={document} part={part} edit={edit} />
       {fieldsOf(part.kind).map((field) => <FieldControl key={field.path.join('.')} part={part} field={field} set={set} />)}
       {part.kind === 'outlet' ? <OutletQuestionsForm outlet={part} set={set} /> : null}
       <div className="row"><Button kind="danger" onClick={remove}>{t('designs.removePart')}</Button></div>

@@ -6,8 +6,10 @@ import { useText } from '../../../lib/reader.tsx';
 import { Answers } from './Answers.tsx';
 import { BandRanking } from './BandRanking.tsx';
 import { FindingsList } from './FindingsList.tsx';
+import { PumpView } from './PumpView.tsx';
 import { SectionDrawing } from './SectionDrawing.tsx';
-import { PumpView, StormView } from './StormView.tsx';
+import { StormView } from './StormView.tsx';
+import { WaterNow } from './waterNow.ts';
 import { WhatIfs } from './WhatIfs.tsx';
 import { Workings } from './Workings.tsx';
 import './designs.css';
@@ -35,7 +37,7 @@ export function RevisionReading({ document, evaluation, mark, revision, edit, se
   return (
     <div className="stack">
       <SectionDrawing document={document} evaluation={evaluation} moment={at} selected={selected} onSelect={onSelect} {...(onLevel ? { onLevel } : {})} />
-      {children}
+      <WaterNow value={evaluation?.results.storm?.pondLevel[at] ?? null}>{children}</WaterNow>
       {below ? (
         <Workings document={below.document} evaluation={below.evaluation}>
           <Findings document={below.document} findings={below.evaluation.findings} revision={revision} edit={edit} onSelect={onSelect} />
@@ -43,7 +45,7 @@ export function RevisionReading({ document, evaluation, mark, revision, edit, se
           <SteadyWhatIfs document={below.document} evaluation={below.evaluation} />
           <SteadyRanking document={below.document} evaluation={below.evaluation} />
           <SteadyStorm document={below.document} evaluation={below.evaluation} moment={at} onMoment={setMoment} />
-          <SteadyPump evaluation={below.evaluation} />
+          <SteadyPump document={below.document} evaluation={below.evaluation} />
           <Mark evaluation={below.evaluation} mark={mark} />
         </Workings>
       ) : null}

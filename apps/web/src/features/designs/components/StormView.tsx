@@ -1,5 +1,5 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
-import { peakTime, pumpGraph, pumpTable, stormGraph, stormMargins, stormTable } from '@yardfall/drawing';
+import { peakTime, stormGraph, stormMargins, stormTable } from '@yardfall/drawing';
 import { Drawing } from '../../../components/Drawing.tsx';
 import { Heading } from '../../../components/Heading.tsx';
 import { Slider } from '../../../components/Slider.tsx';
@@ -35,15 +35,4 @@ export function StormView({ document, evaluation, moment, onMoment }: StormViewP
       </Drawing>
     </section>
   );
-}
-
-export function PumpView({ evaluation }: { readonly evaluation: Evaluation }) {
-  const { t, units } = useText();
-  return evaluation.results.pumps.map((pump) => (
-    <section key={pump.part} className="stack">
-      <Heading level={3}>{t('designs.pumpTitle')}</Heading>
-      <Drawing title={t('designs.pumpPicture')} height={(width) => Math.min(420, Math.max(280, width * 0.55))}
-        display={(size) => pumpGraph(pump, { ...size, ...(units === 'metric' ? { flowUnit: 0.001, headUnit: 1 } : {}) })} table={<DrawingTable table={pumpTable(pump)} />} />
-    </section>
-  ));
 }

@@ -1,7 +1,7 @@
 import { measureOf, type DesignDocument, type Position } from '@yardfall/calc';
 import type { DraftOperation } from '@yardfall/contracts';
 import { planExtent, planTable, zoomed } from '@yardfall/drawing';
-import { useState, type KeyboardEvent } from 'react';
+import { use, useState, type KeyboardEvent } from 'react';
 import { Button } from '../../../../components/Button.tsx';
 import { Choices } from '../../../../components/Choices.tsx';
 import { Empty } from '../../../../components/Empty.tsx';
@@ -10,6 +10,7 @@ import { Select } from '../../../../components/Select.tsx';
 import { useWidth } from '../../../../hooks/useWidth.ts';
 import { useText } from '../../../../lib/reader.tsx';
 import { useGround } from '../../hooks/useGround.ts';
+import { WaterNow } from '../waterNow.ts';
 import { usePen, type Pen } from '../../hooks/usePen.ts';
 import { hands, isDrawing, usesOf } from '../../model/plan/hand.ts';
 import { changeShape, emptyPlan } from '../../model/plan/operations.ts';
@@ -49,7 +50,9 @@ function Sheet({ jobId, document, edit }: PlanEditorProps) {
   const { plan, hand, path, selected } = pen;
   const [view, setView] = useState<ReturnType<typeof planExtent> | null>(null);
   const [level, setLevel] = useState<number | null>(null);
-  const answer = useGround(document.site, level, units === 'us' ? 0.25 * foot : 0.1);
+  // A level that is typed stands still; without one the water is that of the moment of the storm.
+  const now = use(WaterNow);
+  const answer = useGround(document.site, level ?? now, units === 'us' ? 0.25 * foot : 0.1);
   const extent = view ?? planExtent(document.site, Math.max(size.width, 1), size.height);
   const nearer = (times: number) => setView(zoomed(extent, times, middle(extent)));
   const key = (event: KeyboardEvent) => {
