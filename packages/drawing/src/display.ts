@@ -96,7 +96,7 @@ export interface KeyEntry {
 }
 
 export interface DisplayList {
-  readonly name: 'section' | 'plan' | 'storm' | 'pump' | 'stage';
+  readonly name: 'section' | 'plan' | 'storm' | 'pump' | 'stage' | 'front';
   /** Metres for a section (x drawn station, y level) and for a plan; axis units for a graph. */
   readonly extent: Extent;
   /** Vertical scale divided by horizontal scale; null for a graph. */

@@ -14,6 +14,7 @@ export const labelCodes = [
   'drawing.minutesFromPeak', 'drawing.minute', 'drawing.cursor', 'drawing.peakIntensity', 'drawing.peakFlow', 'drawing.highestPond',
   'drawing.pumpCurve', 'drawing.systemAtStart', 'drawing.systemAtStop', 'drawing.duty', 'drawing.dutyRange', 'drawing.measuredPoint',
   'drawing.flow', 'drawing.head', 'drawing.axisFlow', 'drawing.axisHead', 'drawing.axisLevel', 'drawing.axisVolume', 'drawing.stageCurve',
+  'drawing.front.money', 'drawing.front.cost', 'drawing.front.order', 'drawing.front.protection', 'drawing.front.comesIn',
   'drawing.volumeToSill', 'drawing.volumeToRim', 'drawing.rim',
   'drawing.plan.area', 'drawing.plan.length', 'drawing.plan.level', 'drawing.plan.lowest', 'drawing.plan.spill', 'drawing.plan.north',
   'drawing.value.level', 'drawing.value.height', 'drawing.value.length', 'drawing.value.head', 'drawing.value.slope', 'drawing.value.flow', 'drawing.value.volume',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { put, roundStep, thin, ticks } from './axis.ts';
+import { frontGraph, type FrontPoint } from './front-graph.ts';
 import { pumpGraph } from './pump-graph.ts';
 import { stageGraph, stageVolumes } from './stage-graph.ts';
 import { stormGraph } from './storm-graph.ts';
@@ -157,6 +158,36 @@ describe('the pump graph', () => {
     const bar = lines(list, null).find(({ role, weight }) => role === 'sound' && weight === 'bold');
     expect(bar?.points).toEqual([[gpm(29), ft(11.3)], [gpm(31), ft(11.3)]]);
     expect(only(marks(list, 'measuredPoint')).at).toEqual([gpm(30), ft(11.3)]);
+  });
+});
+
+describe('the line of price against protection', () => {
+  const points: FrontPoint[] = [
+    { id: 'a', cost: 400_000, lower: -0.02, passes: false, mark: null }, { id: 'b', cost: 520_000, lower: 0.03, passes: true, mark: 1 }, { id: 'c', cost: 900_000, lower: 0.06, passes: true, mark: 2 },
+  ];
+
+  test('is one line, every point pressable, the marks numbered', () => {
+    for (const width of [358, 1000]) {
+      const list = frontGraph(points, { width, height: 380, selected: 'b' });
+      expect(outside(list)).toEqual([]);
+      expect(only(lines(list, null).filter(({ role, weight }) => role === 'water' && weight === 'bold')).points).toHaveLength(3);
+      expect(list.hits.map(({ part }) => part)).toEqual(['a', 'b', 'c']);
+      for (const { points: area } of list.hits) expect((area[1]?.[0] ?? 0) - (area[0]?.[0] ?? 0)).toBeGreaterThanOrEqual(24);
+      expect(marks(list, 'dutyPoint').map(({ part }) => part)).toEqual(['b', 'c']);
+    }
+  });
+
+  test('says no negative height: what lets water in lies below the sill line', () => {
+    const list = frontGraph(points, { width: 1000, height: 380 });
+    expect(texts(list, 'drawing.value.height').every(({ label: { params } }) => Number(params['value']) >= 0)).toBe(true);
+    const sill = only(lines(list, null).filter(({ role }) => role === 'sill')).points[0]?.[1] ?? 0;
+    const [wet, dry] = [marks(list, 'measuredPoint')[0]?.at[1] ?? sill, marks(list, 'dutyPoint')[0]?.at[1] ?? sill];
+    expect([wet < sill, dry > sill]).toEqual([true, true]);
+  });
+
+  test('a single point, or points of one cost, still have axes', () => {
+    expect(outside(frontGraph(points.slice(1, 2)))).toEqual([]);
+    expect(outside(frontGraph(points.map((point) => ({ ...point, cost: 2 })), { cost: 'order' }))).toEqual([]);
   });
 });
 
