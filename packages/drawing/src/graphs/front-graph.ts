@@ -18,12 +18,11 @@ export interface FrontGraphOptions {
   readonly width: number;
   readonly height: number;
   readonly cost: 'money' | 'order';
-  readonly selected: string | null;
   /** Size of one step of the height axis [m]. */
   readonly heightUnit: number;
 }
 
-const defaults: FrontGraphOptions = { width: 640, height: 380, cost: 'money', selected: null, heightUnit: 0.0254 };
+const defaults: FrontGraphOptions = { width: 640, height: 380, cost: 'money', heightUnit: 0.0254 };
 const margins = { left: 76, right: 28, top: 30, bottom: 46 };
 
 /** Price against protection: one line through the designs that no other makes pointless, its marks numbered; x and y are pixels from the lower left. */
@@ -45,7 +44,6 @@ export function frontGraph(points: readonly FrontPoint[], given: Partial<FrontGr
     const at = place(point);
     pen.mark(point.passes ? 'ink' : 'sill', point.mark === null ? 'measuredPoint' : 'dutyPoint', at, point.id);
     if (point.mark !== null) pen.text('ink', at, label('drawing.value.number', { value: point.mark }), 'above', 0);
-    if (point.id === options.selected) pen.line('ink', ring(at), 'normal');
   }
   return {
     name: 'front', extent: { x0: 0, x1: width, y0: 0, y1: height }, exaggeration: null, breaks: [], items: pen.items, handles: [],
@@ -54,7 +52,6 @@ export function frontGraph(points: readonly FrontPoint[], given: Partial<FrontGr
 }
 
 const square = ([x, y]: Point, half: number): Point[] => [[x - half, y - half], [x + half, y - half], [x + half, y + half], [x - half, y + half]];
-const ring = (at: Point): Point[] => [...square(at, 11), [at[0] - 11, at[1] - 11]];
 
 function drawScales(pen: GraphPen, x: Scale, y: Scale, { width, height, cost, heightUnit }: FrontGraphOptions): void {
   const unit = cost === 'money' ? 100 : 1;

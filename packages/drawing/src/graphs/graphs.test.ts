@@ -168,7 +168,7 @@ describe('the line of price against protection', () => {
 
   test('is one line, every point pressable, the marks numbered', () => {
     for (const width of [358, 1000]) {
-      const list = frontGraph(points, { width, height: 380, selected: 'b' });
+      const list = frontGraph(points, { width, height: 380 });
       expect(outside(list)).toEqual([]);
       expect(only(lines(list, null).filter(({ role, weight }) => role === 'water' && weight === 'bold')).points).toHaveLength(3);
       expect(list.hits.map(({ part }) => part)).toEqual(['a', 'b', 'c']);

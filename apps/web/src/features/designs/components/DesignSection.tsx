@@ -40,7 +40,7 @@ export function DesignSection({ job: { id: jobId } }: { readonly job: Job }) {
       {may('designs.edit') ? <StartDesign jobId={jobId} designs={designs} onStarted={setChosen} /> : designs.length === 0 ? <p>{t('designs.none')}</p> : null}
       {open.data ? <PrintLinks key={open.data.data.id} revision={open.data.data} /> : null}
       {open.data ? <OpenRevision jobId={jobId} revision={open.data.data} etag={open.data.etag} refresh={open.refetch} onRevised={setChosen} mayEdit={may('designs.edit')} /> : null}
-      {open.data && may('studies.read') ? <Studies key={open.data.data.id} jobId={jobId} revision={open.data.data} onVariant={setChosen} /> : null}
+      {open.data && may('studies.read') ? <Studies key={`studies ${open.data.data.id}`} jobId={jobId} revision={open.data.data} onVariant={setChosen} /> : null}
     </div>
   );
 }

@@ -22,14 +22,13 @@ export function ordered(front: OptionsFront): OptionPoint[] {
  * Places in the ordered points, each at most once; fewer where the line is short.
  */
 export function threeMarks(points: readonly OptionPoint[]): number[] {
-  const first = points.findIndex(({ passes }) => passes);
-  if (first < 0) return [];
-  const start = points[first]!;
-  const most = points.reduce((best, point, at) => (point.passes && point.lower > points[best]!.lower ? at : best), first);
-  const gain = (at: number): number => (points[at]!.lower - start.lower) / Math.max(points[at]!.cost - start.cost, 1e-9);
-  const between = points.map((_, at) => at).filter((at) => at > first && at !== most && points[at]!.passes && points[at]!.lower > start.lower);
-  const middle = between.reduce<number | null>((best, at) => (best === null || gain(at) > gain(best) ? at : best), null);
-  return [...new Set([first, ...(middle === null ? [] : [middle]), most])].toSorted((a, b) => a - b);
+  const passing = points.map((point, at) => ({ point, at })).filter(({ point }) => point.passes);
+  const [start] = passing;
+  if (start === undefined) return [];
+  const most = passing.reduce((best, one) => (one.point.lower > best.point.lower ? one : best));
+  const gain = ({ point }: typeof start): number => (point.lower - start.point.lower) / Math.max(point.cost - start.point.cost, 1e-9);
+  const between = passing.filter((one) => one !== start && one !== most && one.point.lower > start.point.lower).toSorted((a, b) => gain(b) - gain(a));
+  return [...new Set([start, ...between.slice(0, 1), most])].map(({ at }) => at).toSorted((a, b) => a - b);
 }
 
 /** The design of a point, each part from the library with its stamp. */

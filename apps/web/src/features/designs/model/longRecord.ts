@@ -2,9 +2,12 @@ import type { LongRecordResult, RecordNote } from '@yardfall/calc';
 
 const answerCodes: ReadonlySet<string> = new Set(['record.with', 'record.withRange', 'record.withNever', 'record.without', 'record.withoutEstimate']);
 
+/** A file of times and depths has no number of a station; the gauge is named again with its distance. */
+const isUnnamed = ({ code, params }: RecordNote): boolean => code === 'record.gauge' && params['id'] === '';
+
 /** What is said of the sills first, and what the record is worth apart from it. */
 export function notesApart(notes: readonly RecordNote[]): { readonly answers: readonly RecordNote[]; readonly about: readonly RecordNote[] } {
-  return { answers: notes.filter(({ code }) => answerCodes.has(code)), about: notes.filter(({ code }) => !answerCodes.has(code)) };
+  return { answers: notes.filter(({ code }) => answerCodes.has(code)), about: notes.filter((note) => !answerCodes.has(note.code) && !isUnnamed(note)) };
 }
 
 export interface CountRow {

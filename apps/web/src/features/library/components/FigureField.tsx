@@ -15,7 +15,7 @@ interface FigureFieldProps {
 
 /** One figure of an entry in the reader's units. An unclear one leaves what was there. */
 export function FigureField({ field, value, onChange }: FigureFieldProps) {
-  const { t, say, units } = useText();
+  const { say, units } = useText();
   const label = say(`library.field.${field.name}`);
   const figure = typeof value === 'number' ? value : null;
   const keep = (now: number | null) => { if (now !== null) onChange(now); };

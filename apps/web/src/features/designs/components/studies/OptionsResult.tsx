@@ -36,7 +36,7 @@ export function OptionsResult({ detail, onVariant }: OptionsResultProps) {
     <div className="stack">
       {kind === 'order' ? <p className="measure">{t('studies.options.orderWhy', { codes: unpriced.join(', ') })}</p> : <p className="faint measure">{t('studies.options.moneyWhy')}</p>}
       <Drawing title={t('studies.options.picture')} height={(width) => Math.min(420, Math.max(300, width * 0.4))} selected={String(selected)} onSelect={(id) => setSelected(Number(id))} partName={(id) => nameOfPoint(Number(id))}
-        display={(size) => frontGraph(shown, { ...size, cost: kind, selected: String(selected), heightUnit: units === 'us' ? 0.0254 : 0.01 })} />
+        display={(size) => frontGraph(shown, { ...size, cost: kind, heightUnit: units === 'us' ? 0.0254 : 0.01 })} />
       <Table stacks="labelled" caption={t('studies.options.table')}
         columns={[{ key: 'point', head: t('studies.options.design') }, { key: 'cost', head: t('studies.options.cost'), figure: true }, { key: 'lower', head: t('studies.options.lower'), figure: true }, { key: 'keeps', head: t('studies.options.protection') }]}
         rows={points.map((one, at) => ({

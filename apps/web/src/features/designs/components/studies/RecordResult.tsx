@@ -21,9 +21,16 @@ export function RecordResult({ detail }: { readonly detail: ResponseOf<typeof ap
       <ul className="record-notes">
         {about.map(({ code, params }) => <li key={`${code} ${JSON.stringify(params)}`}>{say(code, params)}</li>)}
         {step === 900 ? <li>{t('studies.record.quarters')}</li> : null}
-        {result.quality.gaps.slice(0, mostGaps).map((gap) => <li key={gap.from}>{t('studies.record.gap', { from: gap.from.slice(0, 10), to: gap.to.slice(0, 10), hours: gap.hours })}</li>)}
-        {result.quality.gaps.length > mostGaps ? <li>{t('studies.record.moreGaps', { count: result.quality.gaps.length - mostGaps })}</li> : null}
       </ul>
+      {result.quality.gaps.length > 0 ? (
+        <details className="fold">
+          <summary>{t('studies.record.gaps', { count: result.quality.gaps.length })}</summary>
+          <ul className="record-notes">
+            {result.quality.gaps.slice(0, mostGaps).map((gap) => <li key={gap.from}>{t('studies.record.gap', { from: gap.from.slice(0, 10), to: gap.to.slice(0, 10), hours: gap.hours })}</li>)}
+            {result.quality.gaps.length > mostGaps ? <li>{t('studies.record.moreGaps', { count: result.quality.gaps.length - mostGaps })}</li> : null}
+          </ul>
+        </details>
+      ) : null}
     </div>
   );
 }
