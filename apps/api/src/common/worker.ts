@@ -11,6 +11,9 @@ interface Routine {
   readonly pattern: string;
 }
 
+/** Tasks side by side: a study may hold one for minutes, and what is short must not wait for it. */
+const concurrency = 4;
+
 /** Runs queued work. The queue belongs to the owner; each task enters its company through the app role, as `systemActor`. */
 @Injectable()
 export class Worker implements OnModuleDestroy {
@@ -51,7 +54,7 @@ export class Worker implements OnModuleDestroy {
   async start(): Promise<void> {
     const cron = this.routines.map(({ name, pattern }) => ({ task: name, match: pattern }));
     this.runner = await run({
-      pgPool: this.owner.pool, taskList: this.tasks, concurrency: 2, noHandleSignals: true, pollInterval: 2_000, logger: this.logger(), parsedCronItems: parseCronItems(cron),
+      pgPool: this.owner.pool, taskList: this.tasks, concurrency, noHandleSignals: true, pollInterval: 2_000, logger: this.logger(), parsedCronItems: parseCronItems(cron),
     });
   }
 

@@ -1,12 +1,13 @@
 import { measureOf, planChecks, planFigures, type DesignDocument } from '@yardfall/calc';
 import { plan, planExtent, planTable, projection, toSvg, zoomed } from '@yardfall/drawing';
-import { useId, useState } from 'react';
+import { use, useId, useState } from 'react';
 import { Button } from '../../../../components/Button.tsx';
 import { elementOf } from '../../../../components/Drawing.tsx';
 import { useWidth } from '../../../../hooks/useWidth.ts';
 import { useText } from '../../../../lib/reader.tsx';
 import { useGround } from '../../hooks/useGround.ts';
 import { DrawingTable } from '../DrawingTable.tsx';
+import { WaterNow } from '../waterNow.ts';
 import { Backdrop } from './PlanCanvas.tsx';
 import './plan.css';
 
@@ -18,7 +19,7 @@ export function PlanView({ jobId, document }: { readonly jobId: string; readonly
   const id = useId().replace(/[^\w-]/g, '');
   const [frame, width] = useWidth<HTMLDivElement>();
   const [nearness, setNearness] = useState(1);
-  const ground = useGround(document.site, null, units === 'us' ? 0.25 * foot : 0.1);
+  const ground = useGround(document.site, use(WaterNow), units === 'us' ? 0.25 * foot : 0.1);
   const size = { width, height: Math.round(Math.min(640, Math.max(340, width * 0.62))) };
   const whole = planExtent(document.site, Math.max(size.width, 1), size.height);
   const extent = nearness === 1 ? whole : zoomed(whole, nearness, { x: (whole.x0 + whole.x1) / 2, y: (whole.y0 + whole.y1) / 2 });
