@@ -175,10 +175,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   'designs.history': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id } }),
   'designs.moment': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id, seq: '0' } }),
   'designs.print': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id }, query: { sheet: 'section' } }),
-  'designs.presence': async (world) => {
-    const { jobId, id } = await world.draft();
-    return { params: { jobId, revisionId: id }, body: { part: 'CH1', here: true } };
-  },
+  'designs.presence': (world) => world.draft().then(({ jobId, id }) => ({ params: { jobId, revisionId: id }, body: { part: 'CH1', here: true } })),
   'designs.acknowledge': async (world) => {
     const { jobId, id, evaluation } = await world.draft();
     const caution = evaluation?.findings.find(({ severity }) => severity === 'caution');

@@ -5,14 +5,18 @@ export interface SectionDifference {
   readonly id: string;
   readonly name: string;
   readonly change: 'changed' | 'added' | 'removed';
+  /** The thing at which it is shown: itself, or for a cut in a slab the part that lies in it. */
+  readonly at: string;
 }
 
 interface Named {
   readonly id: string;
   readonly name: string;
+  readonly part?: string | null;
 }
 
-const thingsOf = ({ site, system }: DesignDocument): Named[] => [...site.sills, ...site.lowSpots, ...site.utilities, ...system.parts];
+const thingsOf = ({ site, system, construction }: DesignDocument): Named[] => [...site.sills, ...site.lowSpots, ...site.utilities, ...system.parts, ...construction.slabCuts];
+const placeOf = ({ id, part }: Named): string => part ?? id;
 
 /** What differs between two documents and can be seen on a section, by id: first what the later one has, then what it lost. */
 export function sectionDifferences(before: DesignDocument, after: DesignDocument): SectionDifference[] {
@@ -22,9 +26,9 @@ export function sectionDifferences(before: DesignDocument, after: DesignDocument
   const kept = later.flatMap((thing): SectionDifference[] => {
     const was = old.get(thing.id);
     if (was !== undefined && same(was, thing)) return [];
-    return [{ id: thing.id, name: thing.name, change: was === undefined ? 'added' : 'changed' }];
+    return [{ id: thing.id, name: thing.name, change: was === undefined ? 'added' : 'changed', at: placeOf(thing) }];
   });
-  return [...kept, ...earlier.filter(({ id }) => !now.has(id)).map(({ id, name }): SectionDifference => ({ id, name, change: 'removed' }))];
+  return [...kept, ...earlier.filter(({ id }) => !now.has(id)).map((thing): SectionDifference => ({ id: thing.id, name: thing.name, change: 'removed', at: placeOf(thing) }))];
 }
 
 /** Equal in every value, whatever the order of the fields. */

@@ -26,7 +26,7 @@ describe('two revisions of a section', () => {
   test('differ by value, not by the order of the fields', () => {
     const turned = { ...ternHollow, system: { parts: ternHollow.system.parts.map((part) => Object.fromEntries(Object.entries(part).reverse()) as unknown as typeof part) } };
     expect(sectionDifferences(ternHollow, turned)).toEqual([]);
-    expect(sectionDifferences(ternHollow, later)).toEqual([{ id: 'P1', name: 'Pipe to basin', change: 'changed' }, { id: 'W1', name: 'Weep hole', change: 'removed' }]);
+    expect(sectionDifferences(ternHollow, later)).toEqual([{ id: 'P1', name: 'Pipe to basin', change: 'changed', at: 'P1' }, { id: 'W1', name: 'Weep hole', change: 'removed', at: 'W1' }]);
     expect(sectionDifferences(later, ternHollow).map(({ change }) => change)).toEqual(['changed', 'added']);
   });
 
@@ -47,6 +47,16 @@ describe('two revisions of a section', () => {
     expect(changed.at[0]).toBeGreaterThan(Math.min(...drawn.map(([x]) => x)));
     expect(changed.at[0]).toBeLessThan(Math.max(...drawn.map(([x]) => x)));
     expect(only(texts(list, 'drawing.removed')).label.params).toEqual({ name: 'Weep hole' });
+  });
+
+  test('name a thicker slab at the part that lies in it', () => {
+    const thick = { ...ternHollow, construction: { ...ternHollow.construction, slabCuts: ternHollow.construction.slabCuts.map((cut) => ({ ...cut, thickness: 0.216 })) } };
+    const both = overlay({ before: ternHollow, after: thick }, size);
+    const named = only(texts(both, 'drawing.changed'));
+    expect(named.label.params).toEqual({ name: 'Cut for the channel' });
+    const channel = lines(both, 'C1').flatMap(({ points }) => points.map(([x]) => x));
+    expect(named.at[0]).toBeGreaterThanOrEqual(Math.min(...channel));
+    expect(named.at[0]).toBeLessThanOrEqual(Math.max(...channel));
   });
 
   test('are told as a table: what was lettered then and now', () => {

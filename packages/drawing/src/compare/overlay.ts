@@ -92,8 +92,8 @@ const isLeader = ({ of }: LineItem): boolean => of !== undefined && of !== null;
 const isLevel = (item: Item, differing: ReadonlySet<string>): boolean =>
   (item.kind === 'text' || (item.kind === 'mark' && item.mark === 'levelMark')) && item.part !== null && differing.has(item.part);
 
-function wordsFor({ id, name, change }: SectionDifference, old: DisplayList, now: DisplayList): TextItem[] {
-  const at = placeOf(id, change === 'removed' ? old : now);
+function wordsFor({ id, at: shownAt, name, change }: SectionDifference, old: DisplayList, now: DisplayList): TextItem[] {
+  const at = placeOf(shownAt, change === 'removed' ? old : now);
   if (at === null) return [];
   return [{ kind: 'text', part: id, role: 'ink', state: 'plain', at, label: label(`drawing.${change}`, { name }), side: 'above', rank: 0.5, movable: true }];
 }

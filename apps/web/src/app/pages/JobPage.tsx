@@ -1,7 +1,7 @@
 import { jobs } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Button } from '../../components/Button.tsx';
 import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
@@ -40,6 +40,12 @@ function Record(props: JobSectionProps) {
   const { t } = useText();
   const { may } = useMe();
   const [open, setOpen] = useState(() => partsOpenAt(props.job.stage, location.hash));
+  // A link within the page opens the part that it leads to.
+  useEffect(() => {
+    const show = () => setOpen((before) => new Set([...before, decodeURIComponent(location.hash.slice(1))]));
+    addEventListener('hashchange', show);
+    return () => removeEventListener('hashchange', show);
+  }, []);
   const shown = jobHeadings.flatMap((id) => {
     const section = jobSections[id];
     return section && may(section.permission) ? [{ id, Body: section.Body }] : [];

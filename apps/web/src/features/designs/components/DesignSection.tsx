@@ -8,7 +8,7 @@ import { Table } from '../../../components/Table.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useDesigns, useRevise, useRevision } from '../api/designs.ts';
-import { latestRevision } from '../model/latest.ts';
+import { latestRevision, latestToEdit } from '../model/latest.ts';
 import { CompareView } from './CompareView.tsx';
 import { PrintLinks } from './PrintLinks.tsx';
 import { Studies } from './studies/Studies.tsx';
@@ -23,7 +23,7 @@ export function DesignSection({ job: { id: jobId } }: { readonly job: Job }) {
   const list = useDesigns(jobId);
   const [chosen, setChosen] = useState<string | null>(null);
   const designs = list.data?.data.items ?? [];
-  const openId = chosen ?? latestRevision(designs)?.id ?? null;
+  const openId = chosen ?? (may('designs.edit') ? latestToEdit : latestRevision)(designs)?.id ?? null;
   const open = useRevision(jobId, openId);
   const [against, setAgainst] = useState<string | null>(null);
   const others = designs.flatMap((design) => design.revisions).filter(({ id }) => id !== openId);

@@ -11,19 +11,22 @@ export function PrintLinks({ revision }: { readonly revision: Revision }) {
   const [paper, setPaper] = useState<'letter' | 'a4'>(units === 'us' ? 'letter' : 'a4');
   const sheets = sheetsOf(revision.document as DesignDocument, revision.evaluation as Evaluation | null);
   return (
-    <section className="stack print-links" aria-label={t('designs.print')}>
-      <div className="row">
-        <Choices label={t('designs.paper')} look="quiet" value={paper} onChange={setPaper} choices={[{ value: 'letter', label: t('designs.paper.letter') }, { value: 'a4', label: t('designs.paper.a4') }]} />
+    <details className="fold">
+      <summary>{t('designs.print')}</summary>
+      <div className="stack">
+        <div className="row">
+          <Choices label={t('designs.paper')} look="quiet" value={paper} onChange={setPaper} choices={[{ value: 'letter', label: t('designs.paper.letter') }, { value: 'a4', label: t('designs.paper.a4') }]} />
+        </div>
+        <div className="row">
+          {sheets.map((sheet) => (
+            <a key={sheet} className="button button-plain" target="_blank" rel="noreferrer" href={urlOf(designs.print, { params: { jobId: revision.jobId, revisionId: revision.id }, query: { sheet, paper, language, units } })}>
+              {t(`designs.print.${sheet}`)}
+            </a>
+          ))}
+        </div>
+        {revision.status === 'draft' ? <p className="faint">{t('designs.printDraft')}</p> : null}
       </div>
-      <div className="row">
-        {sheets.map((sheet) => (
-          <a key={sheet} className="button button-plain" target="_blank" rel="noreferrer" href={urlOf(designs.print, { params: { jobId: revision.jobId, revisionId: revision.id }, query: { sheet, paper, language, units } })}>
-            {t(`designs.print.${sheet}`)}
-          </a>
-        ))}
-      </div>
-      {revision.status === 'draft' ? <p className="faint">{t('designs.printDraft')}</p> : null}
-    </section>
+    </details>
   );
 }
 
