@@ -163,10 +163,7 @@ export const samples: Readonly<Record<string, Sample>> = {
 
   'designs.list': ofJob,
   'designs.create': async (world) => ({ params: { jobId: (await world.plainJob()).id }, body: { name: randomUUID(), document: site, fromRevisionId: null } }),
-  'designs.revise': async (world) => {
-    const { jobId, designId, id } = await world.revisable();
-    return { params: { jobId, designId }, body: { fromRevisionId: id } };
-  },
+  'designs.revise': (world) => world.revisable().then(({ jobId, designId, id }) => ({ params: { jobId, designId }, body: { fromRevisionId: id } })),
   'designs.read': ({ jobId, released }) => ({ params: { jobId, revisionId: released.revision.id } }),
   'designs.operate': async (world) => {
     const { jobId, id, version: base } = await world.draft();
