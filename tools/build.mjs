@@ -29,7 +29,7 @@ const UNITS = [
   {
     name: 'web', dir: 'apps/web', uses: ['calc', 'contracts', 'drawing', 'text'],
     command: (out) => ['vite/bin/vite.js', ['build', 'apps/web', '--outDir', out, '--emptyOutDir', '--logLevel', 'warn']],
-    sources: ['apps/web/src', 'apps/web/public', 'apps/web/index.html', 'apps/web/vite.config.ts', 'apps/web/package.json', 'apps/web/tsconfig.json', 'tsconfig.base.json'],
+    sources: ['apps/web/src', 'apps/web/public', 'apps/web/plugins', 'apps/web/index.html', 'apps/web/vite.config.ts', 'apps/web/package.json', 'apps/web/tsconfig.json', 'tsconfig.base.json'],
   },
 ];
 

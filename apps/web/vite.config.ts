@@ -1,6 +1,7 @@
 import path from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { shell } from './plugins/shell.ts';
 import { smaller } from './plugins/smaller.ts';
 import { withoutJsonSchema } from './plugins/withoutJsonSchema.ts';
 import { words } from './plugins/words.ts';
@@ -10,7 +11,7 @@ const source = (name: string) => path.join(packages, name, 'src/index.ts');
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [words(), withoutJsonSchema(), react(), smaller()],
+  plugins: [words(), withoutJsonSchema(), react(), smaller(), shell(import.meta.dirname)],
   resolve: {
     // The packages are taken from their source, so that the page builds without building them first.
     alias: [

@@ -10,7 +10,9 @@ import './app/base.css';
 import './app/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { loadOutbox, outboxNow } from './lib/outbox.ts';
 import { firstPreferences } from './lib/reader.tsx';
+import { keepShell } from './lib/shell.ts';
 import { learn } from './lib/words.ts';
 
 const root = document.getElementById('root');
@@ -23,3 +25,11 @@ const apps = {
 const who = location.pathname === '/drain' ? 'customer' : 'crew';
 const [App] = await Promise.all([apps[who](), learn(firstPreferences().language, who)]);
 createRoot(root).render(<StrictMode><App /></StrictMode>);
+
+if (who === 'crew') {
+  const isOutboxEmpty = async () => {
+    await loadOutbox();
+    return outboxNow().length === 0;
+  };
+  keepShell(isOutboxEmpty).catch(() => undefined); // without it the app works as long as there is a network
+}

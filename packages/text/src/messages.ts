@@ -1,6 +1,7 @@
 import { ui as frame } from './catalogues/ui.ts';
 import { cautionPages } from './catalogues/pages/cautions.ts';
 import { phonePages } from './catalogues/pages/phone.ts';
+import { waitsPages } from './catalogues/pages/waits.ts';
 import { jobs as jobPages } from './catalogues/jobs.ts';
 import { jobHolds } from './catalogues/jobs/holds.ts';
 import { jobPeople } from './catalogues/jobs/people.ts';
@@ -53,7 +54,7 @@ import { library } from './catalogues/library.ts';
 
 // What the service renders stands in files of its own, apart from the words of the pages.
 const surveys = { ...surveyWords, ...yardWords, ...diagnosisWords, ...causeWords };
-const ui = { ...frame, ...phonePages, ...cautionPages };
+const ui = { ...frame, ...phonePages, ...waitsPages, ...cautionPages };
 const designs = { ...designPages, ...designParts, ...designWords };
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
 const locates = { ...locateWords, ...locatePages };

@@ -32,9 +32,10 @@ const allJobs = createRoute({ getParentRoute: () => member, path: '/jobs', compo
 const job = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId', component: lazyRouteComponent(() => import('./pages/JobPage.tsx'), 'JobPage') });
 const yard = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId/yard', component: lazyRouteComponent(() => import('./pages/YardPage.tsx'), 'YardPage') });
 const company = createRoute({ getParentRoute: () => member, path: '/company', component: lazyRouteComponent(() => import('./pages/CompanyPage.tsx'), 'CompanyPage') });
+const waits = createRoute({ getParentRoute: () => member, path: '/waits', component: lazyRouteComponent(() => import('./pages/WaitsPage.tsx'), 'WaitsPage') });
 
 export const router = createRouter({
-  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, yard, company])]),
+  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, yard, company, waits])]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

@@ -1,4 +1,5 @@
 import type { ErrorCode } from '@yardfall/contracts';
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useOutbox, useSending } from '../hooks/useOutbox.ts';
 import { useProblemText } from '../hooks/useProblemText.ts';
@@ -27,6 +28,7 @@ export function OnThisPhone() {
         <div className="row">
           <p role="status">{t('ui.phone.waiting', { n: waiting })}</p>
           <Button kind="text" onClick={sendNow}>{t('ui.phone.sendNow')}</Button>
+          <Link to="/waits">{t('ui.waits.see')}</Link>
         </div>
       ) : null}
       {refused.length > 0 ? <Refused entries={refused} onAgain={() => now(markRefused(refused, null))} onSetAside={() => now(removeEntries(refused))} /> : null}

@@ -1,6 +1,7 @@
 import type { Endpoint, QueryInput, ResponseOf } from '@yardfall/contracts';
 import { useInfiniteQuery } from '@tanstack/react-query';
-import { call, type CallInput, type Answer } from '../lib/api.ts';
+import { ask } from '../lib/answers.ts';
+import type { CallInput, Answer } from '../lib/api.ts';
 
 interface PageOf<T> {
   readonly items: readonly T[];
@@ -11,7 +12,7 @@ type ItemOf<E extends Endpoint> = ResponseOf<E> extends PageOf<infer T> ? T : ne
 
 /** A list that the office gives page by page: everything fetched so far, and a way to ask for older ones. */
 export function usePages<E extends Endpoint>(endpoint: E, input: { readonly params?: CallInput<E>['params']; readonly query?: QueryInput<E> } = {}) {
-  const send = call as (endpoint: E, input: CallInput<E>) => Promise<Answer<PageOf<ItemOf<E>>>>;
+  const send = ask as (endpoint: E, input: CallInput<E>) => Promise<Answer<PageOf<ItemOf<E>>>>;
   const query = useInfiniteQuery({
     queryKey: [endpoint.id, input.params ?? null, input.query ?? null, 'pages'],
     queryFn: async ({ pageParam, signal }) => {

@@ -1,7 +1,8 @@
-import { sha256Hex, type BodyInput, type FieldFact, type found } from '@yardfall/contracts';
+import { sha256Hex, type BodyInput, type FieldFact, type found, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
 import { useMutation } from '@tanstack/react-query';
 import { v7 as uuidv7 } from 'uuid';
-import { keepFact, keepFound, keepPhoto, type NewFact } from '../lib/outbox.ts';
+import { keepFact, keepFound, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
+import { askToStay, roomOnPhone } from '../lib/room.ts';
 import { ApiProblem } from '../lib/problem.ts';
 import { useMe } from './useMe.ts';
 
@@ -33,6 +34,8 @@ export function useKeepPhoto(jobId: string) {
     mutationFn: async ({ file, ...about }) => {
       if (!photoTypes.includes(file.type)) throw new ApiProblem('photo.notAnImage');
       if (file.size > largestPhoto) throw new ApiProblem('photo.tooLarge', { params: { max: largestPhoto } });
+      await askToStay();
+      if ((await roomOnPhone()).isFull) throw new ApiProblem('phone.full');
       // A copy, because the file of the camera may be gone by the time it is sent.
       const bytes = await file.arrayBuffer();
       const id = uuidv7();
@@ -48,6 +51,12 @@ export function useKeepPhoto(jobId: string) {
 export function useKeepFact(jobId: string) {
   const memberId = useMemberId();
   return useMutation<FieldFact, Error, NewFact>({ networkMode: 'always', mutationFn: (fact) => keepFact(memberId, jobId, fact) });
+}
+
+/** Keeps one fact about an entry of a survey on this phone; it is on the disk when the promise is kept. */
+export function useKeepSurveyFact(jobId: string, surveyId: string) {
+  const memberId = useMemberId();
+  return useMutation<SurveyFact, Error, SurveyDraft>({ networkMode: 'always', mutationFn: (draft) => keepSurveyFact(memberId, jobId, surveyId, draft) });
 }
 
 export function useKeepFound(jobId: string) {

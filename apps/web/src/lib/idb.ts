@@ -4,16 +4,18 @@ export interface Store {
   readonly all: () => Promise<unknown[]>;
   readonly put: (value: unknown, key?: IDBValidKey) => Promise<IDBValidKey>;
   readonly remove: (key: IDBValidKey) => Promise<unknown>;
+  readonly clear: () => Promise<unknown>;
 }
 
-const stores = { outbox: { keyPath: 'at', autoIncrement: true }, devices: {} } as const;
+const stores = { outbox: { keyPath: 'at', autoIncrement: true }, devices: {}, answers: {} } as const;
 export type StoreName = keyof typeof stores;
 
 let opened: Promise<IDBDatabase> | null = null;
 
 /** Runs `work` in one transaction over these stores: all of it is kept, or none. It may await nothing but the stores. */
 export async function inStores<const N extends StoreName, T>(names: readonly N[], mode: 'readonly' | 'readwrite', work: (at: Record<N, Store>) => Promise<T>): Promise<T> {
-  const transaction = (await database()).transaction([...names], mode);
+  // On the disk before anybody is told that it is kept, also when the battery falls out.
+  const transaction = (await database()).transaction([...names], mode, { durability: 'strict' });
   const ended = new Promise<void>((resolve, reject) => {
     transaction.oncomplete = () => resolve();
     transaction.onabort = () => reject(transaction.error ?? new Error('the phone did not keep it'));
@@ -25,9 +27,11 @@ export async function inStores<const N extends StoreName, T>(names: readonly N[]
 
 function database(): Promise<IDBDatabase> {
   opened ??= new Promise<IDBDatabase>((resolve, reject) => {
-    const request = indexedDB.open('yardfall', 1);
+    const request = indexedDB.open('yardfall', 2);
     request.onupgradeneeded = () => {
-      for (const [name, options] of Object.entries(stores)) request.result.createObjectStore(name, options);
+      for (const [name, options] of Object.entries(stores)) {
+        if (!request.result.objectStoreNames.contains(name)) request.result.createObjectStore(name, options);
+      }
     };
     request.onsuccess = () => {
       // Another tab with a newer page must not be kept waiting.
@@ -51,6 +55,7 @@ function storeOf(store: IDBObjectStore): Store {
     all: () => settled(store.getAll()),
     put: (value, key) => settled(key === undefined ? store.put(value) : store.put(value, key)),
     remove: (key) => settled(store.delete(key)),
+    clear: () => settled(store.clear()),
   };
 }
 

@@ -1,6 +1,6 @@
 import { Problem, type ErrorCode } from '@yardfall/contracts';
 
-export type ApiProblemCode = ErrorCode | 'offline' | 'unreadableAnswer';
+export type ApiProblemCode = ErrorCode | 'offline' | 'unreadableAnswer' | 'phone.full';
 type ProblemParams = Problem['params'];
 
 /** What the office answered instead of the thing asked for, or that it could not be reached. */

@@ -1,6 +1,7 @@
 import type { Endpoint, ParamsOf, QueryInput, ResponseOf } from '@yardfall/contracts';
 import { queryOptions } from '@tanstack/react-query';
-import { call, type Answer, type CallInput, type Part } from './api.ts';
+import { ask } from './answers.ts';
+import type { Answer, CallInput, Part } from './api.ts';
 
 export type ReadInput<E extends Endpoint> = Part<'params', ParamsOf<E>> & Part<'query', QueryInput<E>>;
 type ReadArgs<E extends Endpoint> = object extends ReadInput<E> ? [input?: ReadInput<E>] : [input: ReadInput<E>];
@@ -16,6 +17,6 @@ export function read<E extends Endpoint>(endpoint: E, ...[input]: ReadArgs<E>) {
   const asked: { readonly params?: unknown; readonly query?: unknown } = input ?? {};
   return queryOptions({
     queryKey: [endpoint.id, asked.params ?? null, asked.query ?? null] as const,
-    queryFn: ({ signal }) => (call as Call<E>)(endpoint, { ...asked, signal } as CallInput<E>),
+    queryFn: ({ signal }) => (ask as Call<E>)(endpoint, { ...asked, signal } as CallInput<E>),
   });
 }

@@ -6,6 +6,8 @@ export function makeQueryClient(): QueryClient {
   return new QueryClient({
     defaultOptions: {
       queries: {
+        // Without a signal the question is asked all the same: this device may know the last answer.
+        networkMode: 'always',
         retry: (failures, error) => failures < 3 && error instanceof ApiProblem && error.passing,
         retryDelay: (attempt) => Math.min(1000 * 2 ** attempt, 8000),
         staleTime: 10_000,

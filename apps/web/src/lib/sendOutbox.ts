@@ -1,4 +1,5 @@
-import { checklists, found, identity, photos, surveyFacts } from '@yardfall/contracts';
+import { checklists, found, identity, photos, surveyFacts, type StoredSurveyFact } from '@yardfall/contracts';
+import { rememberDelivered } from './answers.ts';
 import { call } from './api.ts';
 import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxSurveyFact } from './outbox.ts';
 import { ApiProblem } from './problem.ts';
@@ -6,6 +7,8 @@ import { ApiProblem } from './problem.ts';
 export interface Sender {
   readonly id: string;
   readonly name: string;
+  /** Told before the facts leave the outbox, so that no page shows less in between. */
+  readonly onDelivered?: (jobId: string, facts: readonly StoredSurveyFact[]) => void;
 }
 
 const factsAtOnce = 100;
@@ -65,7 +68,10 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     await call(found.report, { params, body: first.report, idempotencyKey: first.id });
   } else if (first.kind === 'surveyFact') {
     await register(sender);
-    await call(surveyFacts.record, { params, body: { facts: batch.filter((entry): entry is OutboxSurveyFact => entry.kind === 'surveyFact').map(({ fact }) => fact) } });
+    const facts = batch.filter((entry): entry is OutboxSurveyFact => entry.kind === 'surveyFact').map(({ fact }) => fact);
+    const { data } = await call(surveyFacts.record, { params, body: { facts } });
+    await rememberDelivered(first.jobId, data.facts);
+    sender.onDelivered?.(first.jobId, data.facts);
   } else {
     await register(sender);
     await call(checklists.record, { params, body: { facts: batch.filter((entry): entry is OutboxFact => entry.kind === 'fact').map(({ fact }) => fact) } });

@@ -178,6 +178,10 @@ export const errors = catalogue({
     en: 'Something went wrong in the office and this was not stored. Try again; if it happens twice, tell the owner the number {requestId:text}.',
     es: 'Algo falló en la oficina y esto no se guardó. Intente otra vez; si vuelve a pasar, dígale al dueño el número {requestId:text}.',
   },
+  'errors.phone.full': {
+    en: 'This phone has no room left for a photo, so none was taken. Let what waits go to the office, or free some room.',
+    es: 'En este teléfono ya no cabe una foto, así que no se tomó. Deje que salga a la oficina lo que espera, o libere espacio.',
+  },
   'errors.offline': {
     en: 'The office cannot be reached from here. What you typed is still on this page; try again when there is a signal.',
     es: 'Desde aquí no se alcanza la oficina. Lo que escribió sigue en esta página; intente otra vez cuando haya señal.',

@@ -79,6 +79,12 @@ export const surveys = catalogue({
   'surveys.withMargin': { en: 'With 2 in of margin', es: 'Con 2 pulgadas de margen' },
   'surveys.shortBy': { en: 'short by {height:level}', es: 'faltan {height:level}' },
   'surveys.toSpare': { en: '{height:level} to spare', es: 'sobran {height:level}' },
+  'surveys.reason.deviceCutOff': { en: 'Set aside: this phone was cut off', es: 'Apartado: este teléfono fue desconectado' },
+  'surveys.reason.otherJob': { en: 'Kept on record, not counted: it belongs to another job', es: 'Guardado, sin contar: es de otro trabajo' },
+  'surveys.reason.officeOnly': { en: 'Kept on record, not counted: owner or estimator surveys', es: 'Guardado, sin contar: el dueño o el estimador levanta' },
+  'surveys.reason.jobClosed': { en: 'Kept on record, not counted: the job is over', es: 'Guardado, sin contar: el trabajo terminó' },
+  'surveys.reason.surveyFull': { en: 'Kept on record, not counted: the survey holds no more of these', es: 'Guardado, sin contar: el levantamiento no admite más' },
+  'surveys.reason.sameIdOtherFact': { en: 'Kept on record, not counted: another record has the same number', es: 'Guardado, sin contar: otro registro tiene el mismo número' },
   'surveys.disputed': { en: 'Two phones recorded different things here. Choose the right one; the first recorded stands until then.', es: 'Dos teléfonos anotaron cosas distintas aquí. Elija la correcta; hasta entonces vale la primera anotada.' },
   'surveys.pointNotShot': { en: '{point:text} has a role but was not shot.', es: '{point:text} tiene un papel pero no se leyó.' },
 });

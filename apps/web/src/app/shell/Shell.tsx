@@ -1,6 +1,7 @@
 import { Link, Outlet } from '@tanstack/react-router';
 import { OnThisPhone } from '../../components/OnThisPhone.tsx';
 import { useMe } from '../../hooks/useMe.ts';
+import { useStock } from '../../hooks/useStock.ts';
 import { useText } from '../../lib/reader.tsx';
 import { Sheet } from './Sheet.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
@@ -10,7 +11,7 @@ export function Shell() {
   const { me } = useMe();
   const member = me?.kind === 'member';
   return (
-    <Sheet title={<TitleBlock home={(mark) => <Link to="/" className="title-mark">{mark}</Link>} nav={member ? <Nav /> : undefined} />} foot={member ? <OnThisPhone /> : null}>
+    <Sheet title={<TitleBlock home={(mark) => <Link to="/" className="title-mark">{mark}</Link>} nav={member ? <Nav /> : undefined} />} foot={member ? <><Away /><OnThisPhone /></> : null}>
       <Outlet />
     </Sheet>
   );
@@ -25,6 +26,13 @@ function Nav() {
       {may('jobs.create') ? <Link to="/jobs" activeOptions={{ exact: true }}>{t('jobs.all')}</Link> : null}
       {may('jobs.create') ? <Link to="/jobs/new">{t('ui.newJob')}</Link> : null}
       {may('company.read') ? <Link to="/company">{t('ui.company')}</Link> : null}
+      <Link to="/waits">{t('ui.waits.title')}</Link>
     </nav>
   );
+}
+
+/** Says so while the pages are shown from what the phone took along; mounted, it takes along what a day needs. */
+function Away() {
+  const { t } = useText();
+  return useStock() ? <p className="no-print faint sheet-away" role="status">{t('ui.waits.away')}</p> : null;
 }

@@ -1,0 +1,50 @@
+import type { ErrorCode } from '@yardfall/contracts';
+import { useState } from 'react';
+import { Button } from '../../../components/Button.tsx';
+import { Empty } from '../../../components/Empty.tsx';
+import { useOutbox } from '../../../hooks/useOutbox.ts';
+import { useProblemText } from '../../../hooks/useProblemText.ts';
+import { markRefused, pictureOf, removeEntries, type OutboxEntry } from '../../../lib/outbox.ts';
+import { ApiProblem } from '../../../lib/problem.ts';
+import { useText } from '../../../lib/reader.tsx';
+import { timeOf } from '../model/entries.ts';
+import './Waits.css';
+
+/** Everything that was recorded on this phone and is not in the office, oldest first, with its state and why. */
+export function WaitingEntries() {
+  const { t } = useText();
+  const entries = useOutbox();
+  if (entries.length === 0) return <Empty what={t('ui.waits.none')} why={t('ui.waits.noneWhy')} />;
+  return <ol className="waits">{entries.map((entry) => <li key={entry.at}><Waiting entry={entry} /></li>)}</ol>;
+}
+
+function Waiting({ entry }: { readonly entry: OutboxEntry }) {
+  const { t, say, q } = useText();
+  const sentence = useProblemText();
+  const at = timeOf(entry);
+  return (
+    <>
+      {entry.kind === 'photo' ? <img src={pictureOf(entry)} alt="" /> : null}
+      <div>
+        <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{entry.kind === 'surveyFact' ? ` · ${say(`ui.waits.entry.${entry.fact.kind}`)}` : null}</p>
+        {at === null ? null : <p className="faint">{q('dateTime', at)}</p>}
+        <p>{entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>
+        {entry.refused === null ? null : <Decide entry={entry} />}
+      </div>
+    </>
+  );
+}
+
+/** What the office refused stays until a person decides. */
+function Decide({ entry }: { readonly entry: OutboxEntry }) {
+  const { t } = useText();
+  const [sure, setSure] = useState(false);
+  return (
+    <div className="row">
+      <Button size="crew" onClick={() => void markRefused([entry], null)}>{t('ui.tryAgain')}</Button>
+      {sure
+        ? <Button size="crew" kind="danger" onClick={() => void removeEntries([entry])}>{t('ui.phone.throwAway')}</Button>
+        : <Button size="crew" kind="text" onClick={() => setSure(true)}>{t('ui.phone.setAside')}</Button>}
+    </div>
+  );
+}

@@ -1,0 +1,32 @@
+import type { FoldedEntry, SurveyChoice, SurveyDraft } from '@yardfall/contracts';
+import type { OutboxEntry } from '../../../lib/outbox.ts';
+
+/** When it was recorded; a report has no time of its own. */
+export function timeOf(entry: OutboxEntry): string | null {
+  if (entry.kind === 'photo') return entry.meta.takenAt;
+  return entry.kind === 'found' ? null : entry.fact.deviceTime;
+}
+
+export type ChoiceLine =
+  | { readonly kind: 'text'; readonly value: string }
+  | { readonly kind: 'level'; readonly value: number }
+  | { readonly kind: 'code'; readonly value: string };
+
+/** What a choice says, line by line: names, levels in metres, and codes of the catalogues. */
+export function linesOf({ value }: SurveyChoice): readonly ChoiceLine[] {
+  if (value === null) return [{ kind: 'code', value: 'ui.waits.struck' }];
+  if (typeof value === 'string') return [{ kind: 'code', value: `surveys.mode.${value}` }];
+  if (Array.isArray(value)) return value.map(({ level }) => ({ kind: 'level', value: level }));
+  return Object.entries(value).flatMap(([name, one]): ChoiceLine[] => {
+    if (name === 'id' || name === 'place') return [];
+    if (name === 'role') return [{ kind: 'code', value: `surveys.role.${String(one)}` }];
+    if (typeof one === 'string') return one === '' ? [] : [{ kind: 'text', value: one }];
+    return typeof one === 'number' ? [{ kind: 'level', value: one }] : [];
+  });
+}
+
+/** The fact with which a person chooses: it knows of all that was said. */
+export function chosen({ kind, key, seen }: FoldedEntry, { value }: SurveyChoice): SurveyDraft {
+  if (value === null) return { kind: 'struck', entry: key, seen: [...seen], reason: '' };
+  return { kind, entry: key, seen: [...seen], value } as SurveyDraft;
+}

@@ -1,0 +1,90 @@
+import { checklists, designs, found, identity, jobs, locates, photos, surveyFacts, surveys, type Endpoint, type Me, type ResponseOf, type StoredSurveyFact } from '@yardfall/contracts';
+import { call, type Answer, type CallInput } from './api.ts';
+import { inStores } from './idb.ts';
+import { ApiProblem } from './problem.ts';
+
+/** What a field user reads without a signal: the jobs, what was surveyed, what is built and what there is to do. No prices, no customers' pages. */
+const keptHere: ReadonlySet<string> = new Set(
+  [identity.me, jobs.list, jobs.read, surveys.list, surveys.read, surveyFacts.list, checklists.read, designs.list, designs.read, photos.list, found.list, locates.list].map(({ id }) => id),
+);
+const ownerKey = 'owner';
+
+let owner: string | null = null;
+let outOfReach = false;
+const listeners = new Set<() => void>();
+
+/** Whether the last question found no office, and was answered from this device. */
+export function isOutOfReach(): boolean {
+  return outOfReach;
+}
+
+export function onReach(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/** Asks the office; while it cannot be reached, its last answer to the same question stands in, when this device keeps that. */
+export async function ask<E extends Endpoint>(endpoint: E, input: CallInput<E>): Promise<Answer<ResponseOf<E>>> {
+  const send = call as (endpoint: E, input: CallInput<E>) => Promise<Answer<ResponseOf<E>>>;
+  if (!keptHere.has(endpoint.id)) return send(endpoint, input);
+  const key = keyFor(endpoint, input);
+  try {
+    const answer = await send(endpoint, input);
+    setReach(false);
+    // A page that cannot keep (private mode, full disk) still shows.
+    await remember(endpoint, key, answer).catch(() => undefined);
+    return answer;
+  } catch (error) {
+    if (!(error instanceof ApiProblem) || !error.passing) throw error;
+    const kept = await inStores(['answers'], 'readonly', ({ answers }) => answers.get(key)).catch(() => undefined);
+    if (kept === undefined) throw error;
+    setReach(true);
+    return kept as Answer<ResponseOf<E>>;
+  }
+}
+
+/** Nothing of one person stays for the next: at signing out, and when somebody else signs in. What waits to be sent is not touched. */
+export async function forgetAnswers(): Promise<void> {
+  owner = null;
+  await inStores(['answers'], 'readwrite', ({ answers }) => answers.clear());
+}
+
+export type FactsOfJob = ResponseOf<typeof surveyFacts.list>;
+
+/** Facts that have just arrived, put into what is known of the job, so that a phone never shows less than it sent. */
+export function withDelivered(known: FactsOfJob, delivered: readonly StoredSurveyFact[]): FactsOfJob {
+  const same = (a: StoredSurveyFact) => delivered.some((b) => b.fact.id === a.fact.id && b.reason === a.reason);
+  return { ...known, facts: [...known.facts.filter((one) => !same(one)), ...delivered] };
+}
+
+export async function rememberDelivered(jobId: string, delivered: readonly StoredSurveyFact[]): Promise<void> {
+  const key = keyFor(surveyFacts.list, { params: { jobId } });
+  await inStores(['answers'], 'readwrite', async ({ answers }) => {
+    const kept = (await answers.get(key)) as Answer<FactsOfJob> | undefined;
+    if (kept !== undefined) await answers.put({ ...kept, data: withDelivered(kept.data, delivered) }, key);
+  });
+}
+
+async function remember(endpoint: Endpoint, key: string, answer: Answer<unknown>): Promise<void> {
+  if (endpoint.id === identity.me.id) await ownedBy(answer.data as Me);
+  if (owner === null) return;
+  await inStores(['answers'], 'readwrite', ({ answers }) => answers.put(answer, key));
+}
+
+async function ownedBy({ kind, id }: Me): Promise<void> {
+  const before = await inStores(['answers'], 'readonly', ({ answers }) => answers.get(ownerKey));
+  if (before !== undefined && before !== id) await forgetAnswers();
+  owner = kind === 'member' ? id : null;
+  if (owner !== null && before !== id) await inStores(['answers'], 'readwrite', ({ answers }) => answers.put(id, ownerKey));
+}
+
+function keyFor(endpoint: Endpoint, input: object): string {
+  const { params, query }: { readonly params?: unknown; readonly query?: unknown } = input;
+  return JSON.stringify([endpoint.id, params ?? null, query ?? null]);
+}
+
+function setReach(next: boolean): void {
+  if (outOfReach === next) return;
+  outOfReach = next;
+  for (const listener of listeners) listener();
+}
