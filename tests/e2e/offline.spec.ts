@@ -30,7 +30,7 @@ async function readyForTheYard(page: Page, jobId: string): Promise<void> {
       const keys = open.result.transaction('answers').objectStore('answers').getAllKeys();
       keys.onsuccess = () => {
         open.result.close();
-        resolve(['jobs.read', 'checklists.read', 'designs.read', 'surveyFacts.list'].every((what) => keys.result.some((key) => String(key).includes(what) && String(key).includes(id))));
+        resolve(['jobs.read', 'checklists.read', 'designs.read', 'surveyFacts.list'].every((what) => keys.result.some((key) => typeof key === 'string' && key.includes(what) && key.includes(id))));
       };
     };
   }), jobId)).toBe(true);

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { foldSurvey, type FoldedSurvey, type PlacedReading, type ResponseOf, type Survey, type StoredSurveyFact, type SurveyDraft, type SurveyFact, type surveyFacts } from '@yardfall/contracts';
-import { v7 as uuidv7 } from 'uuid';
+import { newId } from '../../apps/api/src/common/ids.ts';
 import type { Person } from './actors.ts';
 import { get, post } from './builders.ts';
 
@@ -24,11 +24,11 @@ export class Surveyor {
 
   fact(surveyId: string, draft: SurveyDraft, changes: Partial<SurveyFact> = {}): SurveyFact {
     this.seq += 1;
-    return { ...draft, id: uuidv7(), deviceId: this.id, seq: this.seq, deviceTime: '2026-03-02T14:00:00Z', factVersion: 1, jobId: this.jobId, surveyId, ...changes } as SurveyFact;
+    return { ...draft, id: newId(), deviceId: this.id, seq: this.seq, deviceTime: '2026-03-02T14:00:00Z', factVersion: 1, jobId: this.jobId, surveyId, ...changes } as SurveyFact;
   }
 
   reading(surveyId: string, reading: Partial<PlacedReading> = {}, seen: readonly string[] = []): SurveyFact {
-    const value = { id: uuidv7(), point: 'P', backsight: null, intermediate: 1, foresight: null, direct: null, note: '', place: 1, pin: null, photoIds: [], ...reading };
+    const value = { id: newId(), point: 'P', backsight: null, intermediate: 1, foresight: null, direct: null, note: '', place: 1, pin: null, photoIds: [], ...reading };
     return this.fact(surveyId, { kind: 'reading', entry: `reading:${value.id}`, seen: [...seen], value });
   }
 

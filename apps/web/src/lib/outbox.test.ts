@@ -1,0 +1,42 @@
+import 'fake-indexeddb/auto';
+import type { SurveyDraft } from '@yardfall/contracts';
+import { describe, expect, test } from 'vitest';
+import { keepPhoto, keepSurveyFact, loadOutbox, markRefused, outboxNow, removeEntries } from './outbox.ts';
+import { photosIn } from './room.ts';
+
+const begun: SurveyDraft = { kind: 'begun', entry: 'survey', seen: [], value: { name: 'Visit' } };
+const mine = (memberId: string) => outboxNow().filter((entry) => entry.memberId === memberId);
+
+describe('what is recorded on a phone', () => {
+  test('has a number of its own for each fact of a person, also when many are recorded at once', async () => {
+    const facts = await Promise.all(Array.from({ length: 12 }, () => keepSurveyFact('ana', 'job', 'survey', begun)));
+    expect(facts.map(({ seq }) => seq).sort((a, b) => a - b)).toEqual(Array.from({ length: 12 }, (_, index) => index + 1));
+    expect(new Set(facts.map(({ deviceId }) => deviceId)).size).toBe(1);
+    expect((await keepSurveyFact('ben', 'job', 'survey', begun)).seq).toBe(1);
+    expect(mine('ana')).toHaveLength(12);
+  });
+  test('is there after the page was opened anew, with the bytes of its photos', async () => {
+    const bytes = new Uint8Array([255, 216, 255, 1, 2, 3]);
+    await keepPhoto({ id: 'photo', memberId: 'cid', jobId: 'job', meta: { id: 'photo' } as never, file: new Blob([bytes]) });
+    await loadOutbox();
+    const [entry] = mine('cid');
+    if (entry?.kind !== 'photo') throw new Error('no photo');
+    expect(new Uint8Array(await entry.file.arrayBuffer())).toEqual(bytes);
+  });
+  test('stays with its reason when the office refuses it, until a person decides', async () => {
+    await keepSurveyFact('dee', 'job', 'survey', begun);
+    await markRefused(mine('dee'), 'notFound');
+    await loadOutbox();
+    expect(mine('dee').map(({ refused }) => refused)).toEqual(['notFound']);
+    await markRefused(mine('dee'), null);
+    expect(mine('dee').map(({ refused }) => refused)).toEqual([null]);
+    await removeEntries(mine('dee'));
+    expect(mine('dee')).toEqual([]);
+  });
+});
+
+describe('the room of a phone in photos', () => {
+  test('leaves fifty megabytes to work in, and is none below that', () => {
+    expect([photosIn(150_000_000, 5_000_000), photosIn(54_999_999, 5_000_000), photosIn(10, 5_000_000)]).toEqual([20, 0, 0]);
+  });
+});
