@@ -46,8 +46,8 @@ async function record(page: Page, bytes: Buffer, name: string): Promise<void> {
 }
 
 /** A step that one touch proves or goes on with, and that nothing holds. */
-function isOpenTick({ state, heldBy, requirement: { evidence, signers } }: ChecklistItem): boolean {
-  return (state === 'open' || state === 'started') && heldBy.length === 0 && evidence.includes('tick') && !signers.includes('owner');
+function isOpenTick({ missing, heldBy, requirement: { signers } }: ChecklistItem): boolean {
+  return heldBy.length === 0 && missing.includes('tick') && !signers.includes('owner');
 }
 
 function wordsOf({ requirement }: ChecklistItem): RegExp {
