@@ -36,7 +36,10 @@ test.describe.serial('in the yard', () => {
 
     await test.step('the page is on the phone before the signal goes', async () => {
       await page.goto(`/jobs/${jobId}/yard`);
+      await page.evaluate(async () => { await navigator.serviceWorker.ready; });
       await expect(page.getByRole('heading', { level: 1, name: `In the yard: ${title}` })).toBeVisible();
+      await expect(page.getByRole('button', { name: 'Begin the book' })).toBeVisible();
+      await page.waitForLoadState('networkidle');
       await context.setOffline(true);
     });
 
@@ -65,19 +68,21 @@ test.describe.serial('in the yard', () => {
       }
     });
 
-    await test.step('the page is closed and opened again in reach of the office', async () => {
-      const { body } = await api<{ items: Survey[] }>(person, 'GET', `/jobs/${jobId}/surveys`).catch(() => ({ body: { items: [] as Survey[] } }));
-      expect(body.items).toEqual([]);
+    await test.step('the page is closed and opened again, still without a signal', async () => {
       await page.close();
-      await context.setOffline(false);
       page = await context.newPage();
       await page.setViewportSize(phone);
       await page.goto(`/jobs/${jobId}/yard`);
       await expect(rows(page)).toHaveCount(shots.length);
+      await expect(rows(page).filter({ hasText: 'on this phone' })).toHaveCount(shots.length);
       await expect(rows(page).filter({ hasText: '1 photo' })).toHaveCount(3);
+      await expect(page.locator('.yard-verdict')).toContainText(/Gravity is short by 0\.9\sft to Outlet/);
+      const { body } = await api<{ items: Survey[] }>(person, 'GET', `/jobs/${jobId}/surveys`);
+      expect(body.items).toEqual([]);
     });
 
-    await test.step('everything arrives once', async () => {
+    await test.step('back in reach everything arrives once', async () => {
+      await context.setOffline(false);
       await expect(rows(page).filter({ hasText: 'in the office' })).toHaveCount(shots.length, { timeout: 90_000 });
       const { body: { items } } = await api<{ items: Survey[] }>(person, 'GET', `/jobs/${jobId}/surveys`);
       expect(items).toHaveLength(1);

@@ -27,19 +27,6 @@ function waitingFacts(entries: readonly OutboxEntry[], jobId: string): SurveyFac
   return entries.flatMap((entry) => (entry.kind === 'surveyFact' && entry.jobId === jobId && entry.refused === null ? [entry.fact] : []));
 }
 
-/** What left this phone and is not yet in the list that was read last: it must not vanish from the book in between. */
-const sent = new Map<string, SurveyFact>();
-
-function known(stored: Stored, entries: readonly OutboxEntry[], jobId: string): SurveyOnPhone[] {
-  const waiting = waitingFacts(entries, jobId);
-  const here = new Set(entries.map(({ id }) => id));
-  const listed = new Set(stored.facts.map(({ fact }) => fact.id));
-  const between = [...sent.values()].filter((fact) => fact.jobId === jobId && !here.has(fact.id) && !listed.has(fact.id));
-  for (const fact of waiting) sent.set(fact.id, fact);
-  for (const id of listed) sent.delete(id);
-  return together({ ...stored, facts: [...stored.facts, ...between.map((fact): JudgedSurveyFact => ({ fact, verdict: 'kept' }))] }, waiting);
-}
-
 /** Surveys by their id, which are in the order in which they began. */
 function together(stored: Stored, waiting: readonly SurveyFact[]): SurveyOnPhone[] {
   const ids = [...new Set([...stored.surveys.map(({ surveyId }) => surveyId), ...stored.facts.map(({ fact }) => fact.surveyId), ...waiting.map(({ surveyId }) => surveyId)])].sort();
@@ -68,9 +55,9 @@ export function useSurveyFacts(jobId: string): SurveyFactsHere {
   const { data, error, isPending, fetchStatus } = useQuery(query);
   const entries = useOutbox();
   const stored = data?.data ?? none;
-  const surveys = useMemo(() => known(stored, entries, jobId), [stored, entries, jobId]);
+  const surveys = useMemo(() => together(stored, waitingFacts(entries, jobId)), [stored, entries, jobId]);
   const keep: SurveyFactsHere['keep'] = async (surveyId, drafts) => {
-    const now = () => known(queries.getQueryData<{ data: Stored }>(query.queryKey)?.data ?? none, outboxNow().filter((entry) => entry.memberId === memberId), jobId).find(({ id }) => id === surveyId);
+    const now = () => together(queries.getQueryData(query.queryKey)?.data ?? none, waitingFacts(outboxNow().filter((entry) => entry.memberId === memberId), jobId)).find(({ id }) => id === surveyId);
     for (const draft of drafts(now())) {
       const survey = now();
       const seen = survey === undefined ? [] : foldSurvey(survey.facts, survey.base).entries.find(({ key }) => key === draft.entry)?.seen ?? [];
