@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import express, { type NextFunction, type Request, type Response } from 'express';
@@ -26,7 +26,9 @@ const types: Readonly<Record<string, string>> = { '.js': 'text/javascript; chars
 
 /** The build puts a compressed copy beside each file of text; whoever takes it gets that one. */
 function compressed(folder: string) {
-  const copies = new Set(readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.br')).map((name) => `/${name.split(path.sep).join('/')}`));
+  // While the page is being developed there is no build.
+  const files = existsSync(folder) ? readdirSync(folder, { recursive: true, encoding: 'utf8' }) : [];
+  const copies = new Set(files.filter((name) => name.endsWith('.br')).map((name) => `/${name.split(path.sep).join('/')}`));
   return (request: Request, response: Response, next: NextFunction): void => {
     const type = types[path.extname(request.path)];
     if (type === undefined || !copies.has(`${request.path}.br`)) {

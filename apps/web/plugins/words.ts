@@ -28,7 +28,7 @@ export function words(): Plugin {
     load(id) {
       const file = files.get(id.slice(1));
       if (file) return `export default ${JSON.stringify(file())};`;
-      if (!/packages\/text\/src\/messages\.ts$/.test(id)) return null;
+      if (!id.endsWith('/packages/text/src/messages.ts')) return null;
       return `export const messages = ${JSON.stringify(Object.fromEntries(Object.entries(messages).filter(([code]) => inBoth.test(code))))};`;
     },
   };
