@@ -1,10 +1,6 @@
-import { checklists, found, jobs, photos, surveyFacts, surveys } from '@yardfall/contracts';
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { loadOutbox, onOutbox, outboxNow, type OutboxEntry } from '../lib/outbox.ts';
-import { withDelivered } from '../lib/answers.ts';
-import { keyOf, read } from '../lib/query.ts';
-import { sendOutbox, type Sender } from '../lib/sendOutbox.ts';
 import { useMe } from './useMe.ts';
 
 /** What this person recorded on this phone that is not in the office yet. */
@@ -28,12 +24,10 @@ export function useSending(): { readonly problem: unknown; readonly sendNow: () 
   const name = me?.name ?? '';
   const send = useCallback(async () => {
     if (id === null) return;
-    const onDelivered: Sender['onDelivered'] = (jobId, facts) => {
-      queries.setQueryData(read(surveyFacts.list, { params: { jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: withDelivered(old.data, facts) }));
-    };
-    const sent = await sendOutbox({ id, name, onDelivered });
+    const sending = await sendingCode();
+    if (sending === null) return; // without a network it cannot come; the next round asks again
+    await sending.deliver(queries, { id, name });
     setProblem(null);
-    if (sent) await Promise.all(changedBySending.map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
   }, [id, name, queries]);
   const sendNow = useCallback(() => void send().catch(setProblem), [send]);
   useEffect(() => {
@@ -63,4 +57,5 @@ export function useSending(): { readonly problem: unknown; readonly sendNow: () 
   return { problem, sendNow };
 }
 
-const changedBySending = [checklists.read, photos.list, found.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read];
+/** What sends comes when something waits, or with the provisions of a page that rests. */
+const sendingCode = () => import('../lib/deliver.ts').catch(() => null);

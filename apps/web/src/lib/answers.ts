@@ -1,12 +1,12 @@
-import { checklists, designs, found, identity, jobs, locates, photos, surveyFacts, surveys, type Endpoint, type Me, type ResponseOf, type StoredSurveyFact } from '@yardfall/contracts';
+import type { Endpoint, Me, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
 import { call, type Answer, type CallInput } from './api.ts';
 import { inStores } from './idb.ts';
 import { ApiProblem } from './problem.ts';
 
-/** What a field user reads without a signal: the jobs, what was surveyed, what is built and what there is to do. No prices, no customers' pages. */
-const keptHere: ReadonlySet<string> = new Set(
-  [identity.me, jobs.list, jobs.read, surveys.list, surveys.read, surveyFacts.list, checklists.read, designs.list, designs.read, photos.list, found.list, locates.list].map(({ id }) => id),
-);
+/** What a field user reads without a signal: the jobs, what was surveyed, what is built and what there is to do. No prices, no customers' pages. By name: every first page carries this file, and the endpoints themselves bring their schemas. */
+export const keptHere: ReadonlySet<string> = new Set([
+  'identity.me', 'jobs.list', 'jobs.read', 'surveys.list', 'surveys.read', 'surveyFacts.list', 'checklists.read', 'designs.list', 'designs.read', 'photos.list', 'found.list', 'locates.list',
+]);
 const ownerKey = 'owner';
 
 let owner: string | null = null;
@@ -27,7 +27,7 @@ export function onReach(listener: () => void): () => void {
 export async function ask<E extends Endpoint>(endpoint: E, input: CallInput<E>): Promise<Answer<ResponseOf<E>>> {
   const send = call as (endpoint: E, input: CallInput<E>) => Promise<Answer<ResponseOf<E>>>;
   if (!keptHere.has(endpoint.id)) return send(endpoint, input);
-  const key = keyFor(endpoint, input);
+  const key = keyFor(endpoint.id, input);
   try {
     const answer = await send(endpoint, input);
     setReach(false);
@@ -58,7 +58,7 @@ export function withDelivered(known: FactsOfJob, delivered: readonly StoredSurve
 }
 
 export async function rememberDelivered(jobId: string, delivered: readonly StoredSurveyFact[]): Promise<void> {
-  const key = keyFor(surveyFacts.list, { params: { jobId } });
+  const key = keyFor('surveyFacts.list', { params: { jobId } });
   await inStores(['answers'], 'readwrite', async ({ answers }) => {
     const kept = (await answers.get(key)) as Answer<FactsOfJob> | undefined;
     if (kept !== undefined) await answers.put({ ...kept, data: withDelivered(kept.data, delivered) }, key);
@@ -66,7 +66,7 @@ export async function rememberDelivered(jobId: string, delivered: readonly Store
 }
 
 async function remember(endpoint: Endpoint, key: string, answer: Answer<unknown>): Promise<void> {
-  if (endpoint.id === identity.me.id) await ownedBy(answer.data as Me);
+  if (endpoint.id === 'identity.me') await ownedBy(answer.data as Me);
   if (owner === null) return;
   await inStores(['answers'], 'readwrite', ({ answers }) => answers.put(answer, key));
 }
@@ -78,9 +78,9 @@ async function ownedBy({ kind, id }: Me): Promise<void> {
   if (owner !== null && before !== id) await inStores(['answers'], 'readwrite', ({ answers }) => answers.put(id, ownerKey));
 }
 
-function keyFor(endpoint: Endpoint, input: object): string {
+function keyFor(id: string, input: object): string {
   const { params, query }: { readonly params?: unknown; readonly query?: unknown } = input;
-  return JSON.stringify([endpoint.id, params ?? null, query ?? null]);
+  return JSON.stringify([id, params ?? null, query ?? null]);
 }
 
 function setReach(next: boolean): void {

@@ -1,0 +1,16 @@
+import { checklists, found, jobs, photos, surveyFacts, surveys } from '@yardfall/contracts';
+import type { QueryClient } from '@tanstack/react-query';
+import { withDelivered } from './answers.ts';
+import { keyOf, read } from './query.ts';
+import { sendOutbox, type Sender } from './sendOutbox.ts';
+
+const changedBySending = [checklists.read, photos.list, found.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read];
+
+/** Sends what waits on this phone, and lets the page see what has arrived. */
+export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 'name'>): Promise<void> {
+  const onDelivered: Sender['onDelivered'] = (jobId, facts) => {
+    queries.setQueryData(read(surveyFacts.list, { params: { jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: withDelivered(old.data, facts) }));
+  };
+  const sent = await sendOutbox({ ...person, onDelivered });
+  if (sent) await Promise.all(changedBySending.map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
+}
