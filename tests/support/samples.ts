@@ -7,7 +7,7 @@ import { Worker } from '../../apps/api/src/common/worker.ts';
 import { ternHollowSurvey } from '../../apps/api/src/seed/sites/ternHollow.survey.ts';
 import { inRoot } from '../../tools/paths.mjs';
 import { key, makePerson, type Person } from './actors.ts';
-import { call as newCall, get, post, releasedJob, siteDocument } from './builders.ts';
+import { call as newCall, get, post, siteDocument } from './builders.ts';
 import type { Call } from './calls.ts';
 import { picture, sendPhoto, sha256 } from './work.ts';
 import type { World } from './world.ts';
@@ -39,7 +39,7 @@ const photo = (world: World): Promise<Photo> =>
     await world.test.app.get(Worker).drain();
     return body as Photo;
   });
-const report = (world: World): Promise<FoundReport> => post(world.ours.crew.agent, `/jobs/${world.jobId}/found`, { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] }, 201);
+const report = (world: World, jobId = world.jobId): Promise<FoundReport> => post(world.office, `/jobs/${jobId}/found`, { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] }, 201);
 
 /** The first fact of a survey that nobody knows yet. */
 function begun(jobId: string, deviceId: string): object {
@@ -233,12 +233,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   'locates.close': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: {} }),
   'found.list': ofJob,
   'found.report': ({ jobId }) => ({ params: { jobId }, body: { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] } }),
-  'found.draft': async (world) => {
-    // A job of its own: over a draft that somebody else works at, none is opened.
-    const { job } = await world.once('job with findings', () => releasedJob(world.test, world.ours));
-    const { id } = await post<FoundReport>(world.office, `/jobs/${job.id}/found`, { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] }, 201);
-    return { params: { jobId: job.id, reportId: id }, body: {} };
-  },
+  'found.draft': (world) => world.jobApart().then(async (jobId) => ({ params: { jobId, reportId: (await report(world, jobId)).id }, body: {} })),
   'found.answer': async (world) => ({ params: { jobId: world.jobId, reportId: (await report(world)).id }, body: { answer: 'stone under it' } }),
   'proof.list': ofJob,
   'proof.record': async (world) => {

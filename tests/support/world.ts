@@ -62,6 +62,11 @@ export class World {
     return made;
   }
 
+  /** Released, and without a draft that somebody works at. */
+  async jobApart(): Promise<string> {
+    return (await this.once('job apart', () => releasedJob(this.test, this.ours))).job.id;
+  }
+
   plainJob(): Promise<Job> {
     return this.once('plain job', () => newJob(this.ours));
   }
