@@ -1,7 +1,7 @@
 import { chromium } from '@playwright/test';
 import { report } from '../../packages/calc/bench/measure.ts';
 import { CHROMIUM_ARGS, findChromium } from '../../tools/chromium.mjs';
-import { dragBasinInvert, openBigYard } from '../e2e/support/drag.ts';
+import { dragBasinInvert, openYard } from '../e2e/support/drag.ts';
 import { startService } from '../support/processes.ts';
 
 // 25 parts, 200 levels; the basin's invert is dragged for ten seconds at a desk.
@@ -13,7 +13,7 @@ try {
   // People open contexts of their own; addresses of the service are relative there.
   const open = browser.newContext.bind(browser);
   browser.newContext = (options) => open({ ...options, baseURL: service.url });
-  const { person, design } = await openBigYard(browser, 'Bench');
+  const { person, design } = await openYard(browser, 'Bench');
   const frames = (await dragBasinInvert(person.page, design, 10)).sort((a, b) => a - b);
   const at = (share: number): number => frames[Math.min(frames.length - 1, Math.floor(share * frames.length))] ?? 0;
   report('drag of the basin invert, 25 parts, 200 levels: frame, median', at(0.5), 'ms');

@@ -1,7 +1,8 @@
 import { expect, test } from '@playwright/test';
 import { pages } from './pages.ts';
 import { faultsOf } from './support/axe.ts';
-import { openBigYard } from './support/drag.ts';
+import { ternHollow } from './support/bigYard.ts';
+import { openYard } from './support/drag.ts';
 import { part } from './support/office.ts';
 import { phone, signIn, type MemberKind } from './support/people.ts';
 
@@ -23,7 +24,7 @@ for (const role of ['owner', 'estimator', 'crew'] satisfies MemberKind[]) {
 
 test("the estimator's table has none either: levels, a draft with everything open on it, the yard", async ({ browser }) => {
   test.setTimeout(240_000);
-  const { person: { page, context }, design, jobId } = await openBigYard(browser, `Table ${String(Date.now() % 100_000)}`);
+  const { person: { page, context }, design, jobId } = await openYard(browser, `Table ${String(Date.now() % 100_000)}`, ternHollow());
   await design.locator('.part-list').getByRole('button', { name: /^Patio channel/ }).click();
   await part(page, 'Levels');
   await page.getByRole('button', { name: 'Rain', exact: true }).click();

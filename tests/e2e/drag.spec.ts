@@ -1,11 +1,11 @@
 import { expect, test } from '@playwright/test';
 import type { Revision } from '@yardfall/contracts';
-import { dragBasinInvert, openBigYard } from './support/drag.ts';
+import { dragBasinInvert, openYard } from './support/drag.ts';
 import { api } from './support/people.ts';
 
 test('after a drag of the basin invert the page holds the same results as the office, to the last bit', async ({ browser }) => {
   test.setTimeout(240_000);
-  const { person, design, jobId, revisionId } = await openBigYard(browser, `Drag ${String(Date.now() % 100_000)}`);
+  const { person, design, jobId, revisionId } = await openYard(browser, `Drag ${String(Date.now() % 100_000)}`);
   const read = async () => (await api<Revision>(person, 'GET', `/jobs/${jobId}/revisions/${revisionId}`)).body;
   const before = await read();
   const mark = design.locator('[data-results]');

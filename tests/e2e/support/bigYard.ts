@@ -5,9 +5,12 @@ import { inRoot } from '../../../tools/paths.mjs';
 /** Five more gutters and leaders on the roof line. */
 const sides = ['North', 'South', 'Porch', 'Garage', 'Shed'];
 
+/** The demo company's pumped yard. */
+export const ternHollow = (): DesignDocument => JSON.parse(readFileSync(inRoot('prisma', 'seed', 'sites', 'tern-hollow.json'), 'utf8')) as DesignDocument;
+
 /** Tern Hollow as large as a yard of this trade gets: 25 parts and 200 levels. */
 export function bigYard(): DesignDocument {
-  const site = JSON.parse(readFileSync(inRoot('prisma', 'seed', 'sites', 'tern-hollow.json'), 'utf8')) as DesignDocument;
+  const site = ternHollow();
   const { parts } = site.system;
   const copy = (kind: Part['kind'], change: object): Part => ({ ...parts.find((part) => part.kind === kind), ...change }) as Part;
   const more = sides.flatMap((side, at) => [

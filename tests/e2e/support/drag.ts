@@ -11,14 +11,14 @@ export interface OpenDraft {
   readonly revisionId: string;
 }
 
-/** A draft of a large yard, open at the estimator's desk. */
-export async function openBigYard(browser: Browser, title: string): Promise<OpenDraft> {
+/** A draft, of a large yard if nothing else is said, open at the estimator's desk. */
+export async function openYard(browser: Browser, title: string, document = bigYard()): Promise<OpenDraft> {
   const owner = await signIn(browser, 'owner');
   const jobId = await takeCall(owner.page, title);
   await assign(owner.page);
   await owner.context.close();
   const person = await signIn(browser, 'estimator');
-  const { status, body } = await api<Revision>(person, 'POST', `/jobs/${jobId}/designs`, { name: 'Large', document: bigYard(), fromRevisionId: null });
+  const { status, body } = await api<Revision>(person, 'POST', `/jobs/${jobId}/designs`, { name: 'Yard', document, fromRevisionId: null });
   expect(status).toBe(201);
   await person.page.goto(`/jobs/${jobId}`);
   const design = await part(person.page, 'Design');
