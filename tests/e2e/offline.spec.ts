@@ -33,7 +33,7 @@ async function readyForTheYard(page: Page, jobId: string): Promise<void> {
         resolve(['jobs.read', 'checklists.read', 'designs.read', 'surveyFacts.list'].every((what) => keys.result.some((key) => typeof key === 'string' && key.includes(what) && key.includes(id))));
       };
     };
-  }), jobId)).toBe(true);
+  }), jobId), { timeout: 60_000 }).toBe(true);
 }
 
 async function record(page: Page, bytes: Buffer, name: string): Promise<void> {

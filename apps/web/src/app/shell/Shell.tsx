@@ -1,4 +1,4 @@
-import { Link, Outlet } from '@tanstack/react-router';
+import { Link, Outlet, useParams } from '@tanstack/react-router';
 import { OnThisPhone } from '../../components/OnThisPhone.tsx';
 import { useMe } from '../../hooks/useMe.ts';
 import { useStock } from '../../hooks/useStock.ts';
@@ -34,5 +34,6 @@ function Nav() {
 /** Says so while the pages are shown from what the phone took along; mounted, it takes along what a day needs. */
 function Away() {
   const { t } = useText();
-  return useStock() ? <p className="no-print faint sheet-away" role="status">{t('ui.waits.away')}</p> : null;
+  const { jobId = null } = useParams({ strict: false });
+  return useStock(jobId) ? <p className="no-print faint sheet-away" role="status">{t('ui.waits.away')}</p> : null;
 }
