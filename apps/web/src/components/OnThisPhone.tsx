@@ -1,7 +1,7 @@
 import type { ErrorCode } from '@yardfall/contracts';
 import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
-import { useOutbox, useSending } from '../hooks/useOutbox.ts';
+import { OldPage, useOutbox, useSending } from '../hooks/useOutbox.ts';
 import { useProblemText } from '../hooks/useProblemText.ts';
 import { markRefused, removeEntries, type OutboxEntry } from '../lib/outbox.ts';
 import { ApiProblem } from '../lib/problem.ts';
@@ -32,7 +32,7 @@ export function OnThisPhone() {
         </div>
       ) : null}
       {refused.length > 0 ? <Refused entries={refused} onAgain={() => now(markRefused(refused, null))} onSetAside={() => now(removeEntries(refused))} /> : null}
-      {failed || problem !== null ? <Notice severity="stop"><p>{t('ui.phone.noStore')}</p></Notice> : null}
+      {failed || problem !== null ? <Notice severity="stop"><p>{t(problem instanceof OldPage ? 'ui.phone.oldPage' : 'ui.phone.noStore')}</p></Notice> : null}
     </aside>
   );
 }

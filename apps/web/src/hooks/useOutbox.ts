@@ -25,7 +25,7 @@ export function useSending(): { readonly problem: unknown; readonly sendNow: () 
   const send = useCallback(async () => {
     if (id === null) return;
     const sending = await sendingCode();
-    if (sending === null) return; // without a network it cannot come; the next round asks again
+    if (sending === null) return; // without a network the next round asks again
     await sending.deliver(queries, { id, name });
     setProblem(null);
   }, [id, name, queries]);
@@ -57,5 +57,11 @@ export function useSending(): { readonly problem: unknown; readonly sendNow: () 
   return { problem, sendNow };
 }
 
+/** The page was loaded before a release and lacks what sends; what is recorded stays where it is. */
+export class OldPage extends Error {}
+
 /** What sends comes when something waits, or with the provisions of a page that rests. */
-const sendingCode = () => import('../lib/deliver.ts').catch(() => null);
+const sendingCode = () => import('../lib/deliver.ts').catch((error: unknown) => {
+  if (navigator.onLine) throw new OldPage('the part that sends is not there any more', { cause: error });
+  return null;
+});

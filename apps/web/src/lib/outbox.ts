@@ -16,6 +16,9 @@ export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoM
 export type OutboxFact = Base & { readonly kind: 'fact'; readonly fact: FieldFact };
 export type OutboxFound = Base & { readonly kind: 'found'; readonly report: BodyInput<typeof found.report> };
 export type OutboxSurveyFact = Base & { readonly kind: 'surveyFact'; readonly fact: SurveyFact };
+type Unseen<D> = D extends SurveyDraft ? Omit<D, 'seen'> : never;
+/** What one press writes down, before the phone gives it its number and notes what it follows. */
+export type FactDraft = Unseen<SurveyDraft>;
 export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound;
 
 export interface Device {

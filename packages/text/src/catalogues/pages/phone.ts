@@ -13,6 +13,10 @@ export const phonePages = catalogue({
     en: 'This browser keeps nothing on the phone, so nothing was recorded. Allow it to store data, or leave the private window, and record again.',
     es: 'Este navegador no guarda nada en el teléfono, así que no se registró nada. Permítale guardar datos, o salga de la ventana privada, y registre otra vez.',
   },
+  'ui.phone.oldPage': {
+    en: 'This page is older than the office and cannot send. What you recorded is kept on this phone; load the page again.',
+    es: 'Esta página es más vieja que la oficina y no puede enviar. Lo que registró queda en este teléfono; cargue la página otra vez.',
+  },
   'ui.phone.takePhoto': { en: 'Take the photo', es: 'Tomar la foto' },
   'ui.phone.takeAnother': { en: 'Take another photo', es: 'Tomar otra foto' },
   'ui.phone.choosePhoto': { en: 'Choose from this phone', es: 'Elegir de este teléfono' },

@@ -7,8 +7,9 @@ import { useText } from '../../../lib/reader.tsx';
 import type { BookHead, FieldBook } from '../model/fieldBook.ts';
 import { answersOf, bookOf } from '../model/fromFold.ts';
 import type { ListedShot } from '../model/listBook.ts';
-import { answerFacts, beginFacts, listFacts, pinFacts, shotFacts, shotPhotoFacts, stepPhotoFacts, strikeFacts, type FactDraft, type NewShot } from '../model/yardFacts.ts';
-import { useSurveyFacts, type SurveyOnPhone } from './useSurveyFacts.ts';
+import { answerFacts, beginFacts, listFacts, pinFacts, shotFacts, shotPhotoFacts, stepPhotoFacts, strikeFacts, type NewShot } from '../model/yardFacts.ts';
+import type { FactDraft } from '../../../lib/outbox.ts';
+import { useSurveyFacts, type SurveyOnPhone } from '../../../hooks/useSurveyFacts.ts';
 
 type Place = { readonly x: number; readonly y: number };
 

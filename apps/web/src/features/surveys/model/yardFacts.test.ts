@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { standingOf } from './fieldBook.ts';
 import { answersOf, bookOf } from './fromFold.ts';
 import { bookOfList } from './listBook.ts';
-import { answerFacts, beginFacts, listFacts, pinFacts, shotFacts, shotPhotoFacts, stepPhotoFacts, strikeFacts, type FactDraft, type NewShot } from './yardFacts.ts';
+import { answerFacts, beginFacts, listFacts, pinFacts, shotFacts, shotPhotoFacts, stepPhotoFacts, strikeFacts, type NewShot } from './yardFacts.ts';
+import type { FactDraft } from '../../../lib/outbox.ts';
 
 const FOOT = 0.3048;
 const head = { mode: 'heightOfInstrument', benchMark: { name: 'Floor', level: 100 * FOOT }, rod: 13 * FOOT } as const;

@@ -1,12 +1,9 @@
-import { diagnose, diagnosisReferrals, type DiagnosisAnswers, type FoldedSurvey, type StepAnswer, type SurveyEntry, type SurveyFact } from '@yardfall/contracts';
+import { diagnose, diagnosisReferrals, type DiagnosisAnswers, type FoldedSurvey, type StepAnswer, type SurveyEntry } from '@yardfall/contracts';
 import { v5 as uuidv5 } from 'uuid';
+import type { FactDraft } from '../../../lib/outbox.ts';
 import type { BookHead, PointRole, ShotKind } from './fieldBook.ts';
 import { answersOf, nextPlace } from './fromFold.ts';
 import type { ListedShot } from './listBook.ts';
-
-type Draft<F> = F extends SurveyFact ? Omit<F, 'id' | 'deviceId' | 'seq' | 'deviceTime' | 'factVersion' | 'jobId' | 'surveyId' | 'seen'> : never;
-/** What one press writes down, before the phone gives it its number. */
-export type FactDraft = Draft<SurveyFact>;
 
 export interface NewShot {
   readonly id: string;

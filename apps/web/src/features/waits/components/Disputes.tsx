@@ -1,9 +1,9 @@
-import { surveys, type FoldedEntry, type Job } from '@yardfall/contracts';
+import { foldSurvey, surveys, type FoldedEntry, type Job } from '@yardfall/contracts';
 import { useQueries } from '@tanstack/react-query';
 import { Button } from '../../../components/Button.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
-import { useFieldSurvey } from '../../../hooks/useFieldSurvey.ts';
 import { useKeepSurveyFact } from '../../../hooks/useRecord.ts';
+import { useSurveyFacts } from '../../../hooks/useSurveyFacts.ts';
 import { read } from '../../../lib/query.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { chosen, linesOf, type ChoiceLine } from '../model/entries.ts';
@@ -19,8 +19,8 @@ export function Disputes({ jobs }: { readonly jobs: readonly Pick<Job, 'id'>[] }
 }
 
 function DisputesOf({ jobId, surveyId, name }: { readonly jobId: string; readonly surveyId: string; readonly name: string }) {
-  const { survey } = useFieldSurvey(jobId, surveyId);
-  const entries = survey.entries.filter(({ disputed }) => disputed);
+  const survey = useSurveyFacts(jobId).surveys.find(({ id }) => id === surveyId);
+  const entries = survey === undefined ? [] : foldSurvey(survey.facts, survey.base).entries.filter(({ disputed }) => disputed);
   return <section><h3>{name}</h3>{entries.map((entry) => <Dispute key={entry.key} jobId={jobId} surveyId={surveyId} entry={entry} />)}</section>;
 }
 

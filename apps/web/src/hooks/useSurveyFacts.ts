@@ -1,11 +1,10 @@
 import { foldSurvey, surveyFacts, type JudgedSurveyFact, type SurveyBase, type SurveyFact } from '@yardfall/contracts';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useMemo } from 'react';
-import { useMe } from '../../../hooks/useMe.ts';
-import { useOutbox } from '../../../hooks/useOutbox.ts';
-import { keepSurveyFact, outboxNow, type OutboxEntry } from '../../../lib/outbox.ts';
-import { read } from '../../../lib/query.ts';
-import type { FactDraft } from '../model/yardFacts.ts';
+import { useMe } from './useMe.ts';
+import { useOutbox } from './useOutbox.ts';
+import { keepSurveyFact, outboxNow, type FactDraft, type OutboxEntry } from '../lib/outbox.ts';
+import { read } from '../lib/query.ts';
 
 /** One survey as office and phone know it together. */
 export interface SurveyOnPhone {
@@ -48,6 +47,7 @@ export interface SurveyFactsHere {
   readonly keep: (surveyId: string, drafts: (now: SurveyOnPhone | undefined) => readonly FactDraft[]) => Promise<void>;
 }
 
+/** The surveys of a job as their facts make them, with or without a signal, and how to record into one. */
 export function useSurveyFacts(jobId: string): SurveyFactsHere {
   const memberId = useMe().me?.id ?? '';
   const queries = useQueryClient();
