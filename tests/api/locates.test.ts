@@ -30,7 +30,7 @@ describe('a ticket', () => {
     const made = await post<LocateTicket>(ours.estimator.agent, `/jobs/${job.id}/locate-tickets`, ticket, 201);
     // NC811, counted by hand: Monday 2 March, three full working days, dig on Friday; 15 working days over the change to summer time.
     expect(made).toMatchObject({ state: 'NC', legalStartAt: '2026-03-06T05:00:00.000Z', expiresAt: '2026-03-24T04:00:00.000Z', renewByAt: '2026-03-19T04:00:00.000Z', closed: false });
-    expect(made.rule).toMatchObject({ version: 'NC-1', asOf: '2026-11-25' });
+    expect(made.rule).toMatchObject({ version: 'NC-1', asOf: '2026-11-29' });
     expect(made.rule?.source).toMatch(/NC811/);
     expect(made.responses.map(({ utility, answer, by }) => [utility, answer, by])).toEqual([['Gas', 'none', 'Test estimator'], ['Power', 'none', 'Test estimator']]);
     expect(codes(made.verdict)).toEqual(['locates.reason.beforeStart', 'locates.reason.silent', 'locates.reason.silent']);

@@ -21,7 +21,7 @@ export type DigVerdict = z.infer<typeof DigVerdict>;
 export const LocateTicket = z
   .object({
     id: Id, jobId: Id, number: z.string(), state: StateCode, area: z.string(), requestedAt: Instant, legalStartAt: Instant.nullable(), expiresAt: Instant.nullable(),
-    renewByAt: Instant.nullable(), rule: z.object({ version: z.string(), source: z.string(), asOf: z.string() }).nullable(), responses: z.array(LocateResponse),
+    renewByAt: Instant.nullable(), rule: z.object({ version: z.string(), source: z.string(), asOf: z.string(), undated: z.boolean() }).nullable(), responses: z.array(LocateResponse),
     verdict: DigVerdict, closed: z.boolean(), version: z.number().int(), createdAt: Instant,
   })
   .meta({ id: 'LocateTicket' });

@@ -1,4 +1,4 @@
-import { type LocateAnswerWord, locateRule, type LocateTicket, type TicketForVerdict, ticketVerdict } from '@yardfall/contracts';
+import { type LocateAnswerWord, locateRules, type LocateTicket, type TicketForVerdict, ticketVerdict } from '@yardfall/contracts';
 import type { Prisma } from '../generated/prisma/client.ts';
 
 export const ticketParts = { locateResponses_ticket: { include: { recordedBy: { select: { name: true } } }, orderBy: [{ at: 'asc' }, { id: 'asc' }] } } satisfies Prisma.LocateTicketInclude;
@@ -14,11 +14,11 @@ export function forVerdict(ticket: TicketRecord): TicketForVerdict {
 }
 
 export function presentTicket(ticket: TicketRecord, now: Date): LocateTicket {
-  const rule = ticket.ruleVersion === null ? null : locateRule(ticket.state);
+  const rule = locateRules.find(({ version }) => version === ticket.ruleVersion) ?? null;
   const { legalStartAt, expiresAt } = forVerdict(ticket);
   return {
     id: ticket.id, jobId: ticket.jobId, number: ticket.number, state: ticket.state, area: ticket.area, requestedAt: ticket.requestedAt.toISOString(), legalStartAt, expiresAt,
-    renewByAt: ticket.renewByAt?.toISOString() ?? null, rule: rule === null ? null : { version: ticket.ruleVersion ?? rule.version, source: rule.source, asOf: rule.asOf },
+    renewByAt: ticket.renewByAt?.toISOString() ?? null, rule: rule === null ? null : { version: rule.version, source: rule.source, asOf: rule.asOf, undated: rule.undated },
     responses: ticket.locateResponses_ticket.map(({ id, utility, answer, note, at, recordedBy }) => ({
       id, utility, answer: answer as LocateAnswerWord, note, at: at.toISOString(), by: recordedBy.name,
     })),

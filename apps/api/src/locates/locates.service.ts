@@ -7,6 +7,7 @@ import { DomainError, found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
 import { newId } from '../common/ids.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
+import { dayAt } from '../jobs/propertyDay.ts';
 import { forVerdict, presentTicket, ticketParts } from './locates.presenter.ts';
 import { holdForMarks, ticketsOf } from './tickets.ts';
 
@@ -94,7 +95,7 @@ interface StoredClock {
 
 /** An unknown rule leaves the clock empty, and the verdict refuses for as long as it is. */
 function clockOf(state: string, requestedAt: string, timeZone: string): StoredClock {
-  const rule = locateRule(state);
+  const rule = locateRule(state, dayAt(new Date(requestedAt), timeZone));
   const times = rule === null ? null : timesOrNull(() => locateTimes(rule, requestedAt, timeZone));
   const date = (text: string | undefined) => (text === undefined ? null : new Date(text));
   return { ruleVersion: rule?.version ?? null, legalStartAt: date(times?.legalStartAt), expiresAt: date(times?.expiresAt), renewByAt: date(times?.renewByAt) };

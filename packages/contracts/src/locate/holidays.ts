@@ -1,46 +1,79 @@
-/**
- * Days that a center does not count, per state. All from memory: no source was at hand, so each list says so
- * and the office checks it at set-up. A date beyond `until` is not known, and an unknown day refuses.
- */
-export interface HolidayList {
-  readonly source: string;
-  readonly from: string;
-  readonly until: string;
-  readonly days: readonly string[];
+import { DateTime } from 'luxon';
+
+/** When a holiday falls. Observed `nearest`: from Saturday to Friday, from Sunday to Monday. */
+export type HolidayDate =
+  | { readonly kind: 'fixed'; readonly month: number; readonly day: number; readonly observed: 'nearest' | 'never' }
+  /** The n-th weekday (1 Monday to 7 Sunday) of a month, -1 for the last, and so many days later. */
+  | { readonly kind: 'weekday'; readonly month: number; readonly weekday: number; readonly nth: number; readonly plus: number }
+  /** So many days from Easter Sunday. */
+  | { readonly kind: 'easter'; readonly plus: number }
+  | { readonly kind: 'dates'; readonly dates: readonly string[] };
+
+export interface Holiday {
+  readonly name: string;
+  readonly on: HolidayDate;
+  /** The law or the center names it. One that is not sure holds the start back, and never makes a ticket live longer. */
+  readonly sure: boolean;
 }
 
-const newYear = ['2026-01-01', '2027-01-01'];
-const king = ['2026-01-19', '2027-01-18'];
-const presidents = ['2026-02-16', '2027-02-15'];
-const goodFriday = ['2026-04-03', '2027-03-26'];
-const memorial = ['2026-05-25', '2027-05-31'];
-const juneteenth = ['2026-06-19', '2027-06-18'];
-const independence = ['2026-07-03', '2027-07-05'];
-const labor = ['2026-09-07', '2027-09-06'];
-const columbus = ['2026-10-12', '2027-10-11'];
-const election = ['2026-11-03', '2027-11-02'];
-const veterans = ['2026-11-11', '2027-11-11'];
-const thanksgiving = ['2026-11-26', '2027-11-25'];
-const afterThanksgiving = ['2026-11-27', '2027-11-26'];
-const christmasEve = ['2026-12-24', '2027-12-23'];
-const christmas = ['2026-12-25', '2027-12-24'];
-const afterChristmas = ['2026-12-28', '2027-12-27'];
-const confederateMemorialMay = ['2026-05-11', '2027-05-10'];
-const confederateMemorialApril = ['2026-04-27', '2027-04-26'];
-const davis = ['2026-06-01', '2027-06-07'];
+export interface HolidayList {
+  readonly source: string;
+  /** Nothing is counted outside of the days for which somebody looked at the list. */
+  readonly from: string;
+  readonly until: string;
+  readonly holidays: readonly Holiday[];
+}
 
-const common = [...newYear, ...king, ...memorial, ...independence, ...labor, ...veterans, ...thanksgiving, ...christmas];
+/** Days of a list between two years, told apart by whether they are sure. */
+export interface HolidayDays {
+  readonly sure: ReadonlySet<string>;
+  readonly all: ReadonlySet<string>;
+}
 
-const lists: Readonly<Record<string, readonly string[]>> = {
-  SC: [...common, ...presidents, ...confederateMemorialMay, ...afterThanksgiving, ...christmasEve, ...afterChristmas],
-  NC: [...common, ...goodFriday, ...afterThanksgiving, ...christmasEve, ...afterChristmas],
-  FL: [...common, ...afterThanksgiving],
-  AL: [...common, ...presidents, ...confederateMemorialApril, ...davis, ...juneteenth, ...columbus],
-  VA: [...common, ...presidents, ...juneteenth, ...columbus, ...election, ...afterThanksgiving],
-};
+const cache = new WeakMap<HolidayList, HolidayDays>();
 
-export function holidaysOf(state: string): HolidayList {
-  const days = lists[state];
-  if (days === undefined) throw new RangeError(`no holiday list for ${state}`);
-  return { source: 'from memory', from: '2026-01-01', until: '2027-12-31', days: [...days].sort() };
+export function daysOf(list: HolidayList): HolidayDays {
+  const known = cache.get(list);
+  if (known !== undefined) return known;
+  const years = [Number(list.from.slice(0, 4)), Number(list.until.slice(0, 4)) + 1] as const;
+  const on = (wanted: (holiday: Holiday) => boolean) => new Set(list.holidays.filter(wanted).flatMap((holiday) => datesOf(holiday.on, ...years)));
+  const made = { sure: on(({ sure }) => sure), all: on(() => true) };
+  cache.set(list, made);
+  return made;
+}
+
+/** The days on which a holiday is kept, from one year to another. Each year also looks at the next: its New Year may be kept in December. */
+export function datesOf(on: HolidayDate, first: number, last: number): string[] {
+  if (on.kind === 'dates') return [...on.dates];
+  return Array.from({ length: last - first + 1 }, (_, at) => dateIn(on, first + at).toFormat('yyyy-MM-dd'));
+}
+
+function dateIn(on: Exclude<HolidayDate, { kind: 'dates' }>, year: number): DateTime {
+  if (on.kind === 'easter') return easter(year).plus({ days: on.plus });
+  if (on.kind === 'weekday') return nthWeekday(year, on.month, on.weekday, on.nth).plus({ days: on.plus });
+  const day = DateTime.utc(year, on.month, on.day);
+  if (on.observed === 'never' || day.weekday < 6) return day;
+  return day.plus({ days: day.weekday === 6 ? -1 : 1 });
+}
+
+function nthWeekday(year: number, month: number, weekday: number, nth: number): DateTime {
+  if (nth < 0) {
+    const last = DateTime.utc(year, month).endOf('month').startOf('day');
+    return last.minus({ days: (last.weekday - weekday + 7) % 7 });
+  }
+  const first = DateTime.utc(year, month, 1);
+  return first.plus({ days: ((weekday - first.weekday + 7) % 7) + 7 * (nth - 1) });
+}
+
+/** Easter Sunday of the Gregorian calendar. Source: the anonymous algorithm in Meeus, Astronomical Algorithms, chapter 8. */
+export function easter(year: number): DateTime {
+  const a = year % 19;
+  const b = Math.floor(year / 100);
+  const c = year % 100;
+  const d = Math.floor((8 * b + 13) / 25);
+  const h = (19 * a + b - Math.floor(b / 4) - d + 15) % 30;
+  const l = (32 + 2 * (b % 4) + 2 * Math.floor(c / 4) - h - (c % 4)) % 7;
+  const m = Math.floor((a + 11 * h + 22 * l) / 451);
+  const n = h + l - 7 * m + 114;
+  return DateTime.utc(year, Math.floor(n / 31), (n % 31) + 1);
 }

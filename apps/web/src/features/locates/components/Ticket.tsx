@@ -101,7 +101,7 @@ function TicketClock({ ticket, timeZone }: { readonly ticket: LocateTicket; read
       <p>{t('locates.areaIs', { area: ticket.area })}</p>
       {ticket.rule === null
         ? <Notice severity="stop"><p>{t('locates.rule.none', { state: ticket.state })}</p></Notice>
-        : <p className="faint">{t('locates.rule', { source: ticket.rule.source.split(',')[0] ?? '', asOf: ticket.rule.asOf })} {may('company.manage') && ticket.rule.source.includes(',') ? t('locates.rule.check') : null}</p>}
+        : <p className="faint">{t('locates.rule', { source: ticket.rule.source, asOf: ticket.rule.asOf })} {may('company.manage') && ticket.rule.undated ? t('locates.rule.check') : null}</p>}
     </>
   );
 }
