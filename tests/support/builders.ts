@@ -90,8 +90,8 @@ export interface WithSheet extends WithRevision {
   readonly sheet: PriceSheet;
 }
 
-export async function pricedRevision(test: TestApp, company: TestCompany): Promise<WithSheet> {
-  const { job, revision } = await issuedRevision(company);
+export async function pricedRevision(test: TestApp, company: TestCompany, document?: DesignDocument): Promise<WithSheet> {
+  const { job, revision } = await issuedRevision(company, document);
   await priceEverything(test, company);
   const sheet = await post<PriceSheet>(company.estimator.agent, `/jobs/${job.id}/price-sheets`, { revisionId: revision.id }, 201);
   return { job, revision, sheet };
@@ -110,23 +110,23 @@ export async function openLink(test: TestApp, link: string): Promise<Agent> {
   return agent;
 }
 
-export async function sentOffer(test: TestApp, company: TestCompany, validUntil = '2026-04-01'): Promise<WithOffer> {
-  const priced = await pricedRevision(test, company);
+export async function sentOffer(test: TestApp, company: TestCompany, validUntil = '2026-04-01', document?: DesignDocument): Promise<WithOffer> {
+  const priced = await pricedRevision(test, company, document);
   const { agent } = company.estimator;
   const draft = await post<Offer>(agent, `/jobs/${priced.job.id}/offers`, { sheetId: priced.sheet.id, validUntil, message: '' }, 201);
   const { offer, link } = await post<{ offer: Offer; link: string }>(agent, `/jobs/${priced.job.id}/offers/${draft.id}/send`, {}, 200);
   return { ...priced, offer, link, customer: await openLink(test, link) };
 }
 
-export async function acceptedOffer(test: TestApp, company: TestCompany): Promise<WithOffer> {
-  const sent = await sentOffer(test, company);
+export async function acceptedOffer(test: TestApp, company: TestCompany, document?: DesignDocument): Promise<WithOffer> {
+  const sent = await sentOffer(test, company, undefined, document);
   await post(sent.customer, `/portal/offers/${sent.offer.id}/accept`, { name: 'Marisol Pruett', sha256: sent.offer.sha256, electronicRecords: true }, 200);
   return sent;
 }
 
 /** Accepted, released to dig, with the crew on it. */
-export async function releasedJob(test: TestApp, company: TestCompany): Promise<WithOffer> {
-  const accepted = await acceptedOffer(test, company);
+export async function releasedJob(test: TestApp, company: TestCompany, document?: DesignDocument): Promise<WithOffer> {
+  const accepted = await acceptedOffer(test, company, document);
   const job = await post<Job>(company.owner.agent, `/jobs/${accepted.job.id}/release`, { offerId: accepted.offer.id }, 200);
   const assignments = [{ memberId: company.crew.id, role: 'crew' }, { memberId: company.estimator.id, role: 'estimator' }];
   await company.owner.agent.put(`/api/v1/jobs/${job.id}/assignments`).set(key()).send({ assignments }).expect(200);

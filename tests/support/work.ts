@@ -55,6 +55,8 @@ export class Phone {
 
   fact(item: ChecklistItem, body: Body, changes: Partial<FieldFact> = {}): FieldFact {
     this.seq += 1;
+    // No two things are recorded in the same moment.
+    this.test.clock.forward(1);
     return {
       id: randomUUID(), deviceId: this.id, seq: this.seq, deviceTime: this.test.clock.now().toISOString(), factVersion: 1, revisionId: randomUUID(), itemKey: item.key,
       requirementHash: item.requirementHash, seen: item.facts.map(({ fact }) => fact.id), ...body, ...changes,
@@ -75,11 +77,16 @@ export class Phone {
 
   /** Everything that the item asks for, except the kinds named. */
   async prove(itemKey: string, without: readonly FieldFact['kind'][] = []): Promise<StoredFact[]> {
+    const wanted = (await this.all(itemKey)).filter(({ kind }) => !without.includes(kind));
+    return wanted.length === 0 ? [] : (await this.send(wanted)).facts;
+  }
+
+  /** Everything that the item asks for, as facts that are still on the phone; their photos are sent. */
+  async all(itemKey: string): Promise<FieldFact[]> {
     const item = await this.item(itemKey);
     const facts: FieldFact[] = [];
     for (const evidence of item.requirement.evidence) facts.push(...(await this.evidence(item, evidence)));
-    const wanted = facts.filter(({ kind }) => !without.includes(kind));
-    return wanted.length === 0 ? [] : (await this.send(wanted)).facts;
+    return facts;
   }
 
   private async evidence(item: ChecklistItem, evidence: ChecklistItem['requirement']['evidence'][number]): Promise<FieldFact[]> {

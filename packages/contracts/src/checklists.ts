@@ -19,7 +19,7 @@ const factBase = {
   revisionId: Id,
   itemKey: text(80, 1),
   requirementHash: Sha256,
-  /** Facts of the same item that this one follows. */
+  /** Facts that this one follows: those of the same item, and those that opened the hold points before it. */
   seen: z.array(Id).max(200),
 };
 
@@ -45,7 +45,11 @@ export type FieldFactKind = FieldFact['kind'];
 
 /** Judged after it was stored. `kept` facts count; `late` and `refused` ones stay on record with the reason. */
 export const StoredFact = z
-  .object({ fact: FieldFact, memberId: Id, by: z.string(), serverTime: Instant, verdict: z.enum(['kept', 'late', 'refused', 'quarantined']), reason: z.string().nullable() })
+  .object({
+    fact: FieldFact, memberId: Id, by: z.string(), serverTime: Instant, verdict: z.enum(['kept', 'late', 'refused', 'quarantined']), reason: z.string().nullable(),
+    /** How far the phone's clock was behind the office's when it sent the fact [s]; 0 when it did not say. */
+    clockBehind: z.number().int(),
+  })
   .meta({ id: 'StoredFact' });
 export type StoredFact = z.infer<typeof StoredFact>;
 
@@ -93,7 +97,11 @@ export const HoldPointState = z
   .meta({ id: 'HoldPointState' });
 
 export const Checklist = z
-  .object({ jobId: Id, revisionId: Id, items: z.array(ChecklistItem), holdPoints: z.array(HoldPointState) })
+  .object({
+    jobId: Id, revisionId: Id, items: z.array(ChecklistItem), holdPoints: z.array(HoldPointState),
+    /** When the locate tickets say "may dig", as far as is known now: a phone without a signal goes by it. */
+    digging: z.array(z.object({ from: Instant, until: Instant })),
+  })
   .meta({ id: 'Checklist' });
 export type Checklist = z.infer<typeof Checklist>;
 
@@ -105,7 +113,7 @@ export const checklists = {
   record: endpoint({
     id: 'checklists.record', method: 'POST', path: '/jobs/:jobId/facts',
     summary: 'Store field facts. Every well-formed fact of a known device is stored first and judged afterwards; each comes back with its verdict',
-    access: { permission: 'checklists.record' }, status: 200, params: JobParams, query: null, body: z.strictObject({ facts: z.array(FieldFact).min(1).max(100) }),
+    access: { permission: 'checklists.record' }, status: 200, params: JobParams, query: null, body: z.strictObject({ facts: z.array(FieldFact).min(1).max(100), sentAt: Instant.optional() }),
     response: z.object({ facts: z.array(StoredFact), checklist: Checklist }), errors: ['notFound', 'checklist.notBuildRevision'],
   }),
   /** Answers 409 checklist.held for work that a closed hold point guards: the crew's "start" of an item. */

@@ -32,7 +32,8 @@ export class ChecklistBuilderService extends ChecklistBuilder {
 
   private async write(tx: Tx, actor: Actor, jobId: string, revisionId: string, item: BuiltItem, before: ChecklistItem | undefined): Promise<void> {
     const { key, template, part, holdPoint, guards, position, requirementBytes: requirement, requirementHash } = item;
-    const columns = { revisionId, template, part, holdPoint, guards: [...guards], position, requirement, requirementHash, retiredAt: null, updatedAt: actor.request.at };
+    const askedSince = before?.requirementHash === requirementHash && before.retiredAt === null ? before.askedSince : actor.request.at;
+    const columns = { askedSince, revisionId, template, part, holdPoint, guards: [...guards], position, requirement, requirementHash, retiredAt: null, updatedAt: actor.request.at };
     if (before === undefined) {
       await tx.checklistItem.create({ data: { id: newId(), companyId: actor.companyId, jobId, key, state: 'open', ...columns } });
     } else {

@@ -22,7 +22,7 @@ export class ChecklistsController {
 
   @Route(api.record)
   record(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.record>) {
-    return this.facts.record(actor, params.jobId, body.facts);
+    return this.facts.record(actor, params.jobId, body.facts, body.sentAt ?? null);
   }
 
   @Route(api.begin)

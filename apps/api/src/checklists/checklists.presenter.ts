@@ -14,6 +14,7 @@ export function presentChecklist(live: LiveChecklist, { jobId, revisionId, docum
   return {
     jobId, revisionId,
     items: [...live.items.values()].map((item) => presentItem(live, item, states, names, moment)),
+    digging: live.digging(),
     holdPoints: holdPointsNow(states, moment).map(({ id, part, open, waived, items, guards }) => ({ id, part, open, waived, items: [...items], guards: [...guards] })),
   };
 }

@@ -4,17 +4,14 @@ import type { Tx } from '../common/database.ts';
 import type { Circumstances, PhotoOnRecord } from './judge.rules.ts';
 import type { LiveChecklist } from './live.ts';
 
-/** Everything that bears on whether a fact counts, at the time at which it was recorded. */
+/** Everything that bears on whether a fact counts, but for hold points. */
 export async function circumstancesOf(
   tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, fact: FieldFact, recorder: Pick<Circumstances, 'deviceCutOff' | 'roles'>,
 ): Promise<Circumstances> {
   const item = live.items.get(fact.itemKey);
-  // A phone whose clock runs ahead does not reach into the future.
-  const at = new Date(Math.min(Date.parse(fact.deviceTime), actor.request.at.getTime()));
   return {
     deviceCutOff: recorder.deviceCutOff, roles: recorder.roles,
     item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
-    held: item === undefined || item.row.guards.length === 0 ? [] : live.heldBy(fact.itemKey, live.moment(at)),
     photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, fact.photoId) : null,
     proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),
   };

@@ -17,6 +17,6 @@ export function factOf(row: FactRecord): FieldFact {
 
 export function presentFact(row: FactRecord): StoredFact {
   return {
-    fact: factOf(row), memberId: row.memberId, by: row.member.name, serverTime: row.serverTime.toISOString(), verdict: row.verdict as StoredFact['verdict'], reason: row.reason,
+    fact: factOf(row), memberId: row.memberId, by: row.member.name, serverTime: row.serverTime.toISOString(), verdict: row.verdict as StoredFact['verdict'], reason: row.reason, clockBehind: row.clockBehind,
   };
 }

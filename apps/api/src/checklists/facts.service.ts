@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { type Checklist, type FieldFact, type Role, type StoredFact } from '@yardfall/contracts';
+import { canonicalBytes, type Checklist, type FieldFact, type Role, type StoredFact } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
 import { Database, type Tx } from '../common/database.ts';
@@ -14,12 +14,25 @@ import { presentChecklist } from './checklists.presenter.ts';
 import { factColumns, factParts, presentFact } from './facts.presenter.ts';
 import { circumstancesOf } from './circumstances.ts';
 import { judge } from './judge.rules.ts';
+import { replay } from './replay.rules.ts';
 import { type LiveChecklist, loadChecklist } from './live.ts';
 
 export interface Recorder {
   readonly memberId: string;
   readonly roles: readonly Role[];
   readonly deviceCutOff: boolean;
+  /** How far the clock of the phone is behind ours [s]. */
+  readonly clockBehind: number;
+}
+
+/** Less than this is the way through the network and no fault of a clock [s]. */
+const sameClock = 30;
+const longestBehind = 10 * 365 * 86_400;
+
+function clockBehind(now: Date, sentAt: string | null): number {
+  if (sentAt === null) return 0;
+  const seconds = Math.round((now.getTime() - Date.parse(sentAt)) / 1000);
+  return Math.abs(seconds) < sameClock ? 0 : Math.max(-longestBehind, Math.min(longestBehind, seconds));
 }
 
 /** Every well-formed fact of a known device is stored; whether it counts is judged beside it and never decides whether it is kept. */
@@ -31,15 +44,15 @@ export class FactsService {
     this.database = database;
   }
 
-  record(actor: Actor, jobId: string, facts: readonly FieldFact[]): Promise<{ facts: StoredFact[]; checklist: Checklist }> {
+  record(actor: Actor, jobId: string, facts: readonly FieldFact[], sentAt: string | null = null): Promise<{ facts: StoredFact[]; checklist: Checklist }> {
     return this.database.write(actor, async (tx) => {
       const job = await lockJob(tx, actor, jobId);
       const revision = await buildRevisionOf(tx, actor, job);
       const { cutOff } = await requirePhone(tx, actor, facts);
-      const recorder = { memberId: actor.id, roles: actor.roles, deviceCutOff: cutOff };
+      const recorder = { memberId: actor.id, roles: actor.roles, deviceCutOff: cutOff, clockBehind: clockBehind(actor.request.at, sentAt) };
       const live = await loadChecklist(tx, actor, jobId);
       const stored = await this.store(tx, actor, job, live, facts, recorder);
-      if (recorder.deviceCutOff) return { facts: stored, checklist: { jobId, revisionId: revision.id, items: [], holdPoints: [] } };
+      if (recorder.deviceCutOff) return { facts: stored, checklist: { jobId, revisionId: revision.id, items: [], holdPoints: [], digging: [] } };
       return { facts: stored, checklist: presentChecklist(live, { jobId, revisionId: revision.id, document: revision.document }, live.moment(actor.request.at)) };
     });
   }
@@ -52,14 +65,25 @@ export class FactsService {
     for (const fact of fresh) {
       if (!stored.has(fact.id)) stored.set(fact.id, await this.storeOne(tx, actor, job.id, live, fact, recorder));
     }
+    for (const one of await this.judgeAgain(tx, actor, live, new Set(stored.keys()))) if (stored.has(one.fact.id)) stored.set(one.fact.id, one);
     if (stored.size > 0) await this.finish(tx, actor, job, live, [...stored.values()]);
     return facts.map(({ id }) => found(known.get(id) ?? stored.get(id)));
+  }
+
+  /** Hold points are judged over all facts in the order of recording; whatever comes out otherwise than before is written, with the states of its items. */
+  async judgeAgain(tx: Tx, actor: Actor, live: LiveChecklist, fresh: ReadonlySet<string>): Promise<readonly StoredFact[]> {
+    const changed = replay(live, fresh);
+    for (const { fact, verdict, reason } of changed) {
+      await tx.fieldFact.update({ where: { companyId_id: { companyId: actor.companyId, id: fact.id } }, data: { verdict, reason } });
+    }
+    await this.project(tx, actor, live, new Set(changed.map(({ fact }) => fact.itemKey)));
+    return changed;
   }
 
   private async storeOne(tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, fact: FieldFact, recorder: Recorder): Promise<StoredFact> {
     const { verdict, reason } = judge(fact, await circumstancesOf(tx, actor, jobId, live, fact, recorder));
     const row = await tx.fieldFact.create({
-      data: { ...factColumns(fact), companyId: actor.companyId, jobId, memberId: recorder.memberId, serverTime: actor.request.at, verdict, reason }, include: factParts,
+      data: { ...factColumns(fact), companyId: actor.companyId, jobId, memberId: recorder.memberId, serverTime: actor.request.at, clockBehind: recorder.clockBehind, verdict, reason }, include: factParts,
     });
     const kept = presentFact(row);
     live.add(kept);
@@ -87,6 +111,14 @@ export class FactsService {
   private async known(tx: Tx, actor: Actor, jobId: string, facts: readonly FieldFact[]): Promise<ReadonlyMap<string, StoredFact>> {
     const rows = await tx.fieldFact.findMany({ where: { companyId: actor.companyId, id: { in: facts.map(({ id }) => id) } }, include: factParts });
     if (rows.some((row) => row.jobId !== jobId || row.memberId !== actor.id)) throw new DomainError('conflict.duplicate');
-    return new Map(rows.map((row) => [row.id, presentFact(row)]));
+    const known = new Map(rows.map((row) => [row.id, presentFact(row)]));
+    // Another fact under a known id is not lost behind the first: it stays on its phone with the reason.
+    if (facts.some((fact) => known.has(fact.id) && !isSame(fact, known.get(fact.id)?.fact))) throw new DomainError('conflict.duplicate');
+    return known;
   }
+}
+
+function isSame(a: FieldFact, b: FieldFact | undefined): boolean {
+  const told = (fact: FieldFact) => Buffer.from(canonicalBytes({ ...fact, deviceTime: new Date(fact.deviceTime).toISOString() }));
+  return b !== undefined && told(a).equals(told(b));
 }

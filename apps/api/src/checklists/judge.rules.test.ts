@@ -12,7 +12,7 @@ const base = { id, deviceId: id, seq: 1, deviceTime: '2026-03-02T10:00:00Z', fac
 const tick: FieldFact = { ...base, kind: 'ticked', note: '' };
 const photo: FieldFact = { ...base, kind: 'photo', photoId: id, takenAt: '2026-03-02T09:30:00Z' };
 const calm: Circumstances = {
-  deviceCutOff: false, item: { requirement, requirementHash: hash, holdPoint: 'HP-5' }, roles: ['crew'], held: [],
+  deviceCutOff: false, item: { requirement, requirementHash: hash, holdPoint: 'HP-5' }, roles: ['crew'],
   photo: { id, itemKey: 'D2:CH1', takenAt: new Date('2026-03-02T09:30:00Z') }, proofOnRecord: false,
 };
 const outcome = (fact: FieldFact, changes: Partial<Circumstances> = {}) => {
@@ -20,22 +20,17 @@ const outcome = (fact: FieldFact, changes: Partial<Circumstances> = {}) => {
   return reason === null ? verdict : `${verdict} ${reason}`;
 };
 const asking = (changes: Partial<Requirement>) => ({ item: { requirement: { ...requirement, ...changes }, requirementHash: hash, holdPoint: null } });
-const held = [{ holdPoint: 'HP-2', items: ['B2'] }];
 
 describe('a stored fact', () => {
   it('counts when nothing speaks against it', () => {
     expect([outcome(tick), outcome(photo)]).toEqual(['kept', 'kept']);
   });
   it('of a phone that was cut off is quarantined before anything else is looked at', () => {
-    expect(outcome(tick, { deviceCutOff: true, item: null, held })).toBe('quarantined deviceCutOff');
+    expect(outcome(tick, { deviceCutOff: true, item: null })).toBe('quarantined deviceCutOff');
   });
   it('for what is not asked any more is late', () => {
     expect(outcome(tick, { item: null })).toBe('late noSuchItem');
-    expect(outcome({ ...tick, requirementHash: 'b'.repeat(64) }, { held })).toBe('late requirementChanged');
-  });
-  it('of a held item is refused, except what says that it is not so', () => {
-    expect([outcome(tick, { held }), outcome(photo, { held }), outcome({ ...base, kind: 'begun' }, { held })]).toEqual(Array(3).fill('refused held:HP-2'));
-    expect(outcome({ ...base, kind: 'failed', reason: 'bent' }, { held })).toBe('kept');
+    expect(outcome({ ...tick, requirementHash: 'b'.repeat(64) })).toBe('late requirementChanged');
   });
   it('that owner or estimator ticks is theirs', () => {
     const office = asking({ signers: ['owner'] });

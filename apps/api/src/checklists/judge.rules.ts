@@ -1,4 +1,4 @@
-import { type FieldFact, type Held, type Requirement, type Role, type StoredFact } from '@yardfall/contracts';
+import { type FieldFact, type Requirement, type Role, type StoredFact } from '@yardfall/contracts';
 
 export interface Judgement {
   readonly verdict: StoredFact['verdict'];
@@ -18,7 +18,6 @@ export interface Circumstances {
   /** The item as it stands in the build revision; null when it has none of this key. */
   readonly item: { readonly requirement: Requirement; readonly requirementHash: string; readonly holdPoint: string | null } | null;
   readonly roles: readonly Role[];
-  readonly held: readonly Held[];
   readonly photo: PhotoOnRecord | null;
   /** The document that the item asks for is one that the service holds itself, and it is there. */
   readonly proofOnRecord: boolean;
@@ -26,19 +25,15 @@ export interface Circumstances {
 
 const kept: Judgement = { verdict: 'kept', reason: null };
 const refused = (reason: string): Judgement => ({ verdict: 'refused', reason });
-/** What may be said of an item that is held: that it failed, does not apply, or is waived. It counts as no work on it. */
-const allowedWhileHeld: readonly FieldFact['kind'][] = ['failed', 'notApplicable', 'waived'];
 /** A photo may be noted a minute before the phone writes the fact. */
 const photoSlack = 60_000;
 
-/** Whether a stored fact counts, and if not, why. */
+/** Whether a stored fact counts, hold points apart (see replay), and if not, why. */
 export function judge(fact: FieldFact, circumstances: Circumstances): Judgement {
-  const { deviceCutOff, item, held } = circumstances;
+  const { deviceCutOff, item } = circumstances;
   if (deviceCutOff) return { verdict: 'quarantined', reason: 'deviceCutOff' };
   if (item === null) return { verdict: 'late', reason: 'noSuchItem' };
   if (fact.requirementHash !== item.requirementHash) return { verdict: 'late', reason: 'requirementChanged' };
-  const [guard] = held;
-  if (guard !== undefined && !allowedWhileHeld.includes(fact.kind)) return refused(`held:${guard.holdPoint}`);
   return judgeKind(fact, circumstances, item);
 }
 

@@ -1,4 +1,4 @@
-import { foldItem, type FoldedItem, type Held, heldBy, type ItemInState, jobVerdict, type Moment, Requirement, type StoredFact, type TicketForVerdict } from '@yardfall/contracts';
+import { digSpans, type DigSpan, foldItem, type FoldedItem, type Held, heldBy, type ItemInState, jobVerdict, type Moment, Requirement, type StoredFact, type TicketForVerdict } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
 import type { ChecklistItem } from '../generated/prisma/client.ts';
@@ -27,6 +27,29 @@ export class LiveChecklist {
   add(fact: StoredFact): void {
     this.items.get(fact.fact.itemKey)?.facts.push(fact);
     this.folded.delete(fact.fact.itemKey);
+  }
+
+  /** The same list before anything was recorded. */
+  withoutFacts(): LiveChecklist {
+    return new LiveChecklist([...this.items.values()].map((item) => ({ ...item, facts: [] })), this.tickets);
+  }
+
+  facts(): readonly StoredFact[] {
+    return [...this.items.values()].flatMap(({ facts }) => facts);
+  }
+
+  /** The same fact with another verdict. */
+  replace(fact: StoredFact): void {
+    const { itemKey, id } = fact.fact;
+    const facts = this.items.get(itemKey)?.facts;
+    const at = facts?.findIndex((one) => one.fact.id === id) ?? -1;
+    if (facts === undefined || at < 0) return;
+    facts[at] = fact;
+    this.folded.delete(itemKey);
+  }
+
+  digging(): DigSpan[] {
+    return [...digSpans(this.tickets)];
   }
 
   fold({ row, requirement, facts }: LiveItem): FoldedItem {

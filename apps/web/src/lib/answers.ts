@@ -1,4 +1,4 @@
-import type { Endpoint, Me, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
+import type { checklists, Endpoint, Me, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
 import { call, type Answer, type CallInput } from './api.ts';
 import { inStores } from './idb.ts';
 import { ApiProblem } from './problem.ts';
@@ -62,6 +62,15 @@ export async function rememberDelivered(jobId: string, delivered: readonly Store
   await inStores(['answers'], 'readwrite', async ({ answers }) => {
     const kept = (await answers.get(key)) as Answer<FactsOfJob> | undefined;
     if (kept !== undefined) await answers.put({ ...kept, data: withDelivered(kept.data, delivered) }, key);
+  });
+}
+
+/** The list as the office answered it to facts of this phone: without a signal a moment later, nothing of them is missing. */
+export async function rememberChecklist(jobId: string, checklist: ResponseOf<typeof checklists.read>): Promise<void> {
+  const key = keyFor('checklists.read', { params: { jobId } });
+  await inStores(['answers'], 'readwrite', async ({ answers }) => {
+    const kept = (await answers.get(key)) as Answer<typeof checklist> | undefined;
+    if (kept !== undefined) await answers.put({ ...kept, data: checklist }, key);
   });
 }
 

@@ -11,6 +11,9 @@ export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 
   const onDelivered: Sender['onDelivered'] = (jobId, facts) => {
     queries.setQueryData(read(surveyFacts.list, { params: { jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: withDelivered(old.data, facts) }));
   };
-  const sent = await sendOutbox({ ...person, onDelivered });
+  const onChecklist: Sender['onChecklist'] = (jobId, checklist) => {
+    queries.setQueryData(read(checklists.read, { params: { jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: checklist }));
+  };
+  const sent = await sendOutbox({ ...person, onDelivered, onChecklist });
   if (sent) await Promise.all(changedBySending.map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
 }

@@ -1,5 +1,5 @@
-import { checklists, found, identity, photos, surveyFacts, type StoredSurveyFact } from '@yardfall/contracts';
-import { rememberDelivered } from './answers.ts';
+import { checklists, found, identity, photos, surveyFacts, type Checklist, type StoredSurveyFact } from '@yardfall/contracts';
+import { rememberChecklist, rememberDelivered } from './answers.ts';
 import { call } from './api.ts';
 import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxSurveyFact } from './outbox.ts';
 import { ApiProblem } from './problem.ts';
@@ -9,6 +9,7 @@ export interface Sender {
   readonly name: string;
   /** Told before the facts leave the outbox, so that no page shows less in between. */
   readonly onDelivered?: (jobId: string, facts: readonly StoredSurveyFact[]) => void;
+  readonly onChecklist?: (jobId: string, checklist: Checklist) => void;
 }
 
 const factsAtOnce = 100;
@@ -74,7 +75,11 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     sender.onDelivered?.(first.jobId, data.facts);
   } else {
     await register(sender);
-    await call(checklists.record, { params, body: { facts: batch.filter((entry): entry is OutboxFact => entry.kind === 'fact').map(({ fact }) => fact) } });
+    const facts = batch.filter((entry): entry is OutboxFact => entry.kind === 'fact').map(({ fact }) => fact);
+    // The office learns how far this clock is from its own.
+    const { data } = await call(checklists.record, { params, body: { facts, sentAt: new Date().toISOString() } });
+    await rememberChecklist(first.jobId, data.checklist);
+    sender.onChecklist?.(first.jobId, data.checklist);
   }
 }
 

@@ -19,8 +19,9 @@ export function foldItem(requirement: Requirement, facts: readonly JudgedFact[])
   const follows = causality(facts);
   const kept = distinct(facts.filter(({ verdict }) => verdict === 'kept').map(({ fact }) => fact));
   const decisions = heads(kept.filter(isDecision), follows);
-  const evidence = countedEvidence(kept, decisions, follows);
-  const freshUntil = freshLimit(requirement, evidence);
+  const behind = clocks(facts);
+  const evidence = countedEvidence(kept, decisions, follows, behind);
+  const freshUntil = freshLimit(requirement, evidence, behind);
   if (disagree(kept, decisions, follows)) return { state: 'disputed', missing: ['choice'], freshUntil };
   return { ...settle(requirement, evidence, decisions[0]?.kind ?? null, follows), freshUntil };
 }
@@ -47,11 +48,12 @@ function missingAfterCorrection(evidence: readonly FieldFact[]): readonly string
 }
 
 /** After a correction only what was recorded in its knowledge counts, and only photos taken after it. */
-function countedEvidence(kept: readonly FieldFact[], decisions: readonly Decision[], follows: Follows): readonly FieldFact[] {
+function countedEvidence(kept: readonly FieldFact[], decisions: readonly Decision[], follows: Follows, behind: Behind): readonly FieldFact[] {
   const corrections = decisions.filter(({ kind }) => kind === 'corrected');
+  const at = ({ id }: FieldFact, time: string) => instant(time) + (behind.get(id) ?? 0);
   return kept.filter((fact) => {
     if (isDecision(fact)) return false;
-    return corrections.every((correction) => follows(fact, correction) && !(fact.kind === 'photo' && instant(fact.takenAt) < instant(correction.deviceTime)));
+    return corrections.every((correction) => follows(fact, correction) && !(fact.kind === 'photo' && at(fact, fact.takenAt) < at(correction, correction.deviceTime)));
   });
 }
 
@@ -63,11 +65,18 @@ function disagree(kept: readonly FieldFact[], decisions: readonly Decision[], fo
   return against.some((decision) => claims.some((claim) => !follows(decision, claim) && !follows(claim, decision)));
 }
 
+/** How far the clock of each fact's phone was behind the office's [ms], so that what two phones recorded is told by one clock. */
+type Behind = ReadonlyMap<string, number>;
+
+function clocks(facts: readonly JudgedFact[]): Behind {
+  return new Map(facts.map(({ fact, clockBehind }) => [fact.id, (clockBehind ?? 0) * 1000]));
+}
+
 /** The moment at which the oldest of the newest `minPhotos` photos grows stale. */
-function freshLimit({ freshFor, minPhotos }: Requirement, evidence: readonly FieldFact[]): number | null {
+function freshLimit({ freshFor, minPhotos }: Requirement, evidence: readonly FieldFact[], behind: Behind): number | null {
   if (freshFor === null) return null;
   const newest = new Map<string, number>();
-  for (const { photoId, takenAt } of ofKind(evidence, 'photo')) newest.set(photoId, Math.max(newest.get(photoId) ?? -Infinity, instant(takenAt)));
+  for (const { id, photoId, takenAt } of ofKind(evidence, 'photo')) newest.set(photoId, Math.max(newest.get(photoId) ?? -Infinity, instant(takenAt) + (behind.get(id) ?? 0)));
   const taken = [...newest.values()].sort((a, b) => b - a)[Math.max(minPhotos, 1) - 1];
   return taken === undefined ? -Infinity : taken + freshFor * 1000;
 }

@@ -1,5 +1,6 @@
 export { buildChecklist, type BuiltItem } from './build.ts';
 export { type JudgedFact } from './causality.ts';
+export { digSpans, mayDigAt, type DigSpan } from './digging.ts';
 export { isInside } from './evidence.ts';
 export { foldItem, type FoldedItem } from './fold.ts';
 export { handoverStep, holdPointRules, type HoldPointRule } from './guards.ts';

@@ -8,12 +8,11 @@ const tests = {
   pump: has('pump'),
   concrete: ({ construction }) => construction.slabCuts.length > 0,
   pumpOrConcrete: (document) => has('pump')(document) || document.construction.slabCuts.length > 0,
-  // The document does not say which slab meets the house; a cut beside a trench at the footing or within a foot of it is taken to.
-  slabAtHouse: ({ construction, site }) =>
-    construction.slabCuts.length > 0 && (construction.trenchNearFooting || construction.foundationWithin1ft || site.sills.length > 0),
+  slabAtHouse: (document) => slabAtHouse(document),
   electricsOrPool: ({ construction }) => construction.electrical !== null || construction.poolWithin3m,
   marks: ({ site }) => site.utilities.length > 0,
-  trenchNearHouse: ({ construction }) => construction.trenchNearFooting,
+  // A trench that reaches under the footing is referred and never built; near the house is a trench beside the foundation, or at a slab that meets the house.
+  trenchNearHouse: (document) => document.construction.foundationWithin1ft || document.construction.trenchNearFooting || slabAtHouse(document),
   foundationNear: ({ construction }) => construction.foundationWithin1ft,
   channel: has('channel'),
   areaDrain: has('catchBasin'),
@@ -38,6 +37,11 @@ export type Trait = keyof typeof tests;
 
 export function hasTrait(document: DesignDocument, trait: Trait): boolean {
   return tests[trait](document);
+}
+
+/** The document does not say which slab meets the house; a cut beside a trench at the footing or within a foot of it is taken to. */
+function slabAtHouse({ construction, site }: DesignDocument): boolean {
+  return construction.slabCuts.length > 0 && (construction.trenchNearFooting || construction.foundationWithin1ft || site.sills.length > 0);
 }
 
 function has(kind: Part['kind']) {

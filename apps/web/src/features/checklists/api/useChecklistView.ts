@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { useMinute } from '../../../hooks/useMinute.ts';
 import { useOutbox } from '../../../hooks/useOutbox.ts';
 import { useChecklist } from './checklists.ts';
 import { viewOf, type ChecklistView } from '../model/view.ts';
@@ -11,13 +12,13 @@ export interface ChecklistNow {
 }
 
 export function useChecklistView(jobId: string, released = true): ChecklistNow {
-  const { data, error, isPending, refetch, dataUpdatedAt } = useChecklist(jobId, released);
+  const { data, error, isPending, refetch } = useChecklist(jobId, released);
   const outbox = useOutbox();
+  const now = useMinute();
   const view = useMemo(() => {
     if (!data) return null;
     const facts = outbox.flatMap((entry) => (entry.kind === 'fact' && entry.jobId === jobId && entry.refused === null ? [entry.fact] : []));
-    // The clock of the view is that of the last answer or fact: how old a photo is, the office is asked again in any case.
-    return viewOf(data.data, facts, Math.max(dataUpdatedAt, ...facts.map(({ deviceTime }) => Date.parse(deviceTime))));
-  }, [data, outbox, jobId, dataUpdatedAt]);
+    return viewOf(data.data, facts, now);
+  }, [data, outbox, jobId, now]);
   return { view, pending: isPending, problem: error, again: () => void refetch() };
 }

@@ -22,7 +22,7 @@ interface ItemScreenProps {
 
 export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
   const { t } = useText();
-  const record = useItemRecord(list.jobId, list.revisionId, view);
+  const record = useItemRecord(list, view);
   const held = view.heldBy.length > 0 && !isSettled(view);
   const starts = view.asksBegin && !view.begun && !isSettled(view);
   const next = nextOf(list)?.item.key ?? null;

@@ -1,5 +1,5 @@
-import type { FieldFact, Requirement, Role, Signer } from '@yardfall/contracts';
-import type { ItemView } from './view.ts';
+import { holdPointRules, type FieldFact, type Requirement, type Role, type Signer } from '@yardfall/contracts';
+import type { ChecklistView, ItemView } from './view.ts';
 
 type FactOf<K extends FieldFact['kind']> = Extract<FieldFact, { kind: K }>;
 
@@ -28,9 +28,14 @@ export function asksPhoto({ item, missing }: ItemView): boolean {
   return item.requirement.evidence.includes('photo') || missing.some((mark) => mark.startsWith('photo:'));
 }
 
-/** What was recorded of the item so far, for `seen` of the next fact. */
-export function seenOf({ item, waiting }: ItemView): string[] {
-  return [...item.facts.map(({ fact }) => fact.id), ...waiting.map(({ id }) => id)].slice(-200);
+/** What the next fact of a step follows: all that is known of the step, and what opened the hold points before it. Clocks of two phones may differ, what was known does not. */
+export function seenOf(view: ItemView, list: Pick<ChecklistView, 'items'>): string[] {
+  const before = holdPointRules.filter((rule) => rule.guards.includes(view.item.template));
+  const guards = list.items.filter(({ item }) => before.some((rule) => rule.items.includes(item.template) && (!rule.byPart || item.part === view.item.part)));
+  const own = [...view.item.facts.map(({ fact }) => fact.id), ...view.waiting.map(({ id }) => id)];
+  return [...new Set([...guards.flatMap(({ facts }) => facts.map(({ id }) => id)), ...own])].slice(-mostSeen);
 }
+
+const mostSeen = 200;
 
 export type FactBody = FieldFact extends infer F ? (F extends FieldFact ? Omit<F, 'id' | 'deviceId' | 'seq' | 'deviceTime' | 'factVersion' | 'revisionId' | 'itemKey' | 'requirementHash' | 'seen'> : never) : never;

@@ -19,7 +19,7 @@ function item(template: string, position: number, photos: number, freshFor: numb
 const pour = (): Checklist => {
   const before = ['D4:P1', 'I1:P1', 'I2:P1'];
   const items = [item('D4', 0, 2, 7200), item('I1', 1, 1), item('I2', 2, 1), item('I3', 3, 1, null, before)];
-  return { jobId: uuid(1), revisionId: uuid(2), items, holdPoints: [{ id: 'HP-13', part: 'P1', open: false, waived: false, items: before, guards: ['I3:P1'] }] };
+  return { jobId: uuid(1), revisionId: uuid(2), items, digging: [], holdPoints: [{ id: 'HP-13', part: 'P1', open: false, waived: false, items: before, guards: ['I3:P1'] }] };
 };
 
 let count = 10;
@@ -44,7 +44,7 @@ describe('the checklist on this phone', () => {
   test('opens the pour with D4, I1 and I2 shown', () => {
     const view = of(proof());
     expect(heldKeys(view)).toEqual([]);
-    expect(view.holdPoints[0]?.open).toBe(true);
+    expect(view.holdPoints.find(({ id }) => id === 'HP-13')?.open).toBe(true);
     expect([leftCount(view.items), nextOf(view)?.item.key]).toEqual([1, 'I3:P1']);
   });
   test('a taped grate of more than two hours ago holds the pour again, but not one that began in time', () => {
@@ -55,6 +55,13 @@ describe('the checklist on this phone', () => {
   test('asks for the beginning where the age of a photo before it counts', () => {
     expect(of([]).items.map(({ asksBegin }) => asksBegin)).toEqual([false, false, false, true]);
   });
+  test('holds again what the office called open, once the photo has grown old without a signal', () => {
+    const checklist = pour();
+    const stored = proof().map((known) => ({ fact: known, memberId: uuid(4), by: 'A', serverTime: known.deviceTime, verdict: 'kept' as const, reason: null, clockBehind: 0 }));
+    const items = checklist.items.map((one) => ({ ...one, state: one.holdPoint === null ? one.state : ('proven' as const), heldBy: [], facts: stored.filter(({ fact: { itemKey } }) => itemKey === one.key) }));
+    const later = (hours: number) => heldKeys(viewOf({ ...checklist, items }, [], now + hours * 3_600_000));
+    expect([later(0), later(1), later(2)]).toEqual([[], [], ['D4:P1']]);
+  });
   test('a fact for another design of the item does not count', () => {
     const [first, ...rest] = proof();
     expect(heldKeys(of([{ ...first, requirementHash: 'b'.repeat(64) } as FieldFact, ...rest]))).toEqual(['D4:P1']);
@@ -64,8 +71,15 @@ describe('the checklist on this phone', () => {
 describe('what an item asks for', () => {
   test('a new fact follows all that is known', () => {
     const one = tick('I1:P1');
-    const view = of([one]).items[1];
-    expect(view && seenOf(view)).toEqual([one.id]);
+    const list = of([one]);
+    const view = list.items[1];
+    expect(view && seenOf(view, list)).toEqual([one.id]);
+  });
+  test('work on a guarded step follows what opened its hold points', () => {
+    const facts = proof();
+    const list = of(facts);
+    const pourStep = list.items.find(({ item: { template } }) => template === 'I3');
+    expect(pourStep && [...seenOf(pourStep, list)].sort()).toEqual(facts.map(({ id }) => id).sort());
   });
   test('after a correction a photo and a second signature', () => {
     const failed = fact('I1:P1', { kind: 'failed', reason: 'no dowels' });

@@ -1,5 +1,5 @@
 import {
-  foldItem, heldBy, holdPointRules, holdPointsNow, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type StoredFact,
+  foldItem, heldBy, holdPointRules, holdPointsNow, mayDigAt, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type StoredFact,
 } from '@yardfall/contracts';
 
 export interface ItemView {
@@ -24,20 +24,25 @@ export interface ChecklistView {
   readonly holdPoints: Checklist['holdPoints'];
 }
 
-/** The checklist as the office knows it, with what this phone recorded since: the same fold runs on both sides. */
+/** The checklist as the office knows it, with what this phone recorded since: the same fold runs on both sides, and both look at the clock. */
 export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number): ChecklistView {
-  const moment: Moment = { at: now, mayDig: mayDig(checklist) };
+  // A phone alone never turns "do not dig" into "may dig": it goes by the spans that the office gave it.
+  const moment: Moment = { at: now, mayDig: mayDigAt(spansOf(checklist), now) };
   const folded = checklist.items.map((item) => fold(item, waiting));
-  const touched = folded.some(({ pending }) => pending.length > 0);
   const states = folded.map(({ inState }) => inState);
   const items = folded.map((one): ItemView => ({
     item: one.item, state: one.inState.state, missing: one.missing, facts: one.facts, waiting: one.pending, begun: one.begun,
-    heldBy: touched ? heldBy(states, one.item.key, one.begun ? { ...moment, at: null } : moment).map(({ holdPoint, items: by }) => ({ holdPoint, items: [...by] })) : one.item.heldBy,
+    heldBy: heldBy(states, one.item.key, one.begun ? { ...moment, at: null } : moment).map(({ holdPoint, items: by }) => ({ holdPoint, items: [...by] })),
     notCounted: one.item.facts.filter(({ verdict }) => verdict !== 'kept'),
     asksBegin: asksBegin(checklist, one.item),
   }));
-  const holdPoints = touched ? holdPointsNow(states, moment).map(({ id, part, open, waived, items: by, guards }) => ({ id, part, open, waived, items: [...by], guards: [...guards] })) : checklist.holdPoints;
+  const holdPoints = holdPointsNow(states, moment).map(({ id, part, open, waived, items: by, guards }) => ({ id, part, open, waived, items: [...by], guards: [...guards] }));
   return { jobId: checklist.jobId, revisionId: checklist.revisionId, items, holdPoints };
+}
+
+/** An answer that was kept by an earlier version of the page does not know the spans: then nothing is dug before the office is asked. */
+function spansOf(checklist: Partial<Pick<Checklist, 'digging'>>): Checklist['digging'] {
+  return checklist.digging ?? [];
 }
 
 interface Folded {
@@ -52,17 +57,11 @@ interface Folded {
 function fold(item: ChecklistItem, waiting: readonly FieldFact[]): Folded {
   const known = new Set(item.facts.map(({ fact }) => fact.id));
   const pending = waiting.filter((fact) => fact.itemKey === item.key && fact.requirementHash === item.requirementHash && !known.has(fact.id));
-  const judged: JudgedFact[] = [...item.facts, ...pending.map((fact) => ({ fact, verdict: 'kept' as const }))];
+  // What was recorded for an earlier design of the step stays on record and shows nothing of this one.
+  const judged: JudgedFact[] = [...item.facts.filter(({ fact }) => fact.requirementHash === item.requirementHash), ...pending.map((fact) => ({ fact, verdict: 'kept' as const }))];
   const { state, missing, freshUntil } = foldItem(item.requirement, judged);
   const facts = judged.filter(({ verdict }) => verdict === 'kept').map(({ fact }) => fact);
-  // Without news from this phone the office's own word stands.
-  const shown = pending.length > 0 ? { state, missing } : { state: item.state, missing: item.missing };
-  return { item, pending, facts, missing: shown.missing, inState: { key: item.key, template: item.template, part: item.part, state: shown.state, freshUntil }, begun: facts.some(({ kind }) => kind === 'begun') };
-}
-
-/** What the office last said of the locate tickets; a phone alone never turns "do not dig" into "may dig". */
-function mayDig({ holdPoints }: Checklist): boolean {
-  return holdPoints.every((point) => point.id !== 'HP-1' || point.open);
+  return { item, pending, facts, missing, inState: { key: item.key, template: item.template, part: item.part, state, freshUntil }, begun: facts.some(({ kind }) => kind === 'begun') };
 }
 
 function asksBegin({ items }: Checklist, item: ChecklistItem): boolean {

@@ -1,0 +1,18 @@
+import { useEffect, useState } from 'react';
+
+const minute = 60_000;
+
+/** The time [ms], anew every minute and when the page is looked at again: a photo grows old and a ticket runs out also where nobody can be asked. */
+export function useMinute(): number {
+  const [now, setNow] = useState(() => Date.now());
+  useEffect(() => {
+    const tick = () => setNow(Date.now());
+    const timer = setInterval(tick, minute);
+    document.addEventListener('visibilitychange', tick);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', tick);
+    };
+  }, []);
+  return now;
+}
