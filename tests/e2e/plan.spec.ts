@@ -4,7 +4,7 @@ import type { DesignDocument } from '@yardfall/calc';
 import type { Revision } from '@yardfall/contracts';
 import { inRoot } from '../../tools/paths.mjs';
 import { issueDesign } from './support/design.ts';
-import { assign, part, takeCall } from './support/office.ts';
+import { jobFor, part } from './support/office.ts';
 import { api, signIn, type Person } from './support/people.ts';
 import { areaOf, bar, beginPlan, hollowVolume, outlines, pointList, sitePicture, tap, volumeOf } from './support/plan.ts';
 
@@ -29,10 +29,9 @@ test.describe.serial('the plan and the section of a design', () => {
   const saved = (design: Locator) => expect(design.getByText('Saved in the office')).toBeVisible({ timeout: 30_000 });
 
   test('a job for it', async ({ browser }) => {
-    const owner = await signIn(browser, 'owner');
-    jobId = await takeCall(owner.page, title);
-    await assign(owner.page);
-    await owner.context.close();
+    const estimator = await signIn(browser, 'estimator');
+    jobId = await jobFor(estimator, title);
+    await estimator.context.close();
   });
 
   test('by pointer: traced over a picture of known length, the ground from a point list, a level dragged, and issued', async ({ browser }) => {

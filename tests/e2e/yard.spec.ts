@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import type { Photo, Survey } from '@yardfall/contracts';
-import { assign, takeCall } from './support/office.ts';
+import { jobFor } from './support/office.ts';
 import { api, phone, signIn, type Person } from './support/people.ts';
 import { sitePicture } from './support/plan.ts';
 import { anotherVisit, rows, shoot, shots } from './support/yard.ts';
@@ -21,10 +21,9 @@ test.describe.serial('in the yard', () => {
   }
 
   test('a job for it', async ({ browser }) => {
-    const owner = await signIn(browser, 'owner');
-    jobId = await takeCall(owner.page, title);
-    await assign(owner.page);
-    await owner.context.close();
+    const estimator = await signIn(browser, 'estimator');
+    jobId = await jobFor(estimator, title);
+    await estimator.context.close();
   });
 
   test('fourteen shots and three photos without a signal; the page is closed, opened, and everything arrives once', async ({ browser }) => {

@@ -1,7 +1,7 @@
 import { expect, type Browser, type Locator, type Page } from '@playwright/test';
 import type { Revision } from '@yardfall/contracts';
 import { bigYard } from './bigYard.ts';
-import { assign, part, takeCall } from './office.ts';
+import { jobFor, part } from './office.ts';
 import { api, signIn, type Person } from './people.ts';
 
 export interface OpenDraft {
@@ -13,11 +13,8 @@ export interface OpenDraft {
 
 /** A draft, of a large yard if nothing else is said, open at the estimator's desk. */
 export async function openYard(browser: Browser, title: string, document = bigYard()): Promise<OpenDraft> {
-  const owner = await signIn(browser, 'owner');
-  const jobId = await takeCall(owner.page, title);
-  await assign(owner.page);
-  await owner.context.close();
   const person = await signIn(browser, 'estimator');
+  const jobId = await jobFor(person, title);
   const { status, body } = await api<Revision>(person, 'POST', `/jobs/${jobId}/designs`, { name: 'Yard', document, fromRevisionId: null });
   expect(status).toBe(201);
   await person.page.goto(`/jobs/${jobId}`);

@@ -1,6 +1,8 @@
 import path from 'node:path';
 import { expect, type Locator, type Page } from '@playwright/test';
+import type { Job } from '@yardfall/contracts';
 import { inRoot } from '../../../tools/paths.mjs';
+import { api, type Person } from './people.ts';
 
 /** The part of the record under one heading of the job page, opened when it is closed. */
 export async function part(page: Page, heading: string): Promise<Locator> {
@@ -9,6 +11,17 @@ export async function part(page: Page, heading: string): Promise<Locator> {
   await expect(region).toBeVisible();
   if (await fold.isVisible()) await fold.click();
   return region;
+}
+
+/** A job to work at, without the forms in which a call is taken. */
+export async function jobFor(person: Person, title: string): Promise<string> {
+  const { status, body } = await api<Job>(person, 'POST', '/jobs', {
+    title, customer: { name: 'Ilse Varga', email: 'ilse@example.test', phones: ['555-0142'], language: 'en' },
+    property: { address: '7 Heron Loop, Alder Gap', state: 'VA', timeZone: 'America/New_York', gateCode: '', notes: '' },
+    complaint: { words: 'Water comes in at the patio door when it pours.', depth: 0.08, startsAfter: 1200, staysFor: 21_600, door: 'Patio slider', enteredHouse: true, onDryDays: false, timesPerYear: 3, tried: '', rainDate: null },
+  });
+  expect(status).toBe(201);
+  return body.id;
 }
 
 /** 1. The owner takes the call. */

@@ -63,7 +63,7 @@ describe('what is said with a record', () => {
     const sills = [answer({ withSystem: count(0, 0), withoutSystem: { ...count(4, 6), estimate: true } })];
     const sill = 'Patio slider track';
     expect(recordNotes(site, record, poor, sills, null)).toEqual([
-      { code: 'record.withoutEstimate', params: { sill, low: 4, high: 6, lowerLimit: 3.6, upperLimit: 12.4, years: 9.9 } }, { code: 'record.withNever', params: { sill, years: 9.9, upperLimit: 12.4 } },
+      { code: 'record.withoutEstimateRange', params: { sill, low: 4, high: 6, lowerLimit: 3.6, upperLimit: 12.4, years: 9.9 } }, { code: 'record.withNever', params: { sill, years: 9.9, upperLimit: 12.4 } },
       { code: 'record.neverEmpties', params: { spot: 'Patio low spot' } },
       { code: 'record.gauge', params: { name: 'X', id: 'X' } }, { code: 'record.distanceUnknown', params: { name: 'X' } },
       { code: 'record.span', params: { from: '2001-01-01', to: '2011-01-01', years: 9.9 } },
@@ -79,7 +79,7 @@ describe('what is said with a record', () => {
     const codes = (withSystem: SillAnswer['withSystem']) => recordNotes(site, recordOf([], 300), quality({}), [answer({ withSystem, withoutSystem: { ...count(4, 4), estimate: false } })], fitted).slice(0, 4);
     const sill = 'Patio slider track';
     expect(codes(count(1, 1)).slice(0, 3)).toEqual([
-      { code: 'record.without', params: { sill, low: 4, high: 4, lowerLimit: 3.6, upperLimit: 12.4, years: 10 } }, { code: 'record.with', params: { sill, count: 1, years: 10, upperLimit: 12.4 } },
+      { code: 'record.without', params: { sill, count: 4, lowerLimit: 3.6, upperLimit: 12.4, years: 10 } }, { code: 'record.with', params: { sill, count: 1, years: 10, upperLimit: 12.4 } },
       { code: 'record.fitted', params: { perYear: 2, share: 0.5 } },
     ]);
     expect(codes(count(0, 2))[1]).toEqual({ code: 'record.withRange', params: { sill, low: 0, high: 2, years: 10, upperLimit: 12.4 } });

@@ -12,7 +12,7 @@ export const CLOCK_HOUR_RATIO = 1.13;
 export const recordNoteCodes = [
   'record.gauge', 'record.gaugeDistance', 'record.distanceUnknown', 'record.span', 'record.gaps', 'record.yearsLeftOut', 'record.coarse', 'record.flaggedSums',
   'record.suspectedSums', 'record.rejected', 'record.range', 'record.clockHours', 'record.snow', 'record.counted', 'record.with', 'record.withRange', 'record.withNever',
-  'record.without', 'record.withoutEstimate', 'record.fitted', 'record.neverEmpties', 'record.noReturnPeriod', 'record.notThisYard',
+  'record.without', 'record.withoutRange', 'record.withoutEstimate', 'record.withoutEstimateRange', 'record.fitted', 'record.neverEmpties', 'record.noReturnPeriod', 'record.notThisYard',
 ] as const;
 export type RecordNoteCode = (typeof recordNoteCodes)[number];
 
@@ -53,8 +53,10 @@ function aboutSill(document: DesignDocument, answer: SillAnswer, years: number):
   const notes: RecordNote[] = [];
   const without = answer.withoutSystem;
   if (without !== null) {
-    const { low, high, lowerLimit, upperLimit } = without;
-    notes.push({ code: without.estimate ? 'record.withoutEstimate' : 'record.without', params: { sill, low, high, lowerLimit: tenthDown(lowerLimit), upperLimit: tenthUp(upperLimit), years } });
+    const { low, high } = without;
+    const [lowerLimit, upperLimit] = [tenthDown(without.lowerLimit), tenthUp(without.upperLimit)];
+    if (low === high) notes.push({ code: without.estimate ? 'record.withoutEstimate' : 'record.without', params: { sill, count: high, years, lowerLimit, upperLimit } });
+    else notes.push({ code: without.estimate ? 'record.withoutEstimateRange' : 'record.withoutRange', params: { sill, low, high, years, lowerLimit, upperLimit } });
   }
   const system = answer.withSystem;
   if (system === null) return notes;

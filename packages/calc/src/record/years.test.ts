@@ -44,7 +44,7 @@ describe('a station record through the yard', () => {
     expect(result.gauge).toMatchObject({ id: 'USC00180700', name: 'Beltsville', distance: 8046 });
     expect(result.quality.gaps).toHaveLength(29);
     const codes = result.notes.map(({ code }) => code);
-    for (const code of ['record.gauge', 'record.gaugeDistance', 'record.gaps', 'record.coarse', 'record.yearsLeftOut', 'record.range', 'record.noReturnPeriod', 'record.withoutEstimate', 'record.withNever'] as const) {
+    for (const code of ['record.gauge', 'record.gaugeDistance', 'record.gaps', 'record.coarse', 'record.yearsLeftOut', 'record.range', 'record.noReturnPeriod', 'record.withoutEstimateRange', 'record.withNever'] as const) {
       expect(codes).toContain(code);
     }
     expect(codes.every((code) => recordNoteCodes.includes(code))).toBe(true);

@@ -62,6 +62,7 @@ export const designs = catalogue({
   'designs.edits.by': { en: 'By', es: 'Por' },
   'designs.edits.at': { en: 'When', es: 'Cuándo' },
   'designs.edits.back': { en: 'As it was after this', es: 'Como estaba después de esto' },
+  'designs.edits.backHead': { en: 'Go back', es: 'Volver' },
   'designs.edits.start': { en: 'As it began', es: 'Como empezó' },
   'designs.edits.replaced': { en: '{place:text} became {value:text}', es: '{place:text} pasó a {value:text}' },
   'designs.edits.added': { en: '{place:text} was added', es: 'Se agregó {place:text}' },

@@ -71,10 +71,18 @@ export const record = catalogue({
     es: 'Con el sistema, el agua no habría llegado a {sill:text} en {years:number} años. No es una promesa: hasta {upperLimit:number} veces también cabrían (95 %).',
   },
   'record.without': {
+    en: 'Without it, water would have reached {sill:text} {count:plural|# time|# times} in {years:number} years (limits {lowerLimit:number} to {upperLimit:number}).',
+    es: 'Sin él, el agua habría llegado a {sill:text} {count:plural|# vez|# veces} en {years:number} años (límites {lowerLimit:number} a {upperLimit:number}).',
+  },
+  'record.withoutRange': {
     en: 'Without it, water would have reached {sill:text} {low:count} to {high:count} times in {years:number} years (limits {lowerLimit:number} to {upperLimit:number}).',
     es: 'Sin él, el agua habría llegado a {sill:text} de {low:count} a {high:count} veces en {years:number} años (límites {lowerLimit:number} a {upperLimit:number}).',
   },
   'record.withoutEstimate': {
+    en: 'Estimate: without a system, {count:plural|# time|# times} at {sill:text} in {years:number} years (95 %: {lowerLimit:number} to {upperLimit:number}). It is not fitted to what was seen here.',
+    es: 'Estimación: sin sistema, {count:plural|# vez|# veces} en {sill:text} en {years:number} años (95 %: {lowerLimit:number} a {upperLimit:number}). No está ajustada a lo visto aquí.',
+  },
+  'record.withoutEstimateRange': {
     en: 'Estimate: without a system, {low:count} to {high:count} times at {sill:text} in {years:number} years (95 %: {lowerLimit:number} to {upperLimit:number}). It is not fitted to what was seen here.',
     es: 'Estimación: sin sistema, de {low:count} a {high:count} veces en {sill:text} en {years:number} años (95 %: {lowerLimit:number} a {upperLimit:number}). No está ajustada a lo visto aquí.',
   },

@@ -102,7 +102,7 @@ export const studies = catalogue({
   'studies.record.year': { en: 'Year', es: 'Año' },
   'studies.record.readings': { en: 'Time with readings', es: 'Tiempo con lecturas' },
   'studies.record.quarters': { en: 'Rain of a quarter hour was laid evenly over its minutes: the bursts in it are lost, and counts come out low.', es: 'La lluvia de cada cuarto de hora se repartió pareja en sus minutos: se pierden los golpes, y las cuentas salen bajas.' },
-  'studies.record.gaps': { en: '{count:plural|# time|# times} without readings', es: '{count:plural|# tiempo|# tiempos} sin lecturas' },
+  'studies.record.gaps': { en: '{count:plural|# gap|# gaps} in the readings', es: '{count:plural|# hueco|# huecos} en las lecturas' },
   'studies.record.gap': { en: 'No readings from {from:date} to {to:date}, {hours:count} hours.', es: 'Sin lecturas del {from:date} al {to:date}, {hours:count} horas.' },
   'studies.record.moreGaps': { en: 'And {count:plural|# more gap|# more gaps}.', es: 'Y {count:plural|# hueco más|# huecos más}.' },
 });

@@ -57,7 +57,7 @@ function what({ name, figure, group, id, path }: Difference, after: DesignDocume
 
 function side({ change, figure, group, path }: Difference, value: unknown, text: Text): string {
   const { t, q, say } = text;
-  if (figure !== null) return typeof value === 'number' ? q(figure.quantity, value) : '';
+  if (figure !== null) return typeof value === 'number' ? q(figure.quantity, value) : t(change === 'added' ? 'designs.compare.notYet' : 'designs.compare.gone');
   if (group === 'findings' && value !== null) return say(`findings.${(value as Finding).code}`, { ...(value as Finding).limit, ...(value as Finding).params });
   if (path.length > 0) return valueWords(path.at(-1) ?? '', value, text);
   if (value !== null) return t('designs.compare.there');

@@ -33,7 +33,7 @@ export function EditHistory({ jobId, revision, document, edit }: EditHistoryProp
     key: String(entry.seq),
     cells: {
       what: editWords(entry.operation, documents, text), by: entry.by, at: q('dateTime', entry.at),
-      back: <Button kind="text" busy={moment.isPending} onClick={() => back(entry.seq)}>{t('designs.edits.back')}</Button>,
+      back: <Button kind="text" busy={moment.isPending} aria-label={`${t('designs.edits.back')}: ${editWords(entry.operation, documents, text)}`} onClick={() => back(entry.seq)}>{t('designs.edits.back')}</Button>,
     },
   });
   return (
@@ -43,7 +43,7 @@ export function EditHistory({ jobId, revision, document, edit }: EditHistoryProp
       {edits.items.length === 0 ? null : (
         <>
           <Table stacks="labelled" caption={t('designs.edits')} captionUnseen
-            columns={[{ key: 'what', head: t('designs.edits.what') }, { key: 'by', head: t('designs.edits.by') }, { key: 'at', head: t('designs.edits.at') }, { key: 'back', head: '' }]}
+            columns={[{ key: 'what', head: t('designs.edits.what') }, { key: 'by', head: t('designs.edits.by') }, { key: 'at', head: t('designs.edits.at') }, { key: 'back', head: <span className="unseen">{t('designs.edits.backHead')}</span> }]}
             rows={edits.items.map(row)} />
           <div className="row">
             {edits.more ? <Button onClick={edits.more}>{t('ui.more')}</Button> : null}

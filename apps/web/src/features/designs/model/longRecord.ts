@@ -1,6 +1,6 @@
 import type { LongRecordResult, RecordNote } from '@yardfall/calc';
 
-const answerCodes: ReadonlySet<string> = new Set(['record.with', 'record.withRange', 'record.withNever', 'record.without', 'record.withoutEstimate']);
+const answerCodes: ReadonlySet<string> = new Set(['record.with', 'record.withRange', 'record.withNever', 'record.without', 'record.withoutRange', 'record.withoutEstimate', 'record.withoutEstimateRange']);
 
 /** A file of times and depths has no number of a station; the gauge is named again with its distance. */
 const isUnnamed = ({ code, params }: RecordNote): boolean => code === 'record.gauge' && params['id'] === '';

@@ -63,7 +63,7 @@ function basinLines(results: Results): PartLine[] {
     const line = linesAt(basin.part, `basins/${String(index)}`);
     return [
       ...line('designs.line.workingVolume', 'volume', basin.workingVolume, 'workingVolume'),
-      ...line('designs.line.starts', 'number', basin.worstStartsPerHour, 'worstStartsPerHour'),
+      ...line('designs.line.starts', 'count', basin.worstStartsPerHour, 'worstStartsPerHour'),
       ...line('designs.line.aloneRun', 'seconds', basin.aloneRunTime, 'aloneRunTime'),
     ];
   });

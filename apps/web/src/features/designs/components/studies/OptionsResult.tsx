@@ -1,6 +1,7 @@
 import type { OptionPoint } from '@yardfall/calc';
 import type { ResponseOf, studies as api } from '@yardfall/contracts';
 import { frontGraph } from '@yardfall/drawing';
+import { isMessageCode } from '@yardfall/text';
 import { useState } from 'react';
 import { Button } from '../../../../components/Button.tsx';
 import { Drawing } from '../../../../components/Drawing.tsx';
@@ -19,7 +20,7 @@ interface OptionsResultProps {
 
 /** Designs that no other makes pointless: one line of price against protection with three marks on it, and any of them to open. */
 export function OptionsResult({ detail, onVariant }: OptionsResultProps) {
-  const { t, q, units } = useText();
+  const { t, q, say, units } = useText();
   const outcome = detail.result as unknown as OptionsOutcome;
   const asked = detail.request as unknown as OptionsAsked;
   const points = ordered(outcome.front);
@@ -34,7 +35,7 @@ export function OptionsResult({ detail, onVariant }: OptionsResultProps) {
   if (point === null) return <p>{t('studies.options.nonePasses')}</p>;
   return (
     <div className="stack">
-      {kind === 'order' ? <p className="measure">{t('studies.options.orderWhy', { codes: unpriced.join(', ') })}</p> : <p className="faint measure">{t('studies.options.moneyWhy')}</p>}
+      {kind === 'order' ? <p className="measure">{t('studies.options.orderWhy', { codes: unpriced.map((code) => (isMessageCode(`prices.item.${code}`) ? say(`prices.item.${code}`) : code)).join(', ') })}</p> : <p className="faint measure">{t('studies.options.moneyWhy')}</p>}
       <Drawing title={t('studies.options.picture')} height={(width) => Math.min(420, Math.max(300, width * 0.4))} selected={String(selected)} onSelect={(id) => setSelected(Number(id))} partName={(id) => nameOfPoint(Number(id))}
         display={(size) => frontGraph(shown, { ...size, cost: kind, heightUnit: units === 'us' ? 0.0254 : 0.01 })} />
       <Table stacks="labelled" caption={t('studies.options.table')}

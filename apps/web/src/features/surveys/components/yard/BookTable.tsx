@@ -28,7 +28,7 @@ export function BookTable({ book, standing, onKeep, onStrike }: BookTableProps) 
       <Table caption={t('surveys.yard.table')}
         columns={[
           { key: 'point', head: t('surveys.point') }, { key: 'role', head: t('surveys.role') }, { key: 'back', head: t('surveys.backsight'), figure: true }, { key: 'rod', head: t(book.mode === 'direct' ? 'surveys.direct' : 'surveys.intermediate'), figure: true },
-          { key: 'fore', head: t('surveys.foresight'), figure: true }, { key: 'level', head: t('surveys.level'), figure: true }, { key: 'where', head: t('surveys.yard.where') }, { key: 'strike', head: '' },
+          { key: 'fore', head: t('surveys.foresight'), figure: true }, { key: 'level', head: t('surveys.level'), figure: true }, { key: 'where', head: t('surveys.yard.where') }, { key: 'strike', head: <span className="unseen">{t('surveys.yard.strike')}</span> },
         ].filter(({ key }) => book.mode === 'heightOfInstrument' || (key !== 'back' && key !== 'fore'))}
         rows={book.shots.map((shot) => {
           const level = standing.levelOf(shot.id);

@@ -22,7 +22,7 @@ export function RunningBook({ jobId, book, standing, yard }: RunningBookProps) {
   const chosen = book.shots.find(({ id }) => id === open);
   return (
     <section className="stack" aria-label={t('surveys.yard.book')}>
-      <h3>{t('surveys.yard.book')} <span className="faint">{t('surveys.yard.setUps', { n: standing.reduced.setUps, shots: standingShots(book).length })}</span></h3>
+      <h2>{t('surveys.yard.book')} <span className="faint">{t('surveys.yard.setUps', { n: standing.reduced.setUps, shots: standingShots(book).length })}</span></h2>
       {book.shots.length === 0 ? <p className="faint">{t('surveys.yard.bookEmpty')}</p> : (
         <ol className="running-book" reversed>
           {book.shots.toReversed().map((shot) => <li key={shot.id}><ShotRow shot={shot} standing={standing} onOpen={() => setOpen(shot.id)} /></li>)}

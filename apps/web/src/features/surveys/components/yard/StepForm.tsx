@@ -38,7 +38,7 @@ export function StepForm({ jobId, step, answers, photoIds, onAnswer, onPhoto }: 
   };
   return (
     <form className="why-question" onSubmit={submit} aria-labelledby={`${name}-q`}>
-      <h3 id={`${name}-q`} tabIndex={-1}>{say(`surveys.step.${step.id}`)}</h3>
+      <h2 id={`${name}-q`} tabIndex={-1}>{say(`surveys.step.${step.id}`)}</h2>
       <p>{say(`surveys.step.${step.id}.how`)}</p>
       {step.cautions.length === 0 ? null : <Cautions which={step.cautions} />}
       {step.tool === undefined ? null : <div className="crew-form"><StepTools tool={step.tool} name={`${jobId}.${step.id}`} figures={figures} onFigures={setFigures} hoseFlow={hoseFlow} /></div>}

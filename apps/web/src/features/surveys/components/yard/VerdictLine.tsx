@@ -48,7 +48,7 @@ export function EveryOutlet({ standing }: { readonly standing: BookStanding }) {
   if (standing.gravity.length === 0) return null;
   return (
     <section className="stack" aria-label={t('surveys.fall.all')}>
-      <h3>{t('surveys.fall.all')}</h3>
+      <h2>{t('surveys.fall.all')}</h2>
       <ul className="yard-outlets">
         {standing.gravity.map((one) => (
           <li key={one.outlet}>

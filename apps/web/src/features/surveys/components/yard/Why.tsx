@@ -44,7 +44,7 @@ function Causes({ diagnosis }: { readonly diagnosis: Diagnosis }) {
   const names = (steps: readonly string[]) => steps.map((step) => say(`surveys.step.${step}`)).join('; ');
   return (
     <section className="stack" aria-label={t('surveys.why.causes')}>
-      <h3>{t('surveys.why.causes')}</h3>
+      <h2>{t('surveys.why.causes')}</h2>
       {diagnosis.causes.length === 0 ? <p className="faint">{t('surveys.why.noName')}</p> : null}
       <ul className="why-list">
         {diagnosis.causes.map((cause) => (
@@ -85,7 +85,7 @@ function Kit({ yard, diagnosis }: { readonly yard: YardBook; readonly diagnosis:
   });
   return (
     <section className="stack" aria-label={t('surveys.why.kit')}>
-      <h3>{t('surveys.why.kit')}</h3>
+      <h2>{t('surveys.why.kit')}</h2>
       <ol className="why-kit">{list.map((kind) => <li key={kind}>{t(`surveys.kit.${kind}`)}</li>)}</ol>
     </section>
   );
@@ -96,7 +96,7 @@ function Answered({ yard, diagnosis, onAgain }: { readonly yard: YardBook; reado
   if (diagnosis.answered.length === 0) return null;
   return (
     <section className="stack" aria-label={t('surveys.why.answered')}>
-      <h3>{t('surveys.why.answered')}</h3>
+      <h2>{t('surveys.why.answered')}</h2>
       <ul className="why-answers">
         {diagnosis.answered.map((step) => (
           <li key={step}>
