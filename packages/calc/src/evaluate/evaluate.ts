@@ -19,7 +19,7 @@ import { family, freeboards, stormRun } from './storms.ts';
 import { whatIfs } from './whatIf.ts';
 
 /** Version of the numbers: it changes whenever the same document gives other results. */
-export const calcVersion = '1.3.1';
+export const calcVersion = '1.3.2';
 
 export interface EvaluateOptions {
   /**

@@ -49,11 +49,15 @@ function mouthDiameter(part: Channel | CatchBasin, parts: readonly Part[]): numb
   return parts.find((item): item is Pipe => item.kind === 'pipe')?.diameter ?? null;
 }
 
-/** Level at the free end of a path: the crown of its last pipe, which a full pipe keeps wet. */
+/** The pipe that holds the water of a path back: its last, or one that was laid climbing to a higher hump. */
+function holdingPipe(pipes: readonly Pipe[]): Pipe | undefined {
+  return pipes.reduce<Pipe | undefined>((held, pipe) => (held !== undefined && pipe.invertDown > pipe.invertUp && pipe.invertDown > held.invertDown ? pipe : held), pipes[pipes.length - 1]);
+}
+
+/** Level over which a path runs freely: the crown of its last pipe, which a full pipe keeps wet, or of a hump before it. */
 function freeEnd(part: Channel | CatchBasin, parts: readonly Part[]): number {
-  const pipes = parts.filter((item): item is Pipe => item.kind === 'pipe');
-  const last = pipes[pipes.length - 1];
-  if (last !== undefined) return last.invertDown + last.diameter;
+  const held = holdingPipe(parts.filter((item): item is Pipe => item.kind === 'pipe'));
+  if (held !== undefined) return held.invertDown + held.diameter;
   return part.kind === 'channel' ? part.invertDown + (part.outletDiameter ?? part.depth / 2) : part.invertOut;
 }
 
@@ -97,10 +101,10 @@ export function linkOf(document: DesignDocument, part: Channel | CatchBasin, par
 export function conduitOf(junction: Part, index: number, parts: readonly Part[], base: number, end: LinkEnd): Conduit {
   const pipes = parts.filter((item): item is Pipe => item.kind === 'pipe');
   const first = pipes[0];
-  const last = pipes[pipes.length - 1];
+  const held = holdingPipe(pipes);
   const opening = first?.diameter ?? 0.1;
   return {
     id: junction.id, junction: index, entrance: junction.kind === 'catchBasin' ? 'box' : 'joint', to: end.to, returns: end.returns, diameterUp: opening, invertUp: base,
-    diameterDown: last?.diameter ?? opening, invertDown: last?.invertDown ?? base, resistance: pathResistance(pipes, opening), standing: end.standing,
+    diameterDown: held?.diameter ?? opening, invertDown: held?.invertDown ?? base, resistance: pathResistance(pipes, opening), standing: end.standing,
   };
 }

@@ -97,6 +97,8 @@ export const designs = catalogue({
   'designs.problemAt': { en: 'Look at: {path:text}. The numbers below are of the last state that could be computed.', es: 'Revise: {path:text}. Los números de abajo son del último estado que se pudo calcular.' },
   'designs.conflict': { en: 'Somebody else changed the same part', es: 'Otra persona cambió la misma parte' },
   'designs.conflictWhy': { en: 'Your edits since then are kept here. Put them on top of theirs, or let yours go.', es: 'Sus cambios desde entonces se conservan aquí. Póngalos encima de los de la otra persona o déjelos ir.' },
+  'designs.conflictMine': { en: 'Yours, not in the office yet:', es: 'Los suyos, que aún no están en la oficina:' },
+  'designs.conflictTimes': { en: '(the last of {count:count} changes there)', es: '(el último de {count:count} cambios ahí)' },
   'designs.keepMine': { en: 'Put mine on top', es: 'Poner los míos encima' },
   'designs.takeTheirs': { en: 'Take theirs', es: 'Tomar los de la otra persona' },
   'designs.dropEdits': { en: 'Let these edits go', es: 'Dejar ir estos cambios' },

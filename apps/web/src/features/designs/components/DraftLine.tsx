@@ -5,6 +5,7 @@ import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
 import type { Draft } from '../hooks/useDraft.ts';
 import type { Uncomputed } from '../hooks/useEvaluation.ts';
+import { atEachPlace } from '../model/atEachPlace.ts';
 import { editWords, placeWords, valueWords } from '../model/editWords.ts';
 
 interface DraftLineProps {
@@ -44,7 +45,7 @@ function Aside({ draft }: { readonly draft: Draft }) {
   );
 }
 
-/** Edits of two people that met: what the other one left at each place. */
+/** Edits of two people that met: what the other one left at each place, and what waits of one's own. */
 function Met({ draft }: { readonly draft: Draft }) {
   const text = useText();
   const { t } = text;
@@ -59,6 +60,8 @@ function Met({ draft }: { readonly draft: Draft }) {
     <Notice severity="caution" title={t('designs.conflict')} action={<div className="row"><Button onClick={draft.keepMine}>{t('designs.keepMine')}</Button><Button onClick={draft.takeTheirs}>{t('designs.takeTheirs')}</Button></div>}>
       <p>{t('designs.conflictWhy')}</p>
       <ul>{problem?.issues.map(({ path, message }) => <li key={path}>{sentence(path, JSON.parse(message) as unknown)}</li>)}</ul>
+      <p>{t('designs.conflictMine')}</p>
+      <ul>{atEachPlace(draft.unsent).map(({ last, count }, at) => <li key={at}>{editWords(last, [draft.document], text)} {count > 1 ? <span className="faint">{t('designs.conflictTimes', { count })}</span> : null}</li>)}</ul>
     </Notice>
   );
 }

@@ -15,6 +15,8 @@ export interface Draft extends Pick<Steps, 'edit' | 'undo' | 'redo'> {
   readonly problem: unknown;
   /** Edits that have lost their place in what the office has; nothing is sent until they are let go. */
   readonly aside: readonly DraftOperation[];
+  /** Edits that are not in the office yet. */
+  readonly unsent: readonly DraftOperation[];
   readonly letGo: () => void;
   /** After a conflict: send my edits again on top of theirs, or let them go. */
   readonly keepMine: () => void;
@@ -62,7 +64,7 @@ export function useDraft(jobId: string, revision: Revision, refresh: () => Promi
 
   const settledState: DraftState = pending.length > 0 ? 'changed' : 'office';
   return {
-    document, aside, problem: failure?.problem ?? null, edit: steps.edit, undo: steps.undo, redo: steps.redo,
+    document, aside, unsent: pending, problem: failure?.problem ?? null, edit: steps.edit, undo: steps.undo, redo: steps.redo,
     state: failure?.state ?? (inFlight ? 'saving' : aside.length > 0 ? 'conflict' : settledState),
     letGo: () => setPending((now) => now.filter((operation) => !aside.includes(operation))),
     keepMine: () => void refresh().then(() => { settle(); setFailure(null); }),
