@@ -1,5 +1,6 @@
 // @ts-check
 // npm run soak: the property and fuzz tests of the numbers with their full counts, half of the cases on each of two processes.
+// npm run soak -- fuzz --from=20000 goes on after the first 20,000 cases of each process.
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, existsSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -18,6 +19,12 @@ const PARTS = 2;
 const SILENCE = 4 * 3_600_000;
 const SOURCES = 'packages/calc/src';
 
+/** How many cases of each process are known from an earlier run. @param {readonly string[]} words */
+function knownCases(words) {
+  const asked = words.find((word) => word.startsWith('--from='));
+  return asked === undefined ? 0 : Number(asked.slice('--from='.length));
+}
+
 /** @param {readonly string[]} words parts of file names; all soak tests without any */
 function soakTests(words) {
   const files = readdirSync(inRoot(SOURCES), { recursive: true, encoding: 'utf8' }).filter((name) => /(\.property|\.soak|fuzz)\.test\.ts$/.test(name));
@@ -25,13 +32,13 @@ function soakTests(words) {
 }
 
 /**
- * @param {number} part @param {readonly string[]} files @param {string} report @param {(text: string) => void} say
+ * @param {number} part @param {number} known @param {readonly string[]} files @param {string} report @param {(text: string) => void} say
  * @returns {Promise<number>} its exit code; 1 when it had to be stopped
  */
-function soak(part, files, report, say) {
+function soak(part, known, files, report, say) {
   return new Promise((resolve) => {
     const args = [inRoot('node_modules/vitest/vitest.mjs'), 'run', '--project', 'unit', '--no-file-parallelism', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`, ...files];
-    const child = spawn(process.execPath, args, { cwd: root, env: { ...process.env, YARDFALL_SOAK: `${part}/${PARTS}`, NO_COLOR: '1', FORCE_COLOR: '0' }, stdio: ['ignore', 'pipe', 'pipe'] });
+    const child = spawn(process.execPath, args, { cwd: root, env: { ...process.env, YARDFALL_SOAK: `${part}/${PARTS}@${known}`, NO_COLOR: '1', FORCE_COLOR: '0' }, stdio: ['ignore', 'pipe', 'pipe'] });
     let last = '';
     /** @type {NodeJS.Timeout | undefined} */
     let clock;
@@ -72,12 +79,13 @@ function rowsOf(report, part) {
 await run(async () => {
   const steps = createSteps();
   await ensureInstalled(steps);
-  const files = soakTests(process.argv.slice(2));
+  const words = process.argv.slice(2);
+  const files = soakTests(words.filter((word) => !word.startsWith('--')));
   const folder = mkdtempSync(path.join(tmpdir(), 'yardfall-soak-'));
   try {
     const parts = Array.from({ length: PARTS }, (_, index) => index + 1);
     const reports = parts.map((part) => path.join(folder, `${part}.json`));
-    const codes = await Promise.all(parts.map((part) => soak(part, files, /** @type {string} */ (reports[part - 1]), steps.say)));
+    const codes = await Promise.all(parts.map((part) => soak(part, knownCases(words), files, /** @type {string} */ (reports[part - 1]), steps.say)));
     /** @type {Counts} */
     let total = ZERO;
     steps.say(`\n${'file'.padEnd(44)} process  tests  failed  seconds`);

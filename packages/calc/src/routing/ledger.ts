@@ -21,7 +21,10 @@ export interface RunVolumes {
   readonly stored: number;
 }
 
-/** A storm that brings some drops only is measured against this [m3]: the last digit of a level of 100 m over a hectare is 1e-10 m3, however little came. */
+/**
+ * A storm that brings less than this [m3] is measured against what stands in the system, and against this at least: the last digit of a
+ * level of 100 m is 1e-10 m3 over a hectare, and 1e-8 m3 of an hour's pumping through the film in which a pump begins, however little came.
+ */
 const leastInflow = 0.01;
 
 /** Keeps the books of one run: highest levels, time over each sill, every volume that came and went. */
@@ -125,7 +128,7 @@ export class Ledger {
   }
 
   /**
-   * Difference between what came, what went and what stands, as a share of what came; of ten liters where less came.
+   * Difference between what came, what went and what stands, as a share of what came; where less than ten liters came, of what stood, or of ten liters.
    * What stands is told by the levels, turned back to volumes; what went, by the fluxes out of the system alone.
    */
   massError(): number {
@@ -136,7 +139,8 @@ export class Ledger {
       if (to < 0) out += (1 - backShare) * this.delivered(k);
     }
     const change = this.stored() - this.startVolume;
-    return Math.abs(this.inflow - out - change) / Math.max(this.inflow, leastInflow);
+    const measure = this.inflow >= leastInflow ? this.inflow : Math.max(this.startVolume, leastInflow);
+    return Math.abs(this.inflow - out - change) / measure;
   }
 
   private stored(): number {
