@@ -13,7 +13,7 @@ import { createSteps } from './steps.mjs';
 /** @typedef {{ name: string, dir: string, uses: string[], sources: string[], command: (out: string) => [string, string[]] }} Unit */
 
 // Only translated here: the types are `npm run check`'s business, and a newcomer's first start should not wait for them.
-const tsc = (/** @type {string} */ dir) => (/** @type {string} */ out) => /** @type {[string, string[]]} */ (['typescript/bin/tsc', ['-p', `${dir}/tsconfig.build.json`, '--noCheck', '--declaration', 'false', '--outDir', out]]);
+const tsc = (/** @type {string} */ dir) => (/** @type {string} */ out) => /** @type {[string, string[]]} */ (['typescript-native/bin/tsc', ['-p', `${dir}/tsconfig.build.json`, '--noCheck', '--declaration', 'false', '--outDir', out]]);
 
 /** @param {string} dir @param {string[]} uses @returns {Unit} */
 const compiled = (dir, uses) => ({ name: path.basename(dir), dir, uses, command: tsc(dir), sources: [`${dir}/src`, `${dir}/package.json`, `${dir}/tsconfig.json`, `${dir}/tsconfig.build.json`, 'tsconfig.base.json'] });

@@ -23,7 +23,7 @@ const PROJECTS = ['packages/calc', 'packages/contracts', 'packages/drawing', 'pa
 /** @type {Check[]} the long ones first, so that two at a time end together */
 const CHECKS = [
   { name: 'lint', work: tool('oxlint/bin/oxlint', ['--type-aware', '--format=unix']) },
-  ...PROJECTS.map((project) => ({ name: `types of ${project}`, work: tool('typescript/bin/tsc', ['-p', project]) })),
+  ...PROJECTS.map((project) => ({ name: `types of ${project}`, work: tool('typescript-native/bin/tsc', ['-p', project]) })),
   { name: 'import rules', work: tool('dependency-cruiser/bin/dependency-cruise.mjs', ['--config', '.dependency-cruiser.mjs', '--output-type', 'err-long', ...CODE]) },
   { name: 'exact numbers in calc, words in the client', work: async () => tool('../tools/check/source-rules.mjs', [])() },
   { name: 'drift of the OpenAPI document', work: checkOpenApi },
