@@ -221,6 +221,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   'photos.add': async ({ jobId }) => ({ params: { jobId }, ...(await upload()) }),
   'photos.file': async (world) => ({ params: { jobId: world.jobId, photoId: (await photo(world)).id, copy: 'view' } }),
   'checklists.read': ofJob,
+  'checklists.asBuilt': ofJob,
   'checklists.record': async (world, role) => {
     const phone = await world.phone(role);
     return { params: { jobId: world.jobId }, body: { facts: [phone.fact(await phone.item('B7'), { kind: 'ticked', note: 'plywood down' })] } };

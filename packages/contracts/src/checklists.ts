@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CalendarDate, Id, Instant, JobParams, Sha256, text } from './common.ts';
+import { CalendarDate, finite, Id, Instant, JobParams, Sha256, text } from './common.ts';
 import { endpoint } from './endpoint.ts';
 
 export const evidenceKinds = ['tick', 'photo', 'value', 'signature', 'document'] as const;
@@ -32,6 +32,8 @@ export const FieldFact = z
     z.strictObject({ ...factBase, kind: z.literal('photo'), photoId: Id, takenAt: Instant }),
     /** Measured value in SI, against the design's value for the item. */
     z.strictObject({ ...factBase, kind: z.literal('measured'), name: text(60, 1), value: z.number().min(-1e6).max(1e6) }),
+    /** Inverts of a laid pipe from its upper end: `at` along it and `level`, both in m. They stand for its measures, the least fall of any segment for its slope. */
+    z.strictObject({ ...factBase, kind: z.literal('profile'), shots: z.array(z.strictObject({ at: finite(0, 2000), level: finite(-10_000, 10_000) })).min(2).max(60) }),
     z.strictObject({ ...factBase, kind: z.literal('signed'), signer: Signer, name: text(120, 1), licence: text(60), statement: text(500) }),
     z.strictObject({ ...factBase, kind: z.literal('document'), reference: text(200, 1), validOn: CalendarDate.nullable() }),
     z.strictObject({ ...factBase, kind: z.literal('notApplicable'), reason: text(500, 3) }),
@@ -105,6 +107,22 @@ export const Checklist = z
   .meta({ id: 'Checklist' });
 export type Checklist = z.infer<typeof Checklist>;
 
+/** The build revision evaluated with its levels as they were shot, beside the same engine's answer to the design as it was issued. */
+export const AsBuilt = z
+  .object({
+    revisionId: Id, calcVersion: z.string(),
+    /** Levels and pipes that were shot so far. */
+    levels: z.array(z.object({ part: z.string(), field: z.string(), level: z.number() })),
+    pipes: z.array(z.object({ part: z.string(), shots: z.array(z.object({ at: z.number(), level: z.number() })) })),
+    documentSha256: Sha256, resultsSha256: Sha256.nullable(),
+    /** Why what was shot cannot be evaluated. */
+    problem: z.object({ code: z.string(), path: z.string(), params: z.record(z.string(), z.union([z.string(), z.number()])) }).nullable(),
+    /** Room below each sill in the designed storm [m]. */
+    freeboards: z.array(z.object({ sill: z.string(), returnPeriod: z.number(), designed: z.number(), built: z.number() })),
+  })
+  .meta({ id: 'AsBuilt' });
+export type AsBuilt = z.infer<typeof AsBuilt>;
+
 export const checklists = {
   read: endpoint({
     id: 'checklists.read', method: 'GET', path: '/jobs/:jobId/checklist', summary: 'The checklist of the build revision with states and hold points',
@@ -115,6 +133,10 @@ export const checklists = {
     summary: 'Store field facts. Every well-formed fact of a known device is stored first and judged afterwards; each comes back with its verdict',
     access: { permission: 'checklists.record' }, status: 200, params: JobParams, query: null, body: z.strictObject({ facts: z.array(FieldFact).min(1).max(100), sentAt: Instant.optional() }),
     response: z.object({ facts: z.array(StoredFact), checklist: Checklist }), errors: ['notFound', 'checklist.notBuildRevision'],
+  }),
+  asBuilt: endpoint({
+    id: 'checklists.asBuilt', method: 'GET', path: '/jobs/:jobId/as-built', summary: 'The design with the levels that were shot in the open trench: room below the sills as designed and as built',
+    access: { permission: 'checklists.read' }, status: 200, params: JobParams, query: null, body: null, response: AsBuilt, errors: ['notFound', 'checklist.notBuildRevision', 'busy'],
   }),
   /** Answers 409 checklist.held for work that a closed hold point guards: the crew's "start" of an item. */
   begin: endpoint({

@@ -1,4 +1,4 @@
-import { type FieldFact, type Requirement, type Role, type StoredFact } from '@yardfall/contracts';
+import { type FieldFact, type Requirement, type Role, shotsRise, type StoredFact } from '@yardfall/contracts';
 
 export interface Judgement {
   readonly verdict: StoredFact['verdict'];
@@ -42,6 +42,7 @@ function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord }: Circumstanc
   switch (fact.kind) {
     case 'ticked': return mayTick(requirement, roles) ? kept : refused('officeOnly');
     case 'photo': return judgePhoto(fact, photo);
+    case 'profile': return judgeProfile(fact, requirement);
     case 'measured': return requirement.measures.some(({ name }) => name === fact.name) ? kept : refused('noSuchMeasure');
     case 'signed': return requirement.signers.includes(fact.signer) ? kept : refused('wrongSigner');
     case 'document': return requirement.template !== 'J1' || proofOnRecord ? kept : refused('noSuchProof');
@@ -49,6 +50,11 @@ function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord }: Circumstanc
     case 'waived': return roles.includes('owner') ? kept : refused('ownerOnly');
     default: return kept;
   }
+}
+
+function judgeProfile(fact: Extract<FieldFact, { kind: 'profile' }>, { measures }: Requirement): Judgement {
+  if (!measures.some(({ name }) => name === 'invertDown')) return refused('noSuchMeasure');
+  return shotsRise(fact) ? kept : refused('shotsNotRising');
 }
 
 function mayTick({ signers }: Requirement, roles: readonly Role[]): boolean {

@@ -1,7 +1,7 @@
 import type { DesignDocument, Evaluation, Params } from '@yardfall/calc';
 import { useEffect, useRef, useState } from 'react';
-import { Newest } from '../../../lib/newest.ts';
-import type { EvaluateAnswer, EvaluateRequest } from '../model/evaluate.worker.ts';
+import { Newest } from '../lib/newest.ts';
+import type { EvaluateAnswer, EvaluateRequest } from '../lib/evaluate.worker.ts';
 
 export interface Uncomputed {
   readonly code: string;
@@ -26,7 +26,7 @@ export function useEvaluation(document: DesignDocument | null, stored: Evaluatio
 
   useEffect(() => {
     const made = new Newest<EvaluateRequest, EvaluateAnswer>(
-      new Worker(new URL('../model/evaluate.worker.ts', import.meta.url), { type: 'module' }),
+      new Worker(new URL('../lib/evaluate.worker.ts', import.meta.url), { type: 'module' }),
       (answer) => setComputed((before) => (answer.ok ? { evaluation: answer.evaluation, sha256: answer.sha256, problem: null } : { ...before, sha256: null, problem: answer })),
       (answer) => (answer.ok && !answer.band && asked.current ? { document: asked.current, band: true } : null),
     );

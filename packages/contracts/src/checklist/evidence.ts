@@ -1,5 +1,6 @@
 import type { FieldFact, Requirement } from '../checklists.ts';
-import { heads, type Follows } from './causality.ts';
+import type { Follows } from './causality.ts';
+import { headReadings } from './readings.ts';
 
 export type FactOf<K extends FieldFact['kind']> = Extract<FieldFact, { kind: K }>;
 
@@ -54,7 +55,7 @@ export function isInside({ min, max }: Requirement['measures'][number], value: n
 }
 
 function judge(measure: Requirement['measures'][number], facts: readonly FieldFact[], follows: Follows): Judged {
-  const last = heads(ofKind(facts, 'measured').filter(({ name }) => name === measure.name), follows);
+  const last = headReadings(facts, measure.name, follows);
   if (last.length === 0) return { lack: `value:${measure.name}`, outside: false, disagrees: false };
   const inside = last.filter(({ value }) => isInside(measure, value)).length;
   if (inside === last.length) return { lack: null, outside: false, disagrees: false };

@@ -1,3 +1,4 @@
+export { builtFrom, builtLevels, readingOf, type Built, type RecordedItem } from './asBuilt.ts';
 export { buildChecklist, type BuiltItem } from './build.ts';
 export { type JudgedFact } from './causality.ts';
 export { digSpans, mayDigAt, type DigSpan } from './digging.ts';
@@ -7,5 +8,6 @@ export { handoverStep, holdPointRules, type HoldPointRule } from './guards.ts';
 export { handoverHeldBy, heldBy, holdPointsNow, opens, type Held, type HoldPointNow, type ItemInState, type Moment } from './holdPoints.ts';
 export { holdPointText, measureCode, missingText, reasonText, type MarkText } from './marks.ts';
 export { groupText, itemText, type ItemSentence } from './wordings.ts';
+export { profileValue, shotsRise } from './readings.ts';
 export { itemTemplate, itemTemplates } from './templates.ts';
 export { itemGroups, type ItemGroup, type ItemTemplate } from './types.ts';

@@ -11,6 +11,11 @@ export function lastMeasured(view: ItemView, name: string): number | null {
   return factsOf(view, 'measured').findLast((fact) => fact.name === name)?.value ?? null;
 }
 
+/** The inverts of a pipe are shot along its whole length, not at its ends alone. */
+export function asksProfile({ template, measures }: Pick<Requirement, 'template' | 'measures'>): boolean {
+  return template === 'E1' && measures.some(({ name }) => name === 'invertDown');
+}
+
 /** Who signs by name on this phone: the crew and the office sign by their own tick, but anybody may give the second signature after a correction. */
 export function signersAsked({ requirement }: { readonly requirement: Requirement }, missing: readonly string[]): readonly Signer[] {
   const asked = requirement.evidence.includes('signature') ? requirement.signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner') : [];

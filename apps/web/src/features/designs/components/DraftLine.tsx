@@ -4,7 +4,7 @@ import { Saved } from '../../../components/Saved.tsx';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
 import type { Draft } from '../hooks/useDraft.ts';
-import type { Uncomputed } from '../hooks/useEvaluation.ts';
+import type { Uncomputed } from '../../../hooks/useEvaluation.ts';
 import { atEachPlace } from '../model/atEachPlace.ts';
 import { editWords, placeWords, valueWords } from '../model/editWords.ts';
 

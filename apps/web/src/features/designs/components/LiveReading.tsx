@@ -3,7 +3,7 @@ import type { Revision } from '@yardfall/contracts';
 import { setLevel } from '@yardfall/drawing';
 import { useState, type ReactNode } from 'react';
 import type { Draft } from '../hooks/useDraft.ts';
-import { useEvaluation } from '../hooks/useEvaluation.ts';
+import { useEvaluation } from '../../../hooks/useEvaluation.ts';
 import { levelOperations } from '../model/levelOperations.ts';
 import { DraftLine } from './DraftLine.tsx';
 import { RevisionReading } from './RevisionReading.tsx';

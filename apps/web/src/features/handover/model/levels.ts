@@ -1,5 +1,5 @@
 import type { DesignDocument, Part } from '@yardfall/calc';
-import type { Checklist } from '@yardfall/contracts';
+import { builtLevels, readingOf, type Checklist } from '@yardfall/contracts';
 
 /** How a level is shown: its unit [m] and decimals. */
 const shown = {
@@ -23,27 +23,18 @@ export interface LevelAsked {
   readonly measured: number | null;
 }
 
-/** Levels that are shot again when the part is built, and the measure of the checklist that shot each already. */
-const asked = {
-  channel: { invertUp: 'invertUp', invertDown: 'invertDown', grateLevel: null },
-  catchBasin: { grateLevel: 'rimLevel', invertOut: null },
-  pipe: { invertUp: 'invertUp', invertDown: 'invertDown' },
-  basin: { rimLevel: null, inletInvert: null, offLevel: 'offLevel', onLevel: 'onLevel', alarmLevel: 'alarmLevel' },
-  outlet: { level: 'lidLevel' },
-} as const satisfies Partial<Record<Part['kind'], Readonly<Record<string, string | null>>>>;
-
-type AskedKind = keyof typeof asked;
-type FieldsOf<K extends AskedKind> = K extends AskedKind ? keyof (typeof asked)[K] : never;
+type AskedKind = keyof typeof builtLevels;
+type FieldsOf<K extends AskedKind> = K extends AskedKind ? keyof (typeof builtLevels)[K] : never;
 export type LevelField = FieldsOf<AskedKind>;
 
 function isAsked(kind: Part['kind']): kind is AskedKind {
-  return Object.hasOwn(asked, kind);
+  return Object.hasOwn(builtLevels, kind);
 }
 
 export function levelsAsked(document: DesignDocument, checklist: Checklist | null): readonly LevelAsked[] {
   return document.system.parts.flatMap((part) => {
     if (!isAsked(part.kind)) return [];
-    return Object.entries<string | null>(asked[part.kind]).flatMap(([field, measure]) => {
+    return Object.entries<string | null>(builtLevels[part.kind]).flatMap(([field, measure]) => {
       const designed: unknown = Reflect.get(part, field);
       return typeof designed === 'number' ? [{ part: part.id, name: part.name, field: field as LevelField, designed, measured: measure === null ? null : measuredOf(checklist, part.id, measure) }] : [];
     });
@@ -52,6 +43,5 @@ export function levelsAsked(document: DesignDocument, checklist: Checklist | nul
 
 function measuredOf(checklist: Checklist | null, part: string, name: string): number | null {
   const facts = (checklist?.items ?? []).filter((item) => item.part === part).flatMap((item) => item.facts);
-  const last = facts.findLast(({ fact, verdict }) => verdict === 'kept' && fact.kind === 'measured' && fact.name === name)?.fact;
-  return last?.kind === 'measured' ? last.value : null;
+  return readingOf(facts.flatMap(({ fact, verdict }) => (verdict === 'kept' ? [fact] : [])), name);
 }
