@@ -42,6 +42,8 @@ export async function signIn(browser: Browser, kind: MemberKind): Promise<Person
 /** The API as this person's browser may call it, with the person's cookie. */
 export async function api<T>(person: Person, method: 'GET' | 'POST' | 'PUT', path: string, body?: unknown, headers: Record<string, string> = {}): Promise<{ readonly status: number; readonly body: T }> {
   const answer = await person.context.request.fetch(`/api/v1${path}`, {
+    // An answer that evaluates a design takes seconds, and more beside other tests.
+    timeout: 90_000,
     method, headers: { ...(method === 'GET' ? {} : { 'idempotency-key': crypto.randomUUID() }), ...headers }, ...(body === undefined ? {} : { data: body }),
   });
   const text = await answer.text();

@@ -1,0 +1,65 @@
+import { expect, test } from '@playwright/test';
+import type { AsBuilt, Job, Revision } from '@yardfall/contracts';
+import { ListWorker } from './support/crew.ts';
+import { part } from './support/office.ts';
+import { api, signIn } from './support/people.ts';
+
+const foot = 0.3048;
+
+/** Designed invert at a distance, as a crew would read it from the sheet, raised by so many feet. */
+const reading = (up: number, down: number, length: number, at: number, raised: number) => `${((up + ((down - up) * at) / length) / foot + raised).toFixed(3)}'`;
+
+test('a pipe with a hump, entered as four inverts without a signal: the segment, how far and what to move are named, and the results are those of the office to the last bit', async ({ browser }) => {
+  test.setTimeout(300_000);
+  const { page, context, complaints, ...person } = await signIn(browser, 'crew');
+  const who = { page, context, complaints, ...person };
+  const jobs = (await api<{ readonly items: readonly Job[] }>(who, 'GET', '/jobs?open=true')).body.items;
+  const job = jobs.find(({ buildRevisionId }) => buildRevisionId !== null);
+  if (job?.buildRevisionId === undefined || job.buildRevisionId === null) throw new Error('no job of the demo company is being built');
+  const worker = await ListWorker.of(who, job.id);
+  await worker.prove(({ template }) => template === 'B2');
+  const { document } = (await api<Revision>(who, 'GET', `/jobs/${job.id}/revisions/${job.buildRevisionId}`)).body;
+  const step = (await worker.items()).find(({ template, heldBy }) => template === 'E1' && heldBy.length === 0);
+  const pipe = document.system.parts.find((one) => one.id === step?.part);
+  if (step === undefined || pipe?.kind !== 'pipe') throw new Error('no pipe of the job can be shot');
+  const { invertUp, invertDown, length } = pipe;
+
+  await page.goto(`/jobs/${job.id}`);
+  const work = await part(page, 'Work');
+  await expect(work.getByRole('button', { name: /Falls everywhere/ }).first()).toBeVisible();
+  const row = work.getByRole('button', { name: new RegExp(`Falls everywhere.*${pipe.name}`, 's') });
+  await row.click();
+  const form = page.getByRole('form', { name: 'Inverts from the upper end' });
+  await expect(form).toBeVisible({ timeout: 30_000 });
+
+  const before = (await api<AsBuilt>(who, 'GET', `/jobs/${job.id}/as-built`)).body;
+  await context.setOffline(true);
+  for (let more = 0; more < 2; more += 1) await form.getByRole('button', { name: 'Add a shot' }).click();
+  const places = [[0, 0], [length * 0.3, 0], [length * 0.6, 0.35], [length, 0]] as const;
+  for (const [at, [distance, raised]] of places.entries()) {
+    const shot = form.locator('fieldset').nth(at);
+    await shot.getByLabel('Distance from the upper end').fill(`${(distance / foot).toFixed(3)} ft`);
+    await shot.getByLabel(/^Invert/).fill(reading(invertUp, invertDown, length, distance, raised));
+  }
+  // Segment, amount and remedy by name, what it carries and the room below the sill, all on the phone.
+  await expect(form.getByText(/it climbs/)).toHaveCount(1);
+  await expect(form.getByText(/stays in the pipe at/)).toHaveCount(1);
+  await expect(form.getByText(/^Lower shot 3 at .* by /)).toHaveCount(1);
+  await expect(form.getByText(/Full it carries|Nothing runs before it backs up/)).toHaveCount(1);
+  await expect(form.getByText(/-year storm .* (below|over)/).first()).toBeVisible({ timeout: 60_000 });
+  const mark = form.locator('[data-results]');
+  await expect(mark).toHaveAttribute('data-results', /^[0-9a-f]{64}$/, { timeout: 90_000 });
+  const onPhone = await mark.getAttribute('data-results');
+  await form.getByRole('button', { name: 'Record the inverts' }).click();
+  await expect(page.getByText('On this phone').first()).toBeVisible();
+
+  await context.setOffline(false);
+  const now = async () => (await api<AsBuilt>(who, 'GET', `/jobs/${job.id}/as-built`)).body;
+  await expect.poll(async () => (await now()).pipes.length, { timeout: 60_000 }).toBe(before.pipes.length + 1);
+  const after = await now();
+  expect(after.resultsSha256).toBe(onPhone);
+  expect(after.resultsSha256).not.toBe(before.resultsSha256);
+  expect((await worker.items()).find(({ key }) => key === step.key)?.missing).toContain('outside:slope');
+  expect(complaints).toEqual([]);
+  await context.close();
+});
