@@ -11,8 +11,8 @@ import { instrument } from './instrument.mjs';
 /** @typedef {{ name: string, code: string }} Script */
 
 export const SOURCES = inRoot('packages/calc/src');
-/** Only examples count here: generated cases would kill by luck, golden results by any change; the years of a station take a minute for each mutant. */
-const NOT_EXAMPLES = /\.property\.test\.ts$|\.soak\.test\.ts$|fuzz\.test\.ts$|golden\.test\.ts$|years\.test\.ts$/;
+/** Only examples count here: generated cases would kill by luck, golden results by any change; the years of a station and an integration of whole yards take a minute for each mutant. */
+const NOT_EXAMPLES = /\.property\.test\.ts$|\.soak\.test\.ts$|fuzz\.test\.ts$|golden\.test\.ts$|years\.test\.ts$|independent\.test\.ts$/;
 
 /** @param {string} folder @param {(name: string) => boolean} wanted @returns {string[]} */
 const filesOf = (folder, wanted) => readdirSync(path.join(SOURCES, folder), { recursive: true, encoding: 'utf8' }).filter(wanted).sort().map((name) => path.join(SOURCES, folder, name));

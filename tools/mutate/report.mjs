@@ -5,6 +5,7 @@ import path from 'node:path';
 import { inRoot } from '../paths.mjs';
 
 /** @typedef {import('./hunt.mjs').Tried} Tried */
+/** @typedef {import('./instrument.mjs').Mutant} Mutant */
 /** @typedef {{ file: string, code: string, from: string, to: string, reason: string }} Equivalent `from` or `to` may be "*": any change there */
 /** @typedef {{ file: string, mutants: number, killed: number, equivalent: number, survived: number, score: number }} FileScore */
 /** @typedef {{ folder: string, files: FileScore[], survivors: Tried[], unused: Equivalent[] }} Report */
@@ -17,13 +18,16 @@ export function loadEquivalents() {
   return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : [];
 }
 
-/** @param {Equivalent} known @param {Tried} mutant */
+/** @param {Equivalent} known @param {Mutant} mutant */
 const fits = (known, mutant) => known.file === mutant.file && known.code === mutant.code && (known.from === '*' || known.from === mutant.from) && (known.to === '*' || known.to === mutant.to);
+
+/** @param {readonly Equivalent[]} equivalents @returns {(mutant: Mutant) => boolean} */
+export const listedIn = (equivalents) => (mutant) => equivalents.some((known) => fits(known, mutant));
 
 /** @param {string} folder @param {readonly Tried[]} tried @param {readonly Equivalent[]} equivalents @returns {Report} */
 export function summary(folder, tried, equivalents) {
   const alive = tried.filter(({ noticedBy }) => noticedBy === null);
-  const isEquivalent = (/** @type {Tried} */ mutant) => equivalents.some((known) => fits(known, mutant));
+  const isEquivalent = listedIn(equivalents);
   const names = [...new Set(tried.map(({ file }) => file))].sort();
   const files = names.map((file) => {
     const mutants = tried.filter((item) => item.file === file);

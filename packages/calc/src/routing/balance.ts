@@ -184,9 +184,8 @@ export class Balance {
     }
   }
 
-  /** A store gives less as the last film of water in it goes. */
+  /** A store gives less as the last film of water in it goes; nothing comes in from outside. */
   private thin(source: number): void {
-    if (source < 0) return;
     const { at } = this;
     const depth = this.level[source]! - this.bottoms[source]!;
     if (depth >= film) return;

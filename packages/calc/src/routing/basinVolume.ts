@@ -13,9 +13,9 @@ export function basinVolume(basin: Basin, level: number): number {
   const depth = level - floorLevel;
   if (depth <= 0) return 0;
   if (marks.length < 2) return 0.25 * PI * diameter * diameter * depth;
-  const points = marks[0]!.level > floorLevel ? [{ level: floorLevel, volume: 0 }, ...marks] : marks;
+  const points = [{ level: floorLevel, volume: 0 }, ...marks];
   let i = points.length - 2;
-  while (i > 0 && points[i]!.level > level) i -= 1;
+  while (points[i]!.level > level) i -= 1;
   const a = points[i]!;
   const b = points[i + 1]!;
   const volume = a.volume + ((b.volume - a.volume) * (level - a.level)) / (b.level - a.level);

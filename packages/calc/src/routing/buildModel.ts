@@ -112,7 +112,6 @@ export class ModelBuilder {
   links(): Link[] {
     return inletsOf(this.document).flatMap(({ part }) => {
       const pond = spotIndex(this.document, part.lowSpot);
-      if (this.junctions.some(({ id }) => id === part.id)) return [linkOf(this.document, part, [], pond, this.end(part))];
       const { parts, end } = reach(this.document, part.id, this.junctions);
       return end === null ? [] : [linkOf(this.document, part, parts, pond, this.end(end))];
     });

@@ -23,7 +23,7 @@ function conveyanceTable(): Float64Array {
   return table;
 }
 
-/** Depth and flow at a critical section in a circle of diameter 1 m, for the energy of each. */
+/** Depth and flow at a critical section in a circle of diameter 1 m, for the energy of each; near the crown that is far beyond any entrance. */
 function criticalPoints(): { readonly energy: number; readonly flow: number }[] {
   return Array.from({ length: finePoints }, (_, k) => {
     const depth = (k + 1) / (finePoints + 1);
@@ -41,7 +41,7 @@ function entranceTable(points: readonly { readonly energy: number; readonly flow
   let k = 1;
   for (let i = 1; i <= cells; i += 1) {
     const depth = (i * entranceTop) / cells;
-    while (k < points.length - 1 && points[k]!.energy < depth) k += 1;
+    while (points[k]!.energy < depth) k += 1;
     const a = points[k - 1]!;
     const b = points[k]!;
     const critical = a.flow + ((b.flow - a.flow) * (depth - a.energy)) / (b.energy - a.energy);
@@ -56,11 +56,10 @@ const critical = criticalPoints();
 const entrances = { box: entranceTable(critical, true), joint: entranceTable(critical, false) } as const;
 
 let slopeOfLast = 0;
-/** Value of a table over 0 to `top`; its slope is left in `slopeOfLast`. */
+/** Value of a table over 0 to `top`, above 0; its slope is left in `slopeOfLast`. */
 function along(table: Float64Array, top: number, x: number): number {
   const place = (x * cells) / top;
   slopeOfLast = 0;
-  if (place <= 0) return 0;
   if (place >= cells) return table[cells]!;
   const i = Math.floor(place);
   const rise = table[i + 1]! - table[i]!;
@@ -85,7 +84,7 @@ export function conduitFlowAt(conduit: Conduit, from: number, to: number, out: F
   const tailLevel = conduit.to === null ? conduit.standing : to;
   const depth = from - conduit.invertUp;
   const { diameterUp } = conduit;
-  const wet = depth < 0 ? 0 : depth < conduit.diameterDown ? depth : conduit.diameterDown;
+  const wet = depth < conduit.diameterDown ? depth : conduit.diameterDown;
   const own = conduit.invertDown + wet;
   const backs = tailLevel > own;
   const drive = from - (backs ? tailLevel : own);

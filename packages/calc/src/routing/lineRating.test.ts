@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { CheckValve, Pump } from '../document/document.ts';
 import { changed, demoSite } from '../testing/sites.ts';
 import { buildModel } from './buildModel.ts';
+import { weepHoleFlow } from '../pump/weepHole.ts';
+import { once, powerOfTwo } from './lineRating.ts';
 import type { LineStore } from './model.ts';
 
 /** The demo yard's line (1.5 in) with pumps of straight curves, each behind a valve of its own; no weep holes. */
@@ -60,6 +62,81 @@ describe('pumps side by side on one line', () => {
     expect(both.flow(3).flow(lift) / byHand([strong, other], lift)).toBeCloseTo(1, 3);
     expect(both.flow(1).flow(lift) / byHand([strong], lift)).toBeCloseTo(1, 3);
     expect(both.flow(2).flow(lift) / byHand([other], lift)).toBeCloseTo(1, 3);
+  });
+
+  test('fill an empty line by the harmonic mean of what they give to its quarters', () => {
+    // A line that runs back wholly: filled to an eighth, three, five and seven of them, each with that share of its lift and its friction.
+    const open = changed(demoSite('tern-hollow'), (copy) => {
+      const valve = copy.system.parts.find(({ kind }) => kind === 'checkValve') as CheckValve;
+      Object.assign(valve, { present: false });
+      const pump = copy.system.parts.find(({ kind }) => kind === 'pump') as Pump;
+      Object.assign(pump, { curve: [{ flow: 0, head: 6 }, { flow: 0.003, head: 0 }] });
+      Object.assign(copy.system.parts.find((part) => part.kind === 'outlet' && part.id === 'O1')!, { openingHead: 0.1 });
+      copy.system.parts = copy.system.parts.filter(({ kind }) => kind !== 'weepHole');
+    });
+    const filling = buildModel(open).basins[0]!.lines[0]!;
+    const at = (filled: number, lift: number): number => bisect((flow) => filled * (lift + line.length * slope(flow) + 0.1) - 6 * (1 - flow / 0.003), 0, 0.003);
+    for (const lift of [0.3, 0.8, 1.1]) {
+      const time = [1, 3, 5, 7].reduce((sum, eighths) => sum + 1 / at(eighths / 8, lift), 0);
+      expect(filling.filling(1).flow(lift) / (4 / time)).toBeCloseTo(1, 3);
+      expect(filling.flow(1).flow(lift) / at(1, lift)).toBeCloseTo(1, 3);
+    }
+  });
+
+  test('give back what their weep holes let through, each at its own head', () => {
+    const weeping = changed(demoSite('tern-hollow'), (copy) => {
+      const pump = copy.system.parts.find(({ kind }) => kind === 'pump') as Pump;
+      Object.assign(pump, { curve: [{ flow: 0, head: 6 }, { flow: 0.003, head: 0 }] });
+      Object.assign(copy.system.parts.find((part) => part.kind === 'outlet' && part.id === 'O1')!, { openingHead: 0 });
+    });
+    const valve = (weeping.system.parts.find(({ kind }) => kind === 'checkValve') as CheckValve).equivalentLength;
+    const { flow } = buildModel(weeping).basins[0]!.lines[0]!;
+    for (const lift of [0.3, 1.1]) {
+      const gross = bisect((q) => lift + (line.length + valve) * slope(q) - 6 * (1 - q / 0.003), 0, 0.003);
+      // Net of an orifice of 3/16 in under the head of the pump, see weepHole.
+      expect(flow(1).flow(lift) / (gross - weepHoleFlow(0.004762, 6 * (1 - gross / 0.003)))).toBeCloseTo(1, 3);
+    }
+    const pair = lineWith([strong, strong]);
+    for (const lift of [0.3, 1.1]) expect(pair.flow(3).flow(lift) / byHand([strong, strong], lift)).toBeCloseTo(1, 3);
+  });
+
+  test('on one valve and one line give together what one of twice the flow gives', () => {
+    const shared = (count: number): LineStore => buildModel(changed(demoSite('tern-hollow'), (copy) => {
+      const pump = copy.system.parts.find(({ kind }) => kind === 'pump') as Pump;
+      const factor = count === 1 ? 2 : 1;
+      Object.assign(pump, { curve: [{ flow: 0, head: 6 }, { flow: 0.0015 * factor, head: 0 }] });
+      copy.system.parts = copy.system.parts.filter(({ kind }) => kind !== 'weepHole');
+      for (let k = 1; k < count; k += 1) copy.system.parts.push({ ...pump, id: `M${k + 1}` });
+    })).basins[0]!.lines[0]!;
+    const [one, two, six] = [shared(1), shared(2), shared(6)];
+    for (const lift of [-0.2, 0.4, 1.1]) {
+      expect(two.flow(3).flow(lift) / one.flow(1).flow(lift)).toBeCloseTo(1, 3);
+      expect(two.flow(1)).toBe(two.flow(1));
+      // Six of a kind: every set of as many gives as much.
+      expect(six.flow(21).flow(lift)).toBeCloseTo(six.flow(7).flow(lift), 12);
+      expect(six.flow(63).flow(lift)).toBeGreaterThanOrEqual(six.flow(31).flow(lift));
+    }
+  });
+
+  test('are told by powers of two', () => {
+    expect([0, 1, 2, 10].map(powerOfTwo)).toEqual([1, 2, 4, 1024]);
+    let made = 0;
+    const table = once((mask) => { made += mask; return two.flow(mask); });
+    const two = lineWith([strong, other]);
+    expect([table(1), table(1), table(2)]).toEqual([two.flow(1), two.flow(1), two.flow(2)]);
+    expect(made).toBe(3);
+  });
+
+  test('give the last flow of their sheets where the line asks for less, and nothing over their shut-off head', () => {
+    const weak = lineWith([{ shutOff: 1, most: 0.0004, valve: 0 }]);
+    const { bottom, top } = weak.flow(1);
+    expect(bottom).toBeLessThan(-0.5);
+    expect(weak.flow(1).flow(bottom)).toBeCloseTo(0.0004, 9);
+    expect(weak.flow(1).flow(top)).toBe(0);
+    const pair = lineWith([{ shutOff: 1, most: 0.0004, valve: 0 }, { shutOff: 0.9, most: 0.0003, valve: 1 }]);
+    expect(pair.flow(3).flow(bottom)).toBeCloseTo(0.0007, 6);
+    expect(pair.flow(3).flow(top)).toBe(0);
+    expect(pair.filling(3).flow(top)).toBe(0);
   });
 
   test('never give less than one of them alone, whatever the valve of the other takes', () => {

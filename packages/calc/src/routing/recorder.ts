@@ -38,7 +38,7 @@ export class Recorder {
       const inside = Math.min(end, close) - Math.max(from, i * grid);
       if (inside > 0) this.addPumps(i, inside / grid);
       if (close > end + 1e-9) break;
-      const share = dt > 0 ? Math.min(1, (close - from) / dt) : 1;
+      const share = Math.min(1, (close - from) / dt);
       for (let store = 0; store < this.series.length; store += 1) {
         const before = this.before[store]!;
         this.series[store]![i] = before + share * (network.level[store]! - before);

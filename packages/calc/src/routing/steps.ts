@@ -1,4 +1,4 @@
-import { DAY } from '../common/constants.ts';
+import { DAY, MINUTE } from '../common/constants.ts';
 import { Accuracy } from './accuracy.ts';
 import { Ledger } from './ledger.ts';
 import type { RoutingModel } from './model.ts';
@@ -19,7 +19,6 @@ export class Run {
   readonly network: Network;
   readonly ledger: Ledger;
   readonly floats: PumpFloats;
-  private readonly options: RunOptions;
   private readonly energy: readonly Float64Array[];
   private readonly even: boolean;
   private readonly accuracy: Accuracy;
@@ -34,7 +33,6 @@ export class Run {
   steps = 0;
 
   constructor(model: RoutingModel, inflow: StormInflow, options: RunOptions) {
-    this.options = options;
     this.mode = options.mode;
     this.mostEvents = mostEventsInDay * Math.max(1, (inflow.step * inflow.steps) / DAY);
     this.network = networkOf(model);
@@ -66,6 +64,7 @@ export class Run {
     for (let done = 0; length - done > 1e-9;) {
       const real = this.mode === 'real';
       if (real) this.floats.before(from + done);
+      else if (this.batteries) this.setTwins();
       done += this.advance(this.wanted(length - done, real), real);
       if (real && this.floats.events.length > this.mostEvents) this.average();
     }
@@ -80,9 +79,8 @@ export class Run {
 
   /** Length of the next part of a span of which `left` is left. */
   private wanted(left: number, real: boolean): number {
-    if (this.even) return real ? Math.min(left, this.energyLeft()) : left;
-    const step = this.accuracy.next(left);
-    return real ? Math.min(step, this.energyLeft()) : step;
+    if (this.even) return real ? Math.min(left, this.energyLeft(true)) : left;
+    return Math.min(this.accuracy.next(left), this.energyLeft(real));
   }
 
   /** Solves a step, shorter when it does not settle or its error is too great, and takes it; up to the first event of the real run. */
@@ -122,16 +120,17 @@ export class Run {
     this.energy[basin]![index] = left > 1e-6 ? left : 0;
   }
 
-  private energyLeft(): number {
+  /** Time for which every battery in use lasts; a twin, whose pumps may run at any time, is told to the minute. */
+  private energyLeft(real: boolean): number {
     if (!this.batteries) return Infinity;
     let least = Infinity;
     this.network.model.basins.forEach(({ units }, basin) => {
       units.forEach((unit, index) => {
         const left = this.energy[basin]![index]!;
-        if (unit.battery && unit.inputPower > 0 && left > 0 && this.floats.runs(basin, index)) least = Math.min(least, left / unit.inputPower);
+        if (unit.battery && unit.inputPower > 0 && left > 0 && (!real || this.floats.runs(basin, index))) least = Math.min(least, left / unit.inputPower);
       });
     });
-    return Math.max(least, 1e-4);
+    return Math.max(least, real ? 1e-4 : MINUTE);
   }
 
   /** Stages change only with the power and with what the batteries hold. */

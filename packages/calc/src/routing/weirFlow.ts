@@ -38,6 +38,5 @@ function overCrest(coefficient: number, up: number, down: number, out: FlowAt): 
   const factor = drownedFactor * coefficient;
   const root = rootHead(up - down);
   const slope = rootSlope(up - down, root);
-  // Under the chord the product would rise with the level downstream; there its height is not counted as a slope.
-  out.set(factor * down * root, factor * down * slope, Math.min(0, factor * (root - down * slope)));
+  out.set(factor * down * root, factor * down * slope, factor * (root - down * slope));
 }
