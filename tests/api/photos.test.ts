@@ -1,7 +1,4 @@
 import { randomUUID } from 'node:crypto';
-import { readdirSync } from 'node:fs';
-import path from 'node:path';
-import { deflateSync } from 'node:zlib';
 import type { Job, Photo } from '@yardfall/contracts';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -9,6 +6,8 @@ import { Worker } from '../../apps/api/src/common/worker.ts';
 import { makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
 import { get, newJob } from '../support/builders.ts';
+import { emptyPng } from '../support/media.ts';
+import { filesIn } from '../support/stored.ts';
 import { picture, sendPhoto, sha256 } from '../support/work.ts';
 
 let test: TestApp;
@@ -24,14 +23,7 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => test.close());
 
-const files = () => {
-  const folder = path.join(test.env.DATA_DIR, 'photos');
-  try {
-    return readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile()).map((entry) => entry.name).sort();
-  } catch {
-    return []; // no photo was ever stored
-  }
-};
+const files = () => filesIn(test.env.DATA_DIR, 'photos');
 const rows = async () => Number((await test.owner.query('SELECT count(*) AS n FROM photo')).rows[0].n);
 const file = (agent: TestCompany['owner']['agent'], id: string, copy: string, of = job.id) => agent.get(`/api/v1/jobs/${of}/photos/${id}/${copy}`).buffer(true).parse((response, done) => {
   const chunks: Buffer[] = [];
@@ -87,39 +79,13 @@ describe('a photo', () => {
   });
 });
 
-/** A PNG that says it is enormous and holds nothing. */
-function bomb(): Buffer {
-  const chunk = (type: string, data: Buffer) => {
-    const body = Buffer.concat([Buffer.from(type, 'ascii'), data]);
-    const frame = Buffer.alloc(body.length + 8);
-    frame.writeUInt32BE(data.length, 0);
-    body.copy(frame, 4);
-    frame.writeInt32BE(crc(body), frame.length - 4);
-    return frame;
-  };
-  const header = Buffer.alloc(13);
-  header.writeUInt32BE(60_000, 0);
-  header.writeUInt32BE(60_000, 4);
-  header.set([8, 2, 0, 0, 0], 8);
-  return Buffer.concat([Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), chunk('IHDR', header), chunk('IDAT', deflateSync(Buffer.alloc(1000))), chunk('IEND', Buffer.alloc(0))]);
-}
-
-function crc(bytes: Buffer): number {
-  let value = -1;
-  for (const byte of bytes) {
-    value ^= byte;
-    for (let bit = 0; bit < 8; bit += 1) value = (value >>> 1) ^ (value & 1 ? 0xedb88320 : 0);
-  }
-  return value ^ -1;
-}
-
 describe('what is no photo', () => {
   it.each<[string, () => Promise<Buffer>, object, string, number, string]>([
     ['text that calls itself a JPEG', async () => Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>'), {}, 'image/jpeg', 422, 'photo.notAnImage'],
     ['a GIF', () => sharp({ create: { width: 8, height: 8, channels: 3, background: 'red' } }).gif().toBuffer(), {}, 'image/jpeg', 422, 'photo.notAnImage'],
     ['a file of another declared type', () => picture(), {}, 'image/gif', 415, 'request.unsupportedType'],
     ['half a JPEG', async () => (await sharp({ create: { width: 900, height: 900, channels: 3, background: 'gray', noise: { type: 'gaussian', mean: 128, sigma: 50 } } }).jpeg().toBuffer()).subarray(0, 40_000), {}, 'image/jpeg', 422, 'photo.notAnImage'],
-    ['a picture that says it is enormous', async () => bomb(), {}, 'image/png', 413, 'photo.tooLarge'],
+    ['a picture that says it is enormous', async () => emptyPng(60_000, 60_000), {}, 'image/png', 413, 'photo.tooLarge'],
     ['a picture with the hash of another', () => picture(), { sha256: 'a'.repeat(64) }, 'image/jpeg', 422, 'photo.hashMismatch'],
     ['a file above the limit', async () => Buffer.concat([await picture(), Buffer.alloc(25_000_001)]), {}, 'image/jpeg', 413, 'request.tooLarge'],
     ['an unknown key in its description', () => picture(), { colour: 'red' }, 'image/jpeg', 400, 'request.invalid'],

@@ -11,7 +11,7 @@ import { World } from '../support/world.ts';
 
 vi.setConfig({ testTimeout: 120_000 }); // some samples evaluate whole designs first
 
-const roles: readonly Role[] = ['owner', 'estimator', 'crew', 'customer'];
+const roles: readonly Role[] = ['owner', 'estimator', 'crew', 'customer', 'sender'];
 const guarded = allEndpoints.filter(({ access }) => !('public' in access));
 const tried = guarded.filter(({ id }) => !apart.includes(id));
 
@@ -30,7 +30,7 @@ describe('who may do what', () => {
   const sampleOf = (endpoint: Endpoint, role: Role = 'crew') => {
     const sample = samples[endpoint.id];
     if (sample === undefined) throw new Error(`${endpoint.id} has no sample call in samples.ts`);
-    return sample(world, role === 'customer' ? 'crew' : role);
+    return sample(world, role === 'customer' || role === 'sender' ? 'crew' : role);
   };
 
   it('every endpoint has a route, every route an endpoint, and every guarded one a sample call', () => {

@@ -9,10 +9,10 @@ import { World } from '../support/world.ts';
 
 vi.setConfig({ testTimeout: 120_000 }); // some samples evaluate whole designs first
 
-const roles: readonly Role[] = ['owner', 'estimator', 'crew', 'customer'];
+const roles: readonly Role[] = ['owner', 'estimator', 'crew', 'customer', 'sender'];
 const guarded = allEndpoints.filter(({ id, access }) => !('public' in access) && !apart.includes(id));
 const named = (list: readonly Endpoint[]) => list.map((endpoint) => [endpoint.id, endpoint] as const);
-const withJson = guarded.filter(({ body, upload }) => body !== null && upload === undefined);
+const withJson = guarded.filter(({ body, upload, tus }) => body !== null && upload === undefined && tus === undefined);
 
 /** Every string in a body, one at a time, with a character that cannot be stored. */
 function poisoned(value: unknown, poison: string): unknown[] {

@@ -3,9 +3,8 @@ import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import pg from 'pg';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { NewJob } from '@yardfall/contracts';
 import { pause } from '../../tools/child.mjs';
-import { setUpToken } from '../support/demo.ts';
+import { jobCalled, setUpCompany } from '../support/firstCompany.ts';
 import { startService, type RunningService } from '../support/processes.ts';
 
 const kills = Number(process.env.KILLS ?? 5);
@@ -19,30 +18,10 @@ let cookie: string;
 
 beforeAll(async () => {
   service = await startService({ env: { DEMO: '0' } });
-  cookie = await setUpCompany();
+  cookie = await setUpCompany(service);
 });
 
 afterAll(() => service.remove());
-
-/** The first company and its owner, by the one-time link that an empty service offers. */
-async function setUpCompany(): Promise<string> {
-  const body = {
-    token: await setUpToken(service.dataDir), companyName: 'Kill Run Yards', state: 'VA', timeZone: 'America/New_York',
-    ownerName: 'Test Owner', email: 'owner@kill-run.example', password: 'a long enough password',
-  };
-  const response = await fetch(`${service.url}/api/v1/set-up`, { method: 'POST', headers: { 'content-type': 'application/json', origin: service.url }, body: JSON.stringify(body) });
-  expect(response.status).toBe(201);
-  return response.headers.getSetCookie().map((line) => line.split(';')[0]).join('; ');
-}
-
-function call(title: string): NewJob {
-  return {
-    title,
-    customer: { name: 'Written During a Kill', email: null, phones: [], language: 'en' },
-    property: { address: '1 Test Row', state: 'VA', timeZone: 'America/New_York', gateCode: '', notes: '' },
-    complaint: { words: 'Water at the door', depth: null, startsAfter: null, staysFor: null, door: '', enteredHouse: false, onDryDays: false, timesPerYear: null, tried: '', rainDate: null },
-  };
-}
 
 /** One attempt; undefined when the service was not there, or could not say what became of it. */
 async function attempt(title: string, key: string): Promise<string | undefined> {
@@ -51,7 +30,7 @@ async function attempt(title: string, key: string): Promise<string | undefined> 
     response = await fetch(`${service.url}/api/v1/jobs`, {
       method: 'POST',
       headers: { 'content-type': 'application/json', origin: service.url, cookie, 'idempotency-key': key },
-      body: JSON.stringify(call(title)),
+      body: JSON.stringify(jobCalled(title)),
       signal: AbortSignal.timeout(20_000),
     });
   } catch {

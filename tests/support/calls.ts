@@ -2,6 +2,7 @@ import type { IncomingMessage } from 'node:http';
 import type { Endpoint } from '@yardfall/contracts';
 import type { Response, Test } from 'supertest';
 import { z } from 'zod';
+import { tusRequest } from './tus.ts';
 import { key, type Person } from './actors.ts';
 
 /** What is sent to one endpoint. */
@@ -39,6 +40,7 @@ export async function send(agent: Agent, endpoint: Endpoint, call: Call): Promis
   let request = agent[method](addressOf(endpoint, call)).query(call.query ?? {});
   if (endpoint.method !== 'GET' && endpoint.idempotency !== 'none') request = request.set(key());
   if (call.ifMatch !== undefined) request = request.set('If-Match', call.ifMatch);
+  if (endpoint.tus !== undefined) return tusRequest(request, endpoint, call);
   if (endpoint.produces === 'text/event-stream') return headOf(request);
   if (call.file !== undefined) return request.field('meta', JSON.stringify(call.body ?? {})).attach('file', call.file.bytes, { filename: call.file.name, contentType: call.file.mediaType });
   return endpoint.body === null ? request : request.send(call.body ?? {});

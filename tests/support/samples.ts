@@ -9,6 +9,7 @@ import { inRoot } from '../../tools/paths.mjs';
 import { key, makePerson, type Person } from './actors.ts';
 import { call as newCall, get, post, siteDocument } from './builders.ts';
 import type { Call } from './calls.ts';
+import { uploadSamples } from './uploadSamples.ts';
 import { picture, sendPhoto, sha256 } from './work.ts';
 import type { World } from './world.ts';
 
@@ -220,6 +221,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   'photos.list': ofJob,
   'photos.add': async ({ jobId }) => ({ params: { jobId }, ...(await upload()) }),
   'photos.file': async (world) => ({ params: { jobId: world.jobId, photoId: (await photo(world)).id, copy: 'view' } }),
+  ...uploadSamples,
   'checklists.read': ofJob,
   'checklists.asBuilt': ofJob,
   'checklists.record': async (world, role) => {

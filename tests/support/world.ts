@@ -2,6 +2,7 @@ import type { Handover, Job, MemberRole, Offer, PriceSheet, Revision, Role } fro
 import { makeCompany, type Person, type TestCompany } from './actors.ts';
 import { startApp, type TestApp } from './app.ts';
 import { acceptedOffer, acknowledgeAll, draftRevision, get, newJob, openLink, post, pricedRevision, releasedJob, sentOffer, type WithOffer } from './builders.ts';
+import { openSending } from './sender.ts';
 import { mayDig, Phone } from './work.ts';
 
 /**
@@ -17,13 +18,13 @@ export class World {
   readonly agents: Readonly<Record<Role, Person['agent']>>;
   private readonly kept = new Map<string, unknown>();
 
-  private constructor(parts: { test: TestApp; ours: TestCompany; theirs: TestCompany; released: WithOffer }) {
+  private constructor(parts: { test: TestApp; ours: TestCompany; theirs: TestCompany; released: WithOffer; sender: Person['agent'] }) {
     this.test = parts.test;
     this.ours = parts.ours;
     this.theirs = parts.theirs;
     this.released = parts.released;
     const { owner, estimator, crew } = this.ours;
-    this.agents = { owner: owner.agent, estimator: estimator.agent, crew: crew.agent, customer: this.released.customer };
+    this.agents = { owner: owner.agent, estimator: estimator.agent, crew: crew.agent, customer: this.released.customer, sender: parts.sender };
   }
 
   static async build(): Promise<World> {
@@ -32,7 +33,8 @@ export class World {
     const theirs = await makeCompany(test, 'Their Yards');
     const released = await releasedJob(test, ours);
     await mayDig(ours.crew.agent, released.job.id);
-    return new World({ test, ours, theirs, released });
+    const sender = await openSending(test, ours, released.job.id);
+    return new World({ test, ours, theirs, released, sender });
   }
 
   get jobId(): string {

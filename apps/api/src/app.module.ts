@@ -21,6 +21,7 @@ import { PortalModule } from './portal/portal.module.ts';
 import { PricesModule } from './prices/prices.module.ts';
 import { ProofModule } from './proof/proof.module.ts';
 import { RainModule } from './rain/rain.module.ts';
+import { SendingModule } from './sending/sending.module.ts';
 import { ServiceModule } from './service/service.module.ts';
 import { StudiesModule } from './studies/studies.module.ts';
 import { SurveysModule } from './surveys/surveys.module.ts';
@@ -44,7 +45,7 @@ class SurroundingsModule {
 const features = [
   ServiceModule, IdentityModule, CompanyModule, AuditModule, NoticesModule, EvaluateModule,
   JobsModule, SurveysModule, RainModule, DesignsModule, LibraryModule, StudiesModule, PricesModule, OffersModule, PhotosModule, ChecklistsModule, LocatesModule, FoundModule, ProofModule, HandoverModule,
-  PortalModule,
+  PortalModule, SendingModule,
 ];
 
 @Module({})

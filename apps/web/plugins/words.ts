@@ -2,11 +2,12 @@ import type { Plugin } from 'vite';
 import { messages } from '../../../packages/text/src/messages.ts';
 import { languages } from '../../../packages/text/src/languages.ts';
 
-/** Catalogues of the pages that a crew and a customer open first; `rest` has what the crew's file has not. */
+/** Catalogues of the pages that a crew and a customer open first, and of the page of a photo link; `rest` has what the crew's file has not. */
 const shared = ['ui', 'errors', 'identity', 'drawing', 'photos'];
 const crew = new Set([...shared, 'jobs', 'checklists', 'found', 'locates', 'outbox']);
 const customer = new Set([...shared, 'portal']);
-const areas = { crew: (name: string) => crew.has(name), customer: (name: string) => customer.has(name), rest: (name: string) => !crew.has(name) };
+const send = new Set(['ui', 'errors', 'sending']);
+const areas = { crew: (name: string) => crew.has(name), send: (name: string) => send.has(name), customer: (name: string) => customer.has(name), rest: (name: string) => !crew.has(name) };
 
 /** Recognized in whichever language they were written. */
 const inBoth = /^locates\.usual\./;

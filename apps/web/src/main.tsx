@@ -20,9 +20,11 @@ if (!root) throw new Error('the page has no #root');
 // A customer's one page and the members' pages share little: each is fetched by itself, with its words.
 const apps = {
   customer: () => import('./app/CustomerApp.tsx').then((app) => app.CustomerApp),
+  send: () => import('./app/SendApp.tsx').then((app) => app.SendApp),
   crew: () => import('./app/App.tsx').then((app) => app.App),
 };
-const who = location.pathname === '/drain' ? 'customer' : 'crew';
+const pages: Readonly<Record<string, keyof typeof apps>> = { '/drain': 'customer', '/send': 'send' };
+const who = pages[location.pathname] ?? 'crew';
 const [App] = await Promise.all([apps[who](), learn(firstPreferences().language, who)]);
 createRoot(root).render(<StrictMode><App /></StrictMode>);
 

@@ -1,12 +1,13 @@
-/** Roles a member of a company may hold (several at once), and the customer who came by a link. */
+/** Roles a member of a company may hold (several at once), the customer who came by a link, and whoever came by a link that only takes photos. */
 export const memberRoles = ['owner', 'estimator', 'crew'] as const;
 export type MemberRole = (typeof memberRoles)[number];
-export type Role = MemberRole | 'customer';
+export type Role = MemberRole | 'customer' | 'sender';
 
 const owner = ['owner'] as const;
 const office = ['owner', 'estimator'] as const;
 const team = ['owner', 'estimator', 'crew'] as const;
 const customer = ['customer'] as const;
+const sender = ['sender'] as const;
 
 /**
  * The one table of who may do what. The guard, the services and the web client read it.
@@ -56,6 +57,8 @@ export const permissions = {
   'audit.read': office,
   'events.read': team,
   'devices.manage': owner,
+  'sending.manage': office,
+  'sending.send': sender,
   'portal.read': customer,
   'portal.answer': customer,
 } satisfies Record<string, readonly Role[]>;

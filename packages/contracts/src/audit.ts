@@ -4,7 +4,7 @@ import { endpoint } from './endpoint.ts';
 
 export const AuditEntry = z
   .object({
-    id: Id, at: Instant, actorKind: z.enum(['member', 'customer', 'system']), actorId: Id.nullable(), actorName: z.string().nullable(),
+    id: Id, at: Instant, actorKind: z.enum(['member', 'customer', 'sender', 'system']), actorId: Id.nullable(), actorName: z.string().nullable(),
     jobId: Id.nullable(), action: z.string(), subjectId: Id.nullable(), params: z.record(z.string(), z.union([z.string(), z.number(), z.boolean(), z.null()])),
     sealed: z.boolean(),
   })

@@ -8,7 +8,10 @@ import type { ErrorCode } from './problem.ts';
  */
 export type Access = { readonly public: string } | { readonly session: true } | { readonly permission: Permission };
 
-export type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
+export type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE' | 'OPTIONS';
+
+/** The request of the resumable upload protocol (tus 1.0.0) that an endpoint answers. Its `body` comes from the protocol's headers. */
+export type TusStep = 'capabilities' | 'creation' | 'state' | 'append' | 'termination';
 
 type Shape = z.ZodType | null;
 
@@ -29,6 +32,8 @@ export interface EndpointOptions<P extends Shape, Q extends Shape, B extends Sha
   readonly concurrency?: 'etag' | 'ifMatch';
   /** What a body that is not JSON is: a photo or a text file sent as multipart with one file and a JSON field `meta`. */
   readonly upload?: { readonly maxBytes: number; readonly types: readonly string[] };
+  /** `state` answers HEAD as well, as every GET does; the bytes of `append` are a stream that nobody holds in memory. */
+  readonly tus?: TusStep;
   /** Largest JSON body in bytes; 1 MiB unless said. */
   readonly maxBody?: number;
   /** Set on answers that are not JSON. */
@@ -50,6 +55,11 @@ export function endpoint<P extends Shape, Q extends Shape, B extends Shape, R ex
   options: EndpointOptions<P, Q, B, R>,
 ): Endpoint<P, Q, B, R> {
   return { ...options, fullPath: apiRoot + options.path };
+}
+
+/** The address of an endpoint with its parameters filled in. */
+export function pathOf(endpoint: Endpoint, params: Readonly<Record<string, string>>): string {
+  return Object.entries(params).reduce((at, [name, value]) => at.replace(`:${name}`, encodeURIComponent(value)), endpoint.fullPath);
 }
 
 type Out<S extends Shape> = S extends z.ZodType ? z.output<S> : undefined;

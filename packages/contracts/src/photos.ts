@@ -2,11 +2,35 @@ import { z } from 'zod';
 import { Id, Instant, JobParams, Sha256, text } from './common.ts';
 import { endpoint } from './endpoint.ts';
 
+/** What is kept, by content and never by name. */
+export const mediaTypes = ['image/jpeg', 'image/png', 'image/heic', 'video/mp4', 'video/quicktime', 'video/webm'] as const;
+export const MediaType = z.enum(mediaTypes).meta({ id: 'MediaType' });
+export type MediaType = z.infer<typeof MediaType>;
+
+/** Most bytes of one file (ours): far above a phone's photo, and some minutes of its video. */
+export const largestPhoto = 25_000_000;
+export const largestVideo = 500_000_000;
+
+const share = z.number().min(0).max(1);
+const Spot = z.strictObject({ x: share, y: share });
+
+/** A mark that lies over a photo and never alters it: places are shares of the upright picture's width and height. */
+export const PhotoMark = z
+  .strictObject({ kind: z.enum(['arrow', 'line', 'text']), from: Spot, to: Spot, words: text(60) })
+  .meta({ id: 'PhotoMark' });
+export type PhotoMark = z.infer<typeof PhotoMark>;
+
 export const Photo = z
   .object({
-    id: Id, jobId: Id, sha256: Sha256, bytes: z.number().int(), mediaType: z.enum(['image/jpeg', 'image/png']), width: z.number().int(), height: z.number().int(),
+    id: Id, jobId: Id, sha256: Sha256, bytes: z.number().int(), mediaType: MediaType,
+    /** As it is looked at [pixels]; null for a video. */
+    width: z.number().int().nullable(), height: z.number().int().nullable(),
     itemKey: z.string().nullable(), part: z.string().nullable(), note: z.string(), forCustomer: z.boolean(), takenAt: Instant, receivedAt: Instant, by: z.string(),
-    ready: z.boolean(),
+    marks: z.array(PhotoMark),
+    /** Sent by the customer through a link, without an account. */
+    fromCustomer: z.boolean(),
+    /** `ready`: there is a copy to look at, or it is a video; `unshown`: kept as it came, but no copy of it can be made. */
+    ready: z.boolean(), unshown: z.boolean(),
   })
   .meta({ id: 'Photo' });
 export type Photo = z.infer<typeof Photo>;
@@ -14,6 +38,7 @@ export type Photo = z.infer<typeof Photo>;
 export const PhotoMeta = z
   .strictObject({
     id: Id, sha256: Sha256, takenAt: Instant, itemKey: text(80, 1).nullable(), part: text(40, 1).nullable(), note: text(1000), forCustomer: z.boolean(),
+    marks: z.array(PhotoMark).max(12).default([]),
   })
   .meta({ id: 'PhotoMeta' });
 export type PhotoMeta = z.infer<typeof PhotoMeta>;
@@ -28,12 +53,12 @@ export const photos = {
   add: endpoint({
     id: 'photos.add', method: 'POST', path: '/jobs/:jobId/photos', summary: 'Add a photo (JPEG or PNG) with its SHA-256; the original is kept as it came',
     access: { permission: 'photos.add' }, status: 201, params: JobParams, query: null, body: PhotoMeta, response: Photo,
-    upload: { maxBytes: 25_000_000, types: ['image/jpeg', 'image/png'] },
+    upload: { maxBytes: largestPhoto, types: ['image/jpeg', 'image/png'] },
     errors: ['notFound', 'photo.notAnImage', 'photo.tooLarge', 'photo.hashMismatch', 'storage.full'],
   }),
   file: endpoint({
-    id: 'photos.file', method: 'GET', path: '/jobs/:jobId/photos/:photoId/:copy', summary: 'The original, the viewing copy or the thumbnail',
+    id: 'photos.file', method: 'GET', path: '/jobs/:jobId/photos/:photoId/:copy', summary: 'The original, the viewing copy or the thumbnail; parts of an original by Range',
     access: { permission: 'photos.read' }, status: 200, params: PhotoParams.extend({ copy: z.enum(['original', 'view', 'thumb']) }), query: null, body: null, response: null,
-    produces: 'image/*', errors: ['notFound'],
+    produces: '*/*', errors: ['notFound'],
   }),
 };

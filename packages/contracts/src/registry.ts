@@ -15,14 +15,16 @@ import { portal } from './portal.ts';
 import { prices } from './prices.ts';
 import { handover, proof } from './proof.ts';
 import { rain } from './rain.ts';
+import { sending } from './sending.ts';
 import { service } from './service.ts';
 import { studies } from './studies.ts';
 import { surveyFacts } from './surveyFacts.ts';
 import { surveys } from './surveys.ts';
+import { uploads } from './uploads.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, checklists, locates, found, proof, handover,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, checklists, locates, found, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

@@ -25,6 +25,7 @@ import { offerText } from './catalogues/offers/text.ts';
 import { locates as locateWords } from './catalogues/locates.ts';
 import { locatePages } from './catalogues/pages/locates.ts';
 import { checklists } from './catalogues/checklists.ts';
+import { sending } from './catalogues/sending.ts';
 import { photos as photoWords } from './catalogues/photos.ts';
 import { photoPages } from './catalogues/pages/photos.ts';
 import { found as foundWords } from './catalogues/found.ts';
@@ -84,6 +85,7 @@ export const catalogues = {
   found,
   proof,
   portal,
+  sending,
   handover,
   findings,
   workings,
@@ -118,6 +120,7 @@ export const messages = {
   ...found,
   ...proof,
   ...portal,
+  ...sending,
   ...handover,
   ...findings,
   ...workings,

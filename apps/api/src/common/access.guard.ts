@@ -1,13 +1,15 @@
 import { type CanActivate, type ExecutionContext, Injectable } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
 import { type Access, type Endpoint, may } from '@yardfall/contracts';
-import type { Request } from 'express';
+import type { Request, Response } from 'express';
 import type { Actor } from './actor.ts';
 import { Database } from './database.ts';
 import { DomainError } from './errors.ts';
 import { contextOf } from './request.ts';
 import { ENDPOINT } from './route.ts';
+import { readSender, senderTokenOf } from './sender.ts';
 import { readSession, tokenOf } from './session.ts';
+import { speakTus } from './tus.ts';
 
 /** Closed by default: a handler without a contract is refused here, and already at start. */
 @Injectable()
@@ -27,16 +29,27 @@ export class AccessGuard implements CanActivate {
     const context = contextOf(request);
     context.info = { ...context.info, endpoint };
     if (endpoint.method !== 'GET') refuseOtherSites(request);
-    if ('public' in endpoint.access) return true;
-    context.actor = await this.actorOf(request);
+    const response = execution.switchToHttp().getResponse<Response>();
+    if ('public' in endpoint.access) {
+      speakTus(endpoint, request, response);
+      return true;
+    }
+    context.actor = await this.actorOf(request, endpoint);
     requireAccess(endpoint.access, context.actor);
+    speakTus(endpoint, request, response);
     if (endpoint.concurrency === 'ifMatch' && context.info.ifMatch === null) throw new DomainError('conflict.preconditionRequired');
     return true;
   }
 
-  private async actorOf(request: Request): Promise<Actor> {
-    const token = tokenOf(request);
-    const actor = token === null ? null : await readSession(this.database.pool, token, contextOf(request).info);
+  /** One browser may hold a session and a link that takes photos: the endpoints of such links ask for the link first, all others for the session. */
+  private async actorOf(request: Request, { access }: Endpoint): Promise<Actor> {
+    const { info } = contextOf(request);
+    const { pool } = this.database;
+    const [session, link] = [tokenOf(request), senderTokenOf(request)];
+    const asMember = () => (session === null ? null : readSession(pool, session, info));
+    const asSender = () => (link === null ? null : readSender(pool, link, info));
+    const isForSenders = 'permission' in access && may(['sender'], access.permission);
+    const actor = isForSenders ? ((await asSender()) ?? (await asMember())) : ((await asMember()) ?? (await asSender()));
     if (actor === null) throw new DomainError('auth.required');
     return actor;
   }

@@ -23,11 +23,12 @@ export interface IdempotencyClaim {
 
 /** Who acts: handed explicitly from the controller to every service. */
 export interface Actor {
-  readonly kind: 'member' | 'customer' | 'system';
+  /** `sender`: whoever came by a link that only takes photos; the id is the link's. */
+  readonly kind: 'member' | 'customer' | 'sender' | 'system';
   readonly id: string;
   readonly companyId: string;
   readonly roles: readonly Role[];
-  /** The one job of a customer. */
+  /** The one job of a customer or sender. */
   readonly jobId: string | null;
   readonly language: Language;
   readonly units: UnitSystem;

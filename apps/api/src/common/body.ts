@@ -4,12 +4,14 @@ import multer from 'multer';
 import { DomainError } from './errors.ts';
 import { describe } from './log.ts';
 import type { UploadedFile } from './request.ts';
+import { tusBody } from './tus.ts';
 
 const defaultLimit = 1_048_576;
 const handlers = new Map<Endpoint, RequestHandler>();
 
 /** Reads the body once the caller is known and allowed: nobody else makes the service hold bytes. */
 export async function readBody(endpoint: Endpoint, request: Request, response: Response): Promise<{ body: unknown; file: UploadedFile | null }> {
+  if (endpoint.tus !== undefined) return { body: tusBody(endpoint, request), file: null };
   if (endpoint.body === null && endpoint.upload === undefined) return { body: undefined, file: null };
   const isForm = endpoint.upload !== undefined;
   const empty = request.headers['content-length'] === '0' || (request.headers['content-length'] === undefined && request.headers['transfer-encoding'] === undefined);

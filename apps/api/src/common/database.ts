@@ -79,7 +79,8 @@ export class Database implements OnApplicationShutdown {
   }
 }
 
+/** To the row policies a sender is a customer: of the own job only. */
 function identityOf(actor: Actor): [string, string, string, string] {
-  const roles = actor.kind === 'system' ? 'system' : actor.roles.join(',');
+  const roles = actor.kind === 'system' ? 'system' : actor.kind === 'sender' ? 'customer' : actor.roles.join(',');
   return [actor.companyId, roles, actor.id, actor.jobId ?? ''];
 }

@@ -17,9 +17,14 @@ export function hashToken(token: string): Uint8Array<ArrayBuffer> {
 }
 
 export function tokenOf(request: Request): string | null {
+  return cookieOf(request, sessionCookie);
+}
+
+/** A token of 43 characters in the cookie of that name. */
+export function cookieOf(request: Request, wanted: string): string | null {
   for (const part of (request.headers.cookie ?? '').split(';')) {
     const [name, value] = part.trim().split('=');
-    if (name === sessionCookie && value !== undefined && /^[A-Za-z0-9_-]{43}$/.test(value)) return value;
+    if (name === wanted && value !== undefined && /^[A-Za-z0-9_-]{43}$/.test(value)) return value;
   }
   return null;
 }

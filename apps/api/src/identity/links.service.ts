@@ -18,7 +18,7 @@ export interface MintedLink {
 }
 
 interface LinkFor {
-  readonly kind: 'invitation' | 'customer';
+  readonly kind: 'invitation' | 'customer' | 'sending';
   readonly memberId?: string;
   readonly jobId?: string;
   readonly days: number;
@@ -36,7 +36,7 @@ interface LinkRow {
 }
 
 /** Tokens stand behind `#`: no server, proxy or referrer sees them, and opening the page changes nothing. */
-const pages = { invitation: '/join', customer: '/drain' };
+const pages = { invitation: '/join', customer: '/drain', sending: '/send' };
 
 @Injectable()
 export class LinksService {

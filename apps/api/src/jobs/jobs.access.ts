@@ -6,7 +6,7 @@ import type { Job, Prisma } from '../generated/prisma/client.ts';
 /** Which jobs an actor sees: the office all of the company, crew those they are on, a customer their own. */
 export function visibleJobs(actor: Actor): Prisma.JobWhereInput {
   const { companyId } = actor;
-  if (actor.kind === 'customer') return { companyId, id: actor.jobId ?? '' };
+  if (actor.kind === 'customer' || actor.kind === 'sender') return { companyId, id: actor.jobId ?? '' };
   if (actor.kind === 'system' || actor.roles.includes('owner') || actor.roles.includes('estimator')) return { companyId };
   return { companyId, assignments_job: { some: { memberId: actor.id } } };
 }

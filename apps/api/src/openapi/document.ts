@@ -74,13 +74,22 @@ function headersOf(endpoint: Endpoint): Json[] {
   const header = (name: string, required: boolean, description: string): Json => ({ name, in: 'header', required, description, schema: { type: 'string' } });
   const isWrite = endpoint.method !== 'GET' && endpoint.idempotency !== 'none';
   return [
+    ...tusHeaders(endpoint).map(([name, description]) => header(name, true, description)),
     ...(isWrite ? [header('Idempotency-Key', endpoint.method === 'POST', 'A repeat with the same key and body gets the same answer; kept 400 days')] : []),
     ...(endpoint.concurrency === 'ifMatch' ? [header('If-Match', true, 'The ETag that the caller last saw')] : []),
   ];
 }
 
+function tusHeaders({ tus }: Endpoint): [string, string][] {
+  if (tus === undefined || tus === 'capabilities') return [];
+  const version: [string, string] = ['Tus-Resumable', 'The version of the protocol: 1.0.0'];
+  if (tus === 'creation') return [version, ['Upload-Length', 'Bytes of the whole file'], ['Upload-Metadata', '`meta` and, in base64, the JSON of the description']];
+  return tus === 'append' ? [version, ['Upload-Offset', 'Where these bytes begin']] : [version];
+}
+
 function bodyOf(endpoint: Endpoint, schema: Json | null, components: Components): Json {
-  if (schema === null) return {};
+  if (endpoint.tus === 'append') return { requestBody: { required: true, content: { 'application/offset+octet-stream': { schema: { type: 'string', contentMediaType: 'application/octet-stream' } } } } };
+  if (schema === null || endpoint.tus !== undefined) return {};
   const json = components.resolve(schema, 'input');
   if (endpoint.upload === undefined) return { requestBody: { required: true, content: { 'application/json': { schema: json } } } };
   const file = { type: 'string', contentMediaType: endpoint.upload.types.join(', '), maxLength: endpoint.upload.maxBytes };

@@ -1,8 +1,10 @@
-import { Controller, Header, StreamableFile } from '@nestjs/common';
+import { Controller, Header, Req, Res } from '@nestjs/common';
 import { type InputOf, photos as api } from '@yardfall/contracts';
+import type { Request, Response } from 'express';
 import type { Actor } from '../common/actor.ts';
 import type { UploadedFile } from '../common/request.ts';
 import { File, Input, Route, Who } from '../common/route.ts';
+import { fileAnswer } from './fileAnswer.ts';
 import { PhotosService } from './photos.service.ts';
 
 @Controller()
@@ -26,8 +28,7 @@ export class PhotosController {
   /** A copy never changes under its id, so the reader's own browser may keep it; nobody between may. */
   @Route(api.file)
   @Header('Cache-Control', 'private, max-age=31536000, immutable')
-  async file(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.file>) {
-    const { stream, length, mediaType } = await this.photos.file(actor, params.jobId, params.photoId, params.copy);
-    return new StreamableFile(stream, { type: mediaType, length, disposition: 'inline' });
+  async file(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.file>, @Req() request: Request, @Res({ passthrough: true }) response: Response) {
+    return fileAnswer(request, response, await this.photos.file(actor, params.jobId, params.photoId, params.copy));
   }
 }

@@ -1,4 +1,4 @@
-import type { Photo } from '@yardfall/contracts';
+import type { Photo, PhotoMark } from '@yardfall/contracts';
 import type { Prisma } from '../generated/prisma/client.ts';
 
 export const photoParts = { byMember: { select: { name: true } } } satisfies Prisma.PhotoInclude;
@@ -8,6 +8,6 @@ export function presentPhoto(photo: PhotoRecord): Photo {
   return {
     id: photo.id, jobId: photo.jobId, sha256: photo.sha256, bytes: photo.bytes, mediaType: photo.mediaType as Photo['mediaType'], width: photo.width, height: photo.height,
     itemKey: photo.itemKey, part: photo.part, note: photo.note, forCustomer: photo.forCustomer, takenAt: photo.takenAt.toISOString(), receivedAt: photo.receivedAt.toISOString(),
-    by: photo.byMember?.name ?? '', ready: photo.status === 'ready',
+    by: photo.byMember?.name ?? '', marks: photo.marks as PhotoMark[], fromCustomer: photo.linkId !== null, ready: photo.status === 'ready', unshown: photo.status === 'unshown',
   };
 }

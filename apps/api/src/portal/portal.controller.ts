@@ -35,7 +35,7 @@ export class PortalController {
 
   @Route(api.photo)
   async photo(@Who() actor: Actor, @Input() { params }: InputOf<typeof api.photo>) {
-    const { stream, mediaType, length } = await this.photos.file(actor, jobOf(actor), params.photoId, 'view');
-    return new StreamableFile(stream, { type: mediaType, length });
+    const { open, mediaType, length } = await this.photos.file(actor, jobOf(actor), params.photoId, 'view');
+    return new StreamableFile(open(), { type: mediaType, length });
   }
 }

@@ -93,7 +93,7 @@ export class Fieldwork {
       const takenAt = actor.request.at.toISOString();
       const meta = {
         id, sha256: createHash('sha256').update(bytes).digest('hex'), takenAt, itemKey: item.key, part: item.part, note: count === 1 && item.partName !== null ? item.partName : '',
-        forCustomer: count === 1 && shown.has(item.template),
+        forCustomer: count === 1 && shown.has(item.template), marks: [],
       };
       await this.cast.app.get(PhotosService).add(actor, this.jobId, meta, { bytes, name: `${item.template}-${String(count)}.jpg`, mediaType: 'image/jpeg' });
       bodies.push({ kind: 'photo', photoId: id, takenAt });

@@ -25,10 +25,10 @@ export const SectionOnTop: ComponentType<JobSectionProps> | null = lazy(() => im
 
 /**
  * One line for each heading of the job page, in the order of `jobHeadings`. The body of each is exported by its feature:
- * `levels: { permission: 'surveys.read', Body: lazy(() => import('../features/surveys/index.ts').then((f) => ({ default: f.Levels }))) },`
+ * `levels: { permission: 'surveys.read', Body: lazy(() => import('./sections/LevelsPart.tsx').then((f) => ({ default: f.LevelsPart }))) },`
  */
 export const jobSections: Partial<Record<JobHeading, JobSection>> = {
-  site: { permission: 'jobs.read', Body: lazy(() => import('../features/jobs/index.ts').then((f) => ({ default: f.SiteSection }))) },
+  site: { permission: 'jobs.read', Body: lazy(() => import('./sections/SitePart.tsx').then((f) => ({ default: f.SitePart }))) },
   levels: { permission: 'surveys.read', Body: lazy(() => import('../features/surveys/index.ts').then((f) => ({ default: f.Levels }))) },
   rain: { permission: 'rain.read', Body: lazy(() => import('../features/rain/index.ts').then((f) => ({ default: f.Rain }))) },
   design: { permission: 'designs.read', Body: lazy(() => import('../features/designs/index.ts').then((f) => ({ default: f.DesignSection }))) },

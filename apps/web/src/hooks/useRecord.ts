@@ -42,7 +42,7 @@ export function useKeepPhoto(jobId: string) {
       // Of a picture that was chosen from the phone's own store, when it was made and not when it was chosen.
       const takenAt = new Date(Math.min(file.lastModified, Date.now())).toISOString();
       const sha256 = await sha256Hex(new Uint8Array(bytes));
-      await keepPhoto({ id, memberId, jobId, meta: { id, sha256, takenAt, ...about }, file: new Blob([bytes], { type: file.type }) });
+      await keepPhoto({ id, memberId, jobId, meta: { id, sha256, takenAt, marks: [], ...about }, file: new Blob([bytes], { type: file.type }) });
       return { id, takenAt };
     },
   });

@@ -1,4 +1,4 @@
-import type { BodyInput, Endpoint, ParamsOf, QueryInput, ResponseOf } from '@yardfall/contracts';
+import { pathOf, type BodyInput, type Endpoint, type ParamsOf, type QueryInput, type ResponseOf } from '@yardfall/contracts';
 import { v7 as uuidv7 } from 'uuid';
 import { ApiProblem, problemOf } from './problem.ts';
 
@@ -33,8 +33,7 @@ export async function call<E extends Endpoint>(endpoint: E, ...[input]: Args<E>)
 
 /** Address of an answer that is not JSON, for a picture or a download. */
 export function urlOf<E extends Endpoint>(endpoint: E, input: { readonly params?: ParamsOf<E>; readonly query?: QueryInput<E> } = {}): string {
-  const params = Object.entries((input.params ?? {}) as Record<string, string>);
-  const path = params.reduce((at, [name, value]) => at.replace(`:${name}`, encodeURIComponent(value)), endpoint.fullPath);
+  const path = pathOf(endpoint, (input.params ?? {}) as Record<string, string>);
   const query = new URLSearchParams();
   for (const [name, value] of Object.entries((input.query ?? {}) as Record<string, string | number | boolean | null | undefined>)) {
     if (value !== undefined && value !== null) query.set(name, String(value));

@@ -1,8 +1,10 @@
-import { checklists, found, identity, photos, surveyFacts, type Checklist, type StoredSurveyFact } from '@yardfall/contracts';
+import { checklists, found, identity, surveyFacts, uploads, type Checklist, type StoredSurveyFact } from '@yardfall/contracts';
 import { rememberChecklist, rememberDelivered } from './answers.ts';
 import { call } from './api.ts';
 import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxSurveyFact } from './outbox.ts';
 import { ApiProblem } from './problem.ts';
+import { sendWhole } from './resume.ts';
+import { tellShare } from './sent.ts';
 
 export interface Sender {
   readonly id: string;
@@ -64,7 +66,8 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
   if (first === undefined) return;
   const params = { jobId: first.jobId };
   if (first.kind === 'photo') {
-    await call(photos.add, { params, body: first.meta, file: first.file, fileName: 'photo', idempotencyKey: first.id });
+    const { file, id } = first;
+    await sendWhole({ begin: uploads.create, params }, file, first.meta, (bytes) => tellShare(id, bytes / file.size));
   } else if (first.kind === 'found') {
     await call(found.report, { params, body: first.report, idempotencyKey: first.id });
   } else if (first.kind === 'surveyFact') {

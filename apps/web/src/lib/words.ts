@@ -1,11 +1,11 @@
 import { messages, type Language } from '@yardfall/text';
 
-/** The words of a customer's page, of the pages that a crew opens first, and all the others. */
-export type WordArea = 'customer' | 'crew' | 'rest';
+/** The words of a customer's page, of the page of a photo link, of the pages that a crew opens first, and all the others. */
+export type WordArea = 'customer' | 'send' | 'crew' | 'rest';
 
 const files = {
-  en: { customer: () => import('words:en/customer'), crew: () => import('words:en/crew'), rest: () => import('words:en/rest') },
-  es: { customer: () => import('words:es/customer'), crew: () => import('words:es/crew'), rest: () => import('words:es/rest') },
+  en: { customer: () => import('words:en/customer'), send: () => import('words:en/send'), crew: () => import('words:en/crew'), rest: () => import('words:en/rest') },
+  es: { customer: () => import('words:es/customer'), send: () => import('words:es/send'), crew: () => import('words:es/crew'), rest: () => import('words:es/rest') },
 } satisfies Record<Language, Record<WordArea, () => Promise<{ readonly default: Readonly<Record<string, string>> }>>>;
 
 /** The page's build leaves the catalogue nearly empty; what it lacks comes from the files. */

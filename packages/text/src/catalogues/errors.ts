@@ -147,8 +147,8 @@ export const errors = catalogue({
     es: 'Esto se registró para una revisión que no se está construyendo; se conservó con esa nota. Recargue para ver los pasos de la revisión de obra.',
   },
   'errors.photo.notAnImage': {
-    en: 'This file is not a photo that can be shown, so it was not stored. Take the photo again or choose a JPEG or PNG.',
-    es: 'Este archivo no es una foto que se pueda mostrar, así que no se guardó. Tome la foto otra vez o elija un JPEG o PNG.',
+    en: 'This file is not a photo or video that can be shown, so it was not stored. Take the photo again or choose another file.',
+    es: 'Este archivo no es una foto ni un video que se pueda mostrar, así que no se guardó. Tome la foto otra vez o elija otro archivo.',
   },
   'errors.photo.tooLarge': {
     en: 'This photo is larger than the office accepts, so it was not stored. Take it again at a lower size.',
@@ -157,6 +157,26 @@ export const errors = catalogue({
   'errors.photo.hashMismatch': {
     en: 'The photo arrived damaged, so it was not stored; the original is still on this device. Send it again.',
     es: 'La foto llegó dañada, así que no se guardó; el original sigue en este dispositivo. Envíela otra vez.',
+  },
+  'errors.video.unreadable': {
+    en: 'This video is not whole, so it was not stored. Choose it again; if it does not play on this phone, it cannot be sent.',
+    es: 'Este video no está completo, así que no se guardó. Elíjalo otra vez; si no se ve en este teléfono, no se puede enviar.',
+  },
+  'errors.upload.offset': {
+    en: 'The office has another part of this file than this page thought. Nothing is lost; it goes on from there.',
+    es: 'La oficina tiene otra parte de este archivo que la que esta página creía. No se pierde nada; sigue desde ahí.',
+  },
+  'errors.upload.version': {
+    en: 'This page sends files in a way the office does not know. Nothing was stored; reload the page.',
+    es: 'Esta página envía archivos de una forma que la oficina no conoce. No se guardó nada; recargue la página.',
+  },
+  'errors.upload.tooMany': {
+    en: 'Too many files are on their way at once, so this one has not begun. Wait until some have arrived.',
+    es: 'Hay demasiados archivos en camino a la vez, así que este no ha empezado. Espere a que lleguen algunos.',
+  },
+  'errors.sending.full': {
+    en: 'This link has taken as many files as it can, so this one was not stored. Ask the office for a new link.',
+    es: 'Este enlace ya recibió todos los archivos que puede, así que este no se guardó. Pida a la oficina un enlace nuevo.',
   },
   'errors.proof.invalid': {
     en: 'These readings cannot come from one pump-down, so no flow was worked out and nothing was stored. Check levels and times, or run it again.',

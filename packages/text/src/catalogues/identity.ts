@@ -32,6 +32,7 @@ export const identity = catalogue({
   'identity.role.estimator': { en: 'estimator', es: 'estimador' },
   'identity.role.crew': { en: 'crew', es: 'cuadrilla' },
   'identity.role.customer': { en: 'customer', es: 'cliente' },
+  'identity.role.sender': { en: 'customer by the photo link', es: 'cliente con el enlace de fotos' },
   'identity.members': { en: 'Members', es: 'Miembros' },
   'identity.members.what': { en: 'the members', es: 'los miembros' },
   'identity.member.name': { en: 'Name', es: 'Nombre' },

@@ -1,1 +1,2 @@
 export { PhotosSection } from './components/PhotosSection.tsx';
+export { FromCustomer } from './components/FromCustomer.tsx';

@@ -7,6 +7,7 @@ export const waitsPages = catalogue({
   'ui.waits.none': { en: 'Nothing waits', es: 'Nada espera' },
   'ui.waits.noneWhy': { en: 'All that was recorded on this phone is in the office.', es: 'Todo lo anotado en este teléfono está en la oficina.' },
   'ui.waits.here': { en: 'On this phone', es: 'En este teléfono' },
+  'ui.waits.partSent': { en: '{n:count} % is in the office; it goes on from there', es: 'El {n:count} % está en la oficina; sigue desde ahí' },
   'ui.waits.refused': { en: 'On this phone. The office refused it: {why:text}', es: 'En este teléfono. La oficina lo rechazó: {why:text}' },
   'ui.waits.kind.photo': { en: 'Photo', es: 'Foto' },
   'ui.waits.kind.fact': { en: 'Step of the checklist', es: 'Paso de la lista' },

@@ -28,9 +28,10 @@ export function Gallery({ jobId, timeZone, list }: GalleryProps) {
       <ul className="gallery">
         {shown.map((photo) => (
           <li key={photo.id}>
-            <Photo key={String(photo.ready)} jobId={jobId} photoId={photo.id} alt={t('photos.alt', { what: subject(photo), at: photo.takenAt }, { timeZone })} />
+            <Photo key={String(photo.ready)} jobId={jobId} photoId={photo.id} kind={photo.kind} alt={t(photo.kind === 'video' ? 'photos.altVideo' : 'photos.alt', { what: subject(photo), at: photo.takenAt }, { timeZone })} />
             <p>{subject(photo)}</p>
-            <p className="faint">{photo.by === null ? t('photos.takenHere', { at: photo.takenAt }, { timeZone }) : t('photos.taken', { at: photo.takenAt, by: photo.by }, { timeZone })}</p>
+            {photo.fromCustomer ? <p><strong>{t('photos.fromCustomer')}</strong></p> : null}
+            <p className="faint">{photo.by === null || photo.fromCustomer ? t('photos.takenHere', { at: photo.takenAt }, { timeZone }) : t('photos.taken', { at: photo.takenAt, by: photo.by }, { timeZone })}</p>
             {photo.forCustomer ? <p className="faint">{t('photos.isForCustomer')}</p> : null}
           </li>
         ))}

@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import type { OutboxEntry } from '../../../lib/outbox.ts';
 import { galleryOf } from './gallery.ts';
 
-const about = { itemKey: null, part: null, note: '', forCustomer: false, sha256: 'a'.repeat(64) };
-const stored = (id: string, takenAt: string): Photo => ({ ...about, id, jobId: 'j', takenAt, receivedAt: takenAt, bytes: 1, mediaType: 'image/jpeg', width: 1, height: 1, by: 'Ana', ready: true });
+const about = { itemKey: null, part: null, note: '', forCustomer: false, marks: [], sha256: 'a'.repeat(64) };
+const stored = (id: string, takenAt: string): Photo => ({ ...about, id, jobId: 'j', takenAt, receivedAt: takenAt, bytes: 1, mediaType: 'image/jpeg', width: 1, height: 1, by: 'Ana', ready: true, unshown: false, fromCustomer: false });
 const here = (id: string, takenAt: string, jobId = 'j'): OutboxEntry => ({ kind: 'photo', at: 1, id, memberId: 'm', jobId, refused: null, meta: { ...about, id, takenAt }, file: new Blob() });
 
 test('the gallery is one list, the newest first, each photo once', () => {

@@ -1,11 +1,12 @@
 import type { ErrorCode } from '@yardfall/contracts';
-import { useState } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Empty } from '../../../components/Empty.tsx';
 import { useOutbox } from '../../../hooks/useOutbox.ts';
 import { useProblemText } from '../../../hooks/useProblemText.ts';
 import { markRefused, pictureOf, removeEntries, type OutboxEntry } from '../../../lib/outbox.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
+import { onSentShares, sentShares } from '../../../lib/sent.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { timeOf } from '../model/entries.ts';
 import './Waits.css';
@@ -22,13 +23,14 @@ function Waiting({ entry }: { readonly entry: OutboxEntry }) {
   const { t, say, q } = useText();
   const sentence = useProblemText();
   const at = timeOf(entry);
+  const share = useSyncExternalStore(onSentShares, sentShares).get(entry.id);
   return (
     <>
       {entry.kind === 'photo' ? <img src={pictureOf(entry)} alt="" /> : null}
       <div>
         <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{entry.kind === 'surveyFact' ? ` · ${say(`ui.waits.entry.${entry.fact.kind}`)}` : null}</p>
         {at === null ? null : <p className="faint">{q('dateTime', at)}</p>}
-        <p>{entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>
+        <p>{entry.refused === null && share !== undefined ? t('ui.waits.partSent', { n: Math.floor(share * 100) }) : entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>
         {entry.refused === null ? null : <Decide entry={entry} />}
       </div>
     </>

@@ -1,5 +1,5 @@
 import type { DesignDocument, Plan, Position } from '@yardfall/calc';
-import { photos, sha256Hex, type DraftOperation } from '@yardfall/contracts';
+import { photos, sha256Hex, type DraftOperation, type Photo } from '@yardfall/contracts';
 import { pictureScale, shownScale, toPicture } from '@yardfall/drawing';
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
@@ -41,11 +41,16 @@ export function PicturePanel({ jobId, document, plan, edit, tying, path, onTie, 
     setLength(null);
     onDone();
   };
+  const begin = ({ id, width, height }: Photo) => {
+    if (width === null || height === null) return; // a video, which is not offered here
+    edit(setPicture({ photo: id, width, height, tie: null }));
+    onTie();
+  };
   return (
     <section className="stack">
       <Heading level={3}>{t('plan.under')}</Heading>
       <FilePick label={t('plan.under')} hint={t('plan.underHint')} accept="image/jpeg,image/png" disabled={send.isPending}
-        onPick={(file) => send.mutate(file, { onSuccess: (made) => { edit(setPicture({ photo: made.id, width: made.width, height: made.height, tie: null })); onTie(); } })} />
+        onPick={(file) => send.mutate(file, { onSuccess: begin })} />
       <ProblemNotice problem={send.error} />
       {picture?.tie ? <p>{t('plan.tied', { length: picture.tie.length })}</p> : null}
       {picture ? (

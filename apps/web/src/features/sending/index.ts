@@ -1,0 +1,2 @@
+export { SendRain } from './components/SendRain.tsx';
+export { SendingLink } from './components/SendingLink.tsx';
