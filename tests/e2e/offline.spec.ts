@@ -3,6 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { itemText, type Checklist, type ChecklistItem, type Photo } from '@yardfall/contracts';
 import { render } from '@yardfall/text';
 import { signInOf } from '../support/demo.ts';
+import { heavyPicture } from '../support/media.ts';
 import { BadLink } from './support/badLink.ts';
 import { jpeg } from './support/crew.ts';
 import { part } from './support/office.ts';
@@ -77,7 +78,8 @@ test('a phone without a signal keeps what is recorded, and all of it arrives exa
   await person.page.goto(`${link.url}/jobs/${job.id}`);
   await expect(person.page.getByRole('heading', { level: 1 })).toContainText(job.title);
   const work = await part(person.page, 'Work');
-  const pictures = await Promise.all([jpeg(), jpeg(), jpeg()]);
+  // One of them is as heavy as a phone's: it goes in pieces, each of which meets the bad link.
+  const pictures = await Promise.all([jpeg(), heavyPicture(1600, 1200), jpeg()]);
   for (const [index, bytes] of pictures.entries()) {
     await record(person.page, bytes, `yard-${String(index)}.jpg`);
     await expect(person.page.getByRole('complementary', { name: 'On this phone' })).toContainText(/not yet in the office/);

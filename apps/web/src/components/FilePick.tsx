@@ -11,26 +11,30 @@ interface FilePickProps extends FieldWords {
   readonly size?: 'desk' | 'crew';
   readonly disabled?: boolean;
   readonly onPick: (file: File) => void;
+  /** Several at once; told in place of `onPick`. */
+  readonly onPickAll?: ((files: readonly File[]) => void) | undefined;
 }
 
 /** A file or a photo; says which one is chosen and how large it is. */
-export function FilePick({ label, hint, error, accept, capture, words, size = 'desk', disabled, onPick }: FilePickProps) {
+export function FilePick({ label, hint, error, accept, capture, words, size = 'desk', disabled, onPick, onPickAll }: FilePickProps) {
   const id = useId();
   const { t, language } = useText();
   const [chosen, setChosen] = useState<File | null>(null);
-  const pick = (file: File | undefined) => {
+  const pick = (files: readonly File[]) => {
+    const [file] = files;
     if (!file) return;
-    setChosen(file);
-    onPick(file);
+    setChosen(onPickAll ? null : file);
+    if (onPickAll) onPickAll(files);
+    else onPick(file);
   };
   return (
     <div className="field">
       <span className="field-legend" id={`${id}-label`}>{label}</span>
       {hint ? <p className="field-hint" id={`${id}-hint`}>{hint}</p> : null}
       <label className={`file-pick button ${size === 'crew' ? 'button-crew' : ''}`}>
-        <input type="file" accept={accept} capture={capture} disabled={disabled} aria-labelledby={`${id}-label`} aria-describedby={hint ? `${id}-hint` : undefined}
+        <input type="file" accept={accept} capture={capture} multiple={onPickAll !== undefined} disabled={disabled} aria-labelledby={`${id}-label`} aria-describedby={hint ? `${id}-hint` : undefined}
           onChange={(event) => {
-            pick(event.target.files?.[0]);
+            pick([...(event.target.files ?? [])]);
             event.target.value = ''; // so that the same file can be chosen again after a refusal
           }} />
         <span>{words ?? t('ui.file.choose')}</span>

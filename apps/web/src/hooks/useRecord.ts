@@ -1,4 +1,4 @@
-import { sha256Hex, type BodyInput, type FieldFact, type found, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
+import { sha256Hex, type BodyInput, type FieldFact, type found, type PhotoMark, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
 import { useMutation } from '@tanstack/react-query';
 import { v7 as uuidv7 } from 'uuid';
 import { keepFact, keepFound, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
@@ -15,6 +15,8 @@ export interface NewPhoto {
   readonly part: string | null;
   readonly note: string;
   readonly forCustomer: boolean;
+  /** Lie over the picture, which stays as it came. */
+  readonly marks?: readonly PhotoMark[];
 }
 
 export interface KeptPhoto {
@@ -31,7 +33,7 @@ export function useKeepPhoto(jobId: string) {
   const memberId = useMemberId();
   return useMutation<KeptPhoto, Error, NewPhoto>({
     networkMode: 'always',
-    mutationFn: async ({ file, ...about }) => {
+    mutationFn: async ({ file, marks = [], ...about }) => {
       if (!photoTypes.includes(file.type)) throw new ApiProblem('photo.notAnImage');
       if (file.size > largestPhoto) throw new ApiProblem('photo.tooLarge', { params: { max: largestPhoto } });
       await askToStay();
@@ -42,7 +44,7 @@ export function useKeepPhoto(jobId: string) {
       // Of a picture that was chosen from the phone's own store, when it was made and not when it was chosen.
       const takenAt = new Date(Math.min(file.lastModified, Date.now())).toISOString();
       const sha256 = await sha256Hex(new Uint8Array(bytes));
-      await keepPhoto({ id, memberId, jobId, meta: { id, sha256, takenAt, marks: [], ...about }, file: new Blob([bytes], { type: file.type }) });
+      await keepPhoto({ id, memberId, jobId, meta: { id, sha256, takenAt, marks: [...marks], ...about }, file: new Blob([bytes], { type: file.type }) });
       return { id, takenAt };
     },
   });

@@ -5,6 +5,7 @@ import { useBuildParts } from '../../../hooks/useBuildParts.ts';
 import { useItemWords } from '../../../hooks/useItemWords.ts';
 import { useText } from '../../../lib/reader.tsx';
 import type { Shown } from '../model/gallery.ts';
+import { Marked } from './Marked.tsx';
 import './photos.css';
 
 interface GalleryProps {
@@ -30,6 +31,7 @@ export function Gallery({ jobId, timeZone, list }: GalleryProps) {
           <li key={photo.id}>
             <Photo key={String(photo.ready)} jobId={jobId} photoId={photo.id} kind={photo.kind} alt={t(photo.kind === 'video' ? 'photos.altVideo' : 'photos.alt', { what: subject(photo), at: photo.takenAt }, { timeZone })} />
             <p>{subject(photo)}</p>
+            {photo.marks.length > 0 && photo.ready ? <Marked jobId={jobId} photoId={photo.id} marks={photo.marks} alt={subject(photo)} /> : null}
             {photo.fromCustomer ? <p><strong>{t('photos.fromCustomer')}</strong></p> : null}
             <p className="faint">{photo.by === null || photo.fromCustomer ? t('photos.takenHere', { at: photo.takenAt }, { timeZone }) : t('photos.taken', { at: photo.takenAt, by: photo.by }, { timeZone })}</p>
             {photo.forCustomer ? <p className="faint">{t('photos.isForCustomer')}</p> : null}

@@ -12,6 +12,7 @@ import { usePhotos } from '../api/photos.ts';
 import { galleryOf } from '../model/gallery.ts';
 import { AddPhoto } from './AddPhoto.tsx';
 import { Gallery } from './Gallery.tsx';
+import { OneTap } from './OneTap.tsx';
 
 /** Photos and photo notes of a job. */
 export function PhotosSection({ job }: { readonly job: Job }) {
@@ -27,6 +28,7 @@ export function PhotosSection({ job }: { readonly job: Job }) {
     <div className="stack">
       <Heading level={3} aside={list.length > 0 ? t('photos.count', { n: list.length }) : undefined}>{t('photos.title')}</Heading>
       <ProblemNotice problem={error} />
+      {may('photos.add') && !adding ? <OneTap jobId={job.id} /> : null}
       {adding ? <AddPhoto jobId={job.id} onDone={() => setAdding(false)} /> : null}
       {list.length === 0 && !adding ? <Empty what={t('photos.none')} why={t('photos.noneWhy')} step={add} /> : add ? <div>{add}</div> : null}
       <Gallery jobId={job.id} timeZone={job.timeZone} list={list} />
