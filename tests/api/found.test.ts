@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { proposedEdit, type FoundReport, type Job, type Photo, type Revision } from '@yardfall/contracts';
+import { proposedEdit, type FoundReport, type Job, type Photo, type Problem, type Revision } from '@yardfall/contracts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { key, makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
@@ -106,8 +106,12 @@ describe('a finding as a change of the design', () => {
     await post(ours.estimator.agent, `/jobs/${job.id}/found/${early.id}/draft`, {}, 409);
     const late = await post<FoundReport>(ours.crew.agent, `${at}/found`, thick, 201);
     const build = await get<Job>(ours.owner.agent, at);
-    await post<Revision>(ours.estimator.agent, `${at}/designs/${released.revision.designId}/revisions`, { fromRevisionId: build.buildRevisionId ?? '' }, 201);
-    await post(ours.estimator.agent, `${at}/found/${late.id}/draft`, {}, 409);
+    const draft = await post<Revision>(ours.estimator.agent, `${at}/designs/${released.revision.designId}/revisions`, { fromRevisionId: build.buildRevisionId ?? '' }, 201);
+    const refused = await post<Problem>(ours.owner.agent, `${at}/found/${late.id}/draft`, {}, 409);
+    expect(refused).toMatchObject({ code: 'design.draftOpen', params: { by: 'Test estimator', number: draft.number, revisionId: draft.id } });
+    // Whoever has it open now is asked before who began it.
+    await ours.owner.agent.put(`/api/v1${at}/revisions/${draft.id}/presence`).set(key()).send({ part: null, here: true }).expect(200);
+    expect(await post<Problem>(ours.estimator.agent, `${at}/found/${late.id}/draft`, {}, 409)).toMatchObject({ params: { by: 'Test owner' } });
     expect((await one(late.id))?.draft).toBeNull();
   });
 });

@@ -139,6 +139,38 @@ describe('years of recorded rain', () => {
   });
 });
 
+describe('work of a process that died', () => {
+  /** The study's job as a worker holds it in the middle of its work. */
+  const holdAs = (worker: string, id: string) => test.owner.query(
+    `UPDATE graphile_worker._private_jobs SET locked_by = $1, locked_at = now() - interval '1 minute', attempts = 1 WHERE key = $2`, [worker, `studies.run:${id}`]).then(({ rowCount }) => expect(rowCount).toBe(1));
+
+  it('begins anew soon, and what a living worker holds stays with it', async () => {
+    const worker = test.app.get(Worker);
+    const { id: recordId } = (await upload(monthly(2), 'Two more years').expect(201)).body as RainRecordRow;
+    const asked = await ask('record', { recordId, reportedPerYear: null });
+    await holdAs('worker-dead', asked.id);
+    await drain();
+    expect(await read(asked)).toMatchObject({ status: 'waiting', result: null });
+
+    // A process that lives shows itself by a lock of its worker's name.
+    const living = await test.owner.connect();
+    await living.query(`SELECT pg_advisory_lock(7102115, hashtext('worker-dead'))`);
+    expect(await worker.freeDead()).toEqual([]);
+    living.release(true);
+    await expect.poll(() => worker.freeDead(), { timeout: 10_000 }).toEqual(['worker-dead']);
+    await drain();
+    expect(await read(asked)).toMatchObject({ status: 'done', progress: 1 });
+  });
+
+  it('is read by its schema: a request that is no request is refused and not run', async () => {
+    const { id: recordId } = (await upload(monthly(1), 'One year').expect(201)).body as RainRecordRow;
+    const asked = await ask('record', { recordId, reportedPerYear: null });
+    await test.owner.query('UPDATE study SET request = $1 WHERE id = $2', [Buffer.from(JSON.stringify({ recordId, reportedPerYear: 'often' })), asked.id]);
+    await drain();
+    expect((await test.owner.query<{ status: string }>('SELECT status FROM study WHERE id = $1', [asked.id])).rows[0]?.status).toBe('waiting');
+  });
+});
+
 it('a study is not for the crew, whose eyes see no cost', async () => {
   const answer = await ours.crew.agent.get(`/api/v1/jobs/${made.job.id}/revisions/${made.revision.id}/studies`);
   expect([answer.status, answer.body.code]).toEqual([403, 'auth.forbidden']);

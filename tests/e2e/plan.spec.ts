@@ -14,7 +14,7 @@ test.describe.serial('the plan and the section of a design', () => {
   let jobId = '';
   const sound = JSON.parse(readFileSync(inRoot('prisma', 'seed', 'sites', 'tern-hollow.json'), 'utf8')) as DesignDocument;
   /** The same design before anything was measured: every surface one square meter. */
-  const unmeasured: DesignDocument = { ...sound, site: { ...sound.site, spotLevels: [], catchments: sound.site.catchments.map((catchment) => ({ ...catchment, area: 1 })) } };
+  const unmeasured: DesignDocument = { ...sound, site: { ...sound.site, plan: null, spotLevels: [], catchments: sound.site.catchments.map((catchment) => ({ ...catchment, area: 1 })) } };
 
   async function draft(browser: Browser, name: string): Promise<{ readonly person: Person; readonly design: Locator; readonly revision: Revision }> {
     const person = await signIn(browser, 'estimator');

@@ -8,6 +8,8 @@ export type * from './results/recordedRun.ts';
 export { CalcProblem } from './common/problem.ts';
 export type { LevelBook, LevelReading, BenchMark, LevelLimits, LevelProblem, LevelSums, ReducedLevels, ReducedPoint } from './levels/levelBook.ts';
 export { reduceLevelBook, DEFAULT_LEVEL_LIMITS } from './levels/reduceLevelBook.ts';
+export { emptySite, siteOfSurvey } from './document/siteOfSurvey.ts';
+export type { SurveyRecord } from './document/siteOfSurvey.ts';
 export { allowableMisclosure } from './levels/allowableMisclosure.ts';
 export { stageCurve, areaAtLevel, volumeAtLevel, levelAtVolume } from './levels/stageVolume.ts';
 export type { StageCurve } from './levels/stageVolume.ts';

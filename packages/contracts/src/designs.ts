@@ -93,7 +93,7 @@ export const designs = {
   revise: endpoint({
     id: 'designs.revise', method: 'POST', path: '/jobs/:jobId/designs/:designId/revisions', summary: 'Start a draft from an earlier revision of the variant',
     access: { permission: 'designs.edit' }, status: 201, params: z.strictObject({ jobId: Id, designId: Id }), query: null,
-    body: z.strictObject({ fromRevisionId: Id }), response: Revision, errors: ['notFound', 'conflict.state'],
+    body: z.strictObject({ fromRevisionId: Id }), response: Revision, errors: ['notFound', 'design.draftOpen'],
   }),
   read: endpoint({
     id: 'designs.read', method: 'GET', path: '/jobs/:jobId/revisions/:revisionId', summary: 'One revision with document and evaluation',

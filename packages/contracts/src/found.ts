@@ -31,7 +31,7 @@ export const found = {
     id: 'found.draft', method: 'POST', path: '/jobs/:jobId/found/:reportId/draft',
     summary: 'Open a draft from the build revision for what was found; a second finding joins the draft that is open for the first',
     access: { permission: 'designs.edit' }, status: 201, params: z.strictObject({ jobId: Id, reportId: Id }), query: null, body: z.strictObject({}),
-    response: Revision, errors: ['notFound', 'conflict.state'],
+    response: Revision, errors: ['notFound', 'conflict.state', 'design.draftOpen'],
   }),
   answer: endpoint({
     id: 'found.answer', method: 'POST', path: '/jobs/:jobId/found/:reportId/answer', summary: "The estimator's answer, which lifts the hold",

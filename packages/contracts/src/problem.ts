@@ -17,6 +17,8 @@ export const errorCodes = {
   'conflict.stale': 412,
   'conflict.preconditionRequired': 428,
   'conflict.state': 409,
+  /** A design has one draft at a time: params say who is at it, its number and its revision. */
+  'design.draftOpen': 409,
   'conflict.duplicate': 409,
   'idempotency.required': 400,
   'idempotency.mismatch': 409,

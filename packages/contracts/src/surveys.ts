@@ -43,6 +43,9 @@ export const SurveyDrainTest = z
   .meta({ id: 'SurveyDrainTest' });
 export const SurveyObservation = z.strictObject({ id: Id, kind: text(40, 1), note: text(1000) }).meta({ id: 'SurveyObservation' });
 
+/** Where a point of the book stands on the plan of the job, in plan meters. */
+export const SurveyPin = z.strictObject({ point: text(80, 1), x: finite(-100_000, 100_000), y: finite(-100_000, 100_000) }).meta({ id: 'SurveyPin' });
+
 export const SurveyContent = z
   .strictObject({
     levelBook: LevelBook,
@@ -50,6 +53,8 @@ export const SurveyContent = z
     stageArea: z.array(SurveyStage).max(100),
     drainTests: z.array(SurveyDrainTest).max(20),
     observations: z.array(SurveyObservation).max(50),
+    /** Left out where nothing is pinned, so that such a survey keeps its hash. */
+    pins: z.array(SurveyPin).max(500).optional(),
   })
   .meta({ id: 'SurveyContent' });
 export type SurveyContent = z.infer<typeof SurveyContent>;

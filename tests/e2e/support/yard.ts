@@ -7,7 +7,7 @@ export interface YardShot {
   readonly point: string;
   /** As it stands on the rod, in feet. */
   readonly rod: string;
-  /** Length of pipe, of an outlet. */
+  /** Length of pipe in feet, of an outlet. */
   readonly pipe?: string;
   /** Level by hand from the bench mark, 100.00 ft; none for a backsight. */
   readonly level?: string;
@@ -30,8 +30,8 @@ export const shots: readonly YardShot[] = [
   { choose: 'Ground', point: 'Ground 3', rod: '4.62', level: '99.90' },
   { choose: 'Move the instrument', point: 'Turning point', rod: '4.70', level: '99.82' },
   { point: 'Turning point', rod: '4.31' },
-  { point: 'Outlet', rod: '4.78', pipe: '140 ft', level: '99.35' },
-  { choose: 'Candidate outlet', point: 'Outlet 2', rod: '4.73', pipe: '150 ft', level: '99.40' },
+  { point: 'Outlet', rod: '4.78', pipe: '140', level: '99.35' },
+  { choose: 'Candidate outlet', point: 'Outlet 2', rod: '4.73', pipe: '150', level: '99.40' },
   { choose: 'Ground', point: 'Ground 4', rod: '4.33', level: '99.80' },
   { point: 'Finished floor', rod: '4.12', level: '100.01' },
 ];
@@ -44,10 +44,16 @@ export async function shoot(page: Page, { choose, point, rod, pipe, level }: Yar
   }
   const card = page.getByRole('region', { name: 'Next shot' });
   await expect(card.locator('.next-what')).toContainText(point);
-  if (pipe !== undefined) await card.getByLabel('Pipe from the collector to here').fill(pipe);
-  const keys = card.getByRole('group', { name: 'Rod reading' });
-  for (const sign of rod) await keys.getByRole('button', { name: sign === '.' ? 'Decimal point' : sign, exact: true }).click();
-  if (level !== undefined) await expect(card.locator('.yard-display')).toContainText(`level ${level}`);
+  const press = async (group: string, figure: string) => {
+    const keys = card.getByRole('group', { name: group });
+    for (const sign of figure) await keys.getByRole('button', { name: sign === '.' ? 'Decimal point' : sign, exact: true }).click();
+  };
+  await press('Rod reading', rod);
+  if (pipe !== undefined) {
+    await card.getByRole('textbox', { name: 'Pipe from the collector to here' }).click();
+    await press('Pipe from the collector to here', pipe);
+  }
+  if (level !== undefined) await expect(card.locator('.yard-display').first()).toContainText(`level ${level}`);
   await card.getByRole('button', { name: 'Keep it' }).click();
   await expect(page.getByText(`${point} is on this phone`)).toBeAttached();
 }

@@ -10,7 +10,7 @@ export class Owner implements OnApplicationShutdown {
   readonly pool: pg.Pool;
 
   constructor(@Inject(ENV) env: Env, @Inject(LOG) log: Log) {
-    this.pool = openPool({ connectionString: env.MIGRATE_DATABASE_URL, max: 4, application_name: 'yardfall-worker' }, log);
+    this.pool = openPool({ connectionString: env.MIGRATE_DATABASE_URL, max: 5, application_name: 'yardfall-worker' }, log);
   }
 
   async onApplicationShutdown(): Promise<void> {

@@ -12,6 +12,7 @@ import { advance } from '../jobs/stages.ts';
 import { tableOf } from '../rain/rain.presenter.ts';
 import { documentOf, presentDesign, presentRevision, revisionParts, rowParts } from './designs.presenter.ts';
 import { type Evaluated, Evaluator, invalid } from './evaluator.ts';
+import { presenceLasts } from './presence.rules.ts';
 import { startDocument, type Taken, underLimits } from './start.rules.ts';
 
 @Injectable()
@@ -62,7 +63,7 @@ export class DesignsService {
     return this.database.write(actor, async (tx) => {
       await lockJob(tx, actor, jobId);
       const where = { companyId: actor.companyId, designId };
-      if ((await tx.revision.count({ where: { ...where, status: 'draft' } })) > 0) throw new DomainError('conflict.state', { draft: true });
+      await this.refuseSecondDraft(tx, actor, designId);
       const last = await tx.revision.aggregate({ where, _max: { number: true } });
       const draft = await this.insert(tx, actor, { jobId, designId, number: (last._max.number ?? 0) + 1 }, evaluated);
       await also?.(tx, draft.id);
@@ -75,6 +76,15 @@ export class DesignsService {
     const job = await requireJob(tx, actor, jobId);
     const where = { companyId: actor.companyId, jobId, id: revisionId };
     return presentRevision(found(await tx.revision.findFirst({ where, ...revisionParts })), job.buildRevisionId);
+  }
+
+  /** A design has one draft at a time. Whoever has it open now is named, else who began it. */
+  private async refuseSecondDraft(tx: Tx, { companyId, request }: Actor, designId: string): Promise<void> {
+    const draft = await tx.revision.findFirst({ where: { companyId, designId, status: 'draft' }, select: { id: true, number: true, createdBy: { select: { name: true } } } });
+    if (draft === null) return;
+    const here = await tx.draftPresence.findMany({ where: { companyId, revisionId: draft.id, seenAt: { gt: new Date(request.at.getTime() - presenceLasts) } }, select: { member: { select: { name: true } } }, orderBy: { memberId: 'asc' } });
+    const by = here.length > 0 ? here.map(({ member }) => member.name).join(', ') : draft.createdBy.name;
+    throw new DomainError('design.draftOpen', { by, number: draft.number, revisionId: draft.id });
   }
 
   private async insert(tx: Tx, actor: Actor, place: { jobId: string; designId: string; number: number }, evaluated: Evaluated): Promise<Revision> {

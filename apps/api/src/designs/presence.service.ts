@@ -5,9 +5,7 @@ import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
 import { requireJob } from '../jobs/jobs.access.ts';
-
-/** Whoever was not heard of for this long is gone [ms]: two and a half of the beats that an open page sends. */
-const lasts = 75_000;
+import { presenceLasts } from './presence.rules.ts';
 
 /** Who has a draft open. Others are told when somebody comes, goes or moves to another part, not at every beat; nothing of it is in the trail. */
 @Injectable()
@@ -25,12 +23,12 @@ export class PresenceService {
       await this.draft(tx, actor, jobId, revisionId);
       const key = { companyId_revisionId_memberId: { companyId, revisionId, memberId: actor.id } };
       const before = await tx.draftPresence.findUnique({ where: key });
-      const was = before !== null && before.seenAt.getTime() > now - lasts;
+      const was = before !== null && before.seenAt.getTime() > now - presenceLasts;
       const seenAt = here ? actor.request.at : new Date(0);
       await tx.draftPresence.upsert({ where: key, create: { companyId, revisionId, memberId: actor.id, part, seenAt }, update: { part, seenAt } });
       if (was !== here || (here && before?.part !== part)) await emit(tx, actor, 'presence', jobId, revisionId);
       const rows = await tx.draftPresence.findMany({
-        where: { companyId, revisionId, memberId: { not: actor.id }, seenAt: { gt: new Date(now - lasts) } }, include: { member: { select: { name: true } } }, orderBy: { memberId: 'asc' },
+        where: { companyId, revisionId, memberId: { not: actor.id }, seenAt: { gt: new Date(now - presenceLasts) } }, include: { member: { select: { name: true } } }, orderBy: { memberId: 'asc' },
       });
       return { others: rows.map(({ memberId, member, part: at }) => ({ memberId, name: member.name, part: at })) };
     });

@@ -22,6 +22,14 @@ test('levels and rain of the job become the site of the document, with the stamp
   expect([read.rain.designReturnPeriod, read.rain.checkReturnPeriod]).toEqual([25, 100]);
 });
 
+test('what was pinned in the yard stands on the plan of the document', async () => {
+  const pinned = { ...ternHollowSurvey, pins: [{ point: 'Slider track', x: 0, y: 0.5 }] };
+  const { document } = await readDesignDocument(startDocument('Patio', { content: pinned, stamp }, rain));
+  expect(document.site.plan).toEqual({ picture: null, north: null, shapes: [] });
+  expect(document.site.spotLevels.find(({ name }) => name === 'Slider track')?.position).toEqual({ x: 0, y: 0.5 });
+  expect(document.site.spotLevels.filter(({ position }) => position !== null)).toHaveLength(1);
+});
+
 test('the closure of the survey and the limits of the company come along', () => {
   const limits = [{ limit: 'G1', pass: 0.02, fail: 0.01, by: 'Ines', at: '2031-03-04T15:30:00Z', why: '' }];
   const document = startDocument('Patio', { content: ternHollowSurvey, stamp }, rain, limits);

@@ -1,5 +1,5 @@
 import { Injectable, type OnModuleInit } from '@nestjs/common';
-import { CalcProblem, type DesignDocument } from '@yardfall/calc';
+import { CalcProblem } from '@yardfall/calc';
 import { canonicalBytes } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { Clock } from '../common/clock.ts';
@@ -7,13 +7,11 @@ import { Database } from '../common/database.ts';
 import { emit } from '../common/events.ts';
 import { Worker } from '../common/worker.ts';
 import { SheetsService } from '../prices/sheets.service.ts';
-import type { AskedOptions } from './options.rules.ts';
 import { RecordsService } from './records.service.ts';
 import { jsonOf } from './studies.presenter.ts';
+import { StoredRequest } from './studies.stored.ts';
 import { StudyPool } from './study.pool.ts';
 import type { StudyWork } from './study.work.ts';
-
-type Request = { readonly document: DesignDocument } & ({ readonly asked: AskedOptions } | { readonly recordId: string; readonly reportedPerYear: number | null });
 
 interface Ending {
   readonly status: 'done' | 'failed';
@@ -74,7 +72,7 @@ export class StudyRunner implements OnModuleInit {
     const read = await this.database.read(actor, async (tx) => {
       const row = await tx.study.findUnique({ where: { companyId_id: { companyId: actor.companyId, id } }, select: { status: true, request: true } });
       if (row === null || (row.status !== 'waiting' && row.status !== 'running')) return null;
-      const request = jsonOf(row.request) as unknown as Request;
+      const request = StoredRequest.parse(jsonOf(row.request));
       if ('asked' in request) {
         const { document, asked: { choices, bought } } = request;
         return { kind: 'options' as const, document, choices, bought, prices: await this.sheets.priceList(tx, actor) };

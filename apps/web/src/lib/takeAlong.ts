@@ -3,6 +3,7 @@ import type { QueryClient } from '@tanstack/react-query';
 import { isOutOfReach } from './answers.ts';
 // A phone that loses its signal must have what sends later.
 import './deliver.ts';
+import { planRevision } from './planRevision.ts';
 import { read } from './query.ts';
 
 /** How long what a phone took along counts as fresh [ms] (ours). */
@@ -26,7 +27,14 @@ async function takeJob(queries: QueryClient, { id: jobId, buildRevisionId }: Job
     queries.prefetchQuery({ ...read(found.list, { params }), ...quick }),
     queries.prefetchQuery({ ...read(locates.list, { params }), ...quick }),
   ]);
-  if (buildRevisionId === null) return;
+  if (buildRevisionId === null) {
+    // What is surveyed is pinned to the plan of the design in hand.
+    const drawn = await queries.fetchQuery({ ...read(designs.list, { params }), ...quick }).catch(() => null);
+    const revision = planRevision(drawn?.data.items ?? []);
+    if (revision !== null) await queries.prefetchQuery({ ...read(designs.read, { params: { jobId, revisionId: revision.id } }), ...quick });
+    return;
+  }
+  await queries.prefetchQuery({ ...read(designs.list, { params }), ...quick });
   await queries.prefetchQuery({ ...read(checklists.read, { params }), ...quick });
   await queries.prefetchQuery({ ...read(designs.read, { params: { jobId, revisionId: buildRevisionId } }), ...quick });
 }

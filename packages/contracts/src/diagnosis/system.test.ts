@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { systemChoice, type SystemFacts, type SystemKind } from './system.ts';
+import { pitOverWater, systemChoice, type SystemFacts, type SystemKind } from './system.ts';
 
 const perHour = 0.0254 / 3600;
 
@@ -26,5 +26,19 @@ describe('from cause to kit', () => {
     expect(choice({ power: false }).at(-1)).toBe('testSoil');
     expect(choice({ power: false, infiltration: 0.1 * perHour, aboveWaterTable: 1 }).at(-1)).toBe('floodproof');
     expect(choice({ legalOutlet: false, gravity: 'works' }).at(-1)).toBe('testSoil');
+  });
+});
+
+describe('the bottom of a pit over the water', () => {
+  const hole = (pick: string, figures: Record<string, number>) => pitOverWater({ picks: [pick], figures });
+  test('is counted from the water that stands in the hole, or at least from the bottom of a dry one', () => {
+    expect(hole('water', { holeDepth: 2, waterDepth: 1.5, pitBottom: 0.6 })).toBeCloseTo(0.9, 12);
+    expect(hole('dry', { holeDepth: 2, pitBottom: 1.2 })).toBeCloseTo(0.8, 12);
+    expect(hole('water', { holeDepth: 2, waterDepth: 0.5, pitBottom: 0.9 })).toBeCloseTo(-0.4, 12);
+  });
+  test('is not known before somebody says how deep the pit goes, and what the hole showed', () => {
+    expect(hole('dry', { holeDepth: 2 })).toBeNull();
+    expect(hole('water', { holeDepth: 2, pitBottom: 1 })).toBeNull();
+    expect(pitOverWater(undefined)).toBeNull();
   });
 });

@@ -1,4 +1,5 @@
 import type { CauseId } from './causes.ts';
+import type { StepAnswer } from './types.ts';
 
 /** What the survey and the tests say about where the water can go. */
 export interface SystemFacts {
@@ -27,6 +28,16 @@ function collectors(named: ReadonlySet<CauseId>): SystemKind[] {
   if (['surfaceUnnamed', 'blockedDrain', 'drainWithoutOutlet', 'drainBackFall'].some((id) => named.has(id as CauseId))) kinds.push('catchBasin');
   if (['highWaterTable', 'perchedOnClay', 'hillsideSeep', 'crawlWater', 'groundUnnamed'].some((id) => named.has(id as CauseId))) kinds.push('underDrain');
   return kinds;
+}
+
+/**
+ * Height of a pit's bottom over the water [m], from the hole that was dug beside it: over the water that was seen, or at least over the
+ * bottom of a hole that stayed dry. Null while the hole or the pit has no depth.
+ */
+export function pitOverWater(hole: StepAnswer | undefined): number | null {
+  const { holeDepth, waterDepth, pitBottom } = hole?.figures ?? {};
+  const depth = hole?.picks.includes('water') ? waterDepth : holeDepth;
+  return depth === undefined || pitBottom === undefined ? null : depth - pitBottom;
 }
 
 function soaks({ infiltration, aboveWaterTable }: SystemFacts): boolean {

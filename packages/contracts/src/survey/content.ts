@@ -1,4 +1,4 @@
-import type { SurveyBase } from '../surveyFacts.ts';
+import type { PlanPin, SurveyBase } from '../surveyFacts.ts';
 import type { SurveyContent } from '../surveys.ts';
 import type { FoldedEntry, SurveyEntry, SurveyValues } from './fold.ts';
 import type { SurveyEntryKind } from './keys.ts';
@@ -11,7 +11,8 @@ const noBenchMark = { name: 'BM', level: 30.48 };
 
 /** A survey that was stored as a whole, as entries; the second thing of one name has the key `<kind>:<name>#2`. */
 export function baseEntries({ name, content }: SurveyBase): readonly PlainEntry[] {
-  const { levelBook, points, stageArea, drainTests, observations } = content;
+  const { levelBook, points, stageArea, drainTests, observations, pins = [] } = content;
+  const pinOf = lastReadings(levelBook.readings, pins);
   const keys = new Set<string>();
   const free = (key: string): string => {
     let at = key;
@@ -23,7 +24,7 @@ export function baseEntries({ name, content }: SurveyBase): readonly PlainEntry[
     ...(name === '' ? [] : [{ key: 'survey', kind: 'begun' as const, value: { name } }]),
     { key: 'benchMark', kind: 'benchMark', value: levelBook.benchMark },
     { key: 'mode', kind: 'mode', value: levelBook.mode },
-    ...levelBook.readings.map((reading, index) => ({ key: free(`reading:${reading.id}`), kind: 'reading' as const, value: { ...reading, place: index + 1, ...bare } })),
+    ...levelBook.readings.map((reading, index) => ({ key: free(`reading:${reading.id}`), kind: 'reading' as const, value: { ...reading, place: index + 1, ...bare, pin: pinOf.get(index) ?? null } })),
     ...points.map((point) => ({ key: free(`point:${point.point}`), kind: 'point' as const, value: point })),
     ...(stageArea.length === 0 ? [] : [{ key: 'stageArea', kind: 'stageArea' as const, value: stageArea }]),
     ...drainTests.map((test) => ({ key: free(`drainTest:${test.id}`), kind: 'drainTest' as const, value: { ...test, ...bare } })),
@@ -31,9 +32,21 @@ export function baseEntries({ name, content }: SurveyBase): readonly PlainEntry[
   ];
 }
 
-/** What stands, in the form that is reduced, hashed and designed from: without pins, photos and the diagnosis. */
+/** The pins of a stored survey, each at the last reading of its point. */
+function lastReadings(readings: SurveyContent['levelBook']['readings'], pins: NonNullable<SurveyContent['pins']>): ReadonlyMap<number, PlanPin> {
+  return new Map(pins.map(({ point, x, y }) => [readings.findLastIndex((reading) => reading.point === point), { x, y }]));
+}
+
+/** Where each point stands that was pinned: the last pin of a point counts, in the order of the book. */
+function pinsOf(readings: readonly SurveyValues['reading'][]): NonNullable<SurveyContent['pins']> {
+  const pins = new Map(readings.flatMap(({ point, pin }) => (pin === null ? [] : [[point, { point, x: pin.x, y: pin.y }] as const])));
+  return [...pins.values()];
+}
+
+/** What stands, in the form that is reduced, hashed and designed from: without photos and the diagnosis. */
 export function contentOf(standing: readonly FoldedEntry[]): SurveyContent {
   const all = <K extends SurveyEntryKind>(kind: K): readonly SurveyValues[K][] => standing.filter((entry): entry is SurveyEntry<K> & FoldedEntry => entry.kind === kind).map(({ value }) => value);
+  const pins = pinsOf(all('reading'));
   return {
     levelBook: {
       mode: all('mode')[0] ?? 'heightOfInstrument',
@@ -44,5 +57,6 @@ export function contentOf(standing: readonly FoldedEntry[]): SurveyContent {
     stageArea: all('stageArea')[0] ?? [],
     drainTests: all('drainTest').map(({ pin: _pin, photoIds: _photoIds, ...test }) => test),
     observations: all('observation').map(({ pin: _pin, photoIds: _photoIds, ...seen }) => seen),
+    ...(pins.length === 0 ? {} : { pins }),
   };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { SurveyFact } from '../surveyFacts.ts';
 import { SurveyContent } from '../surveys.ts';
+import { differences } from './differences.ts';
 import { foldSurvey, type JudgedSurveyFact } from './fold.ts';
 import { benchMark, book, id, reading, recorded, struck } from './testing.ts';
 
@@ -24,6 +25,16 @@ describe('a survey born in the field', () => {
     const { entries, content } = keys([pinned]);
     expect(entries[0]?.value).toMatchObject({ pin: { x: 1, y: 2 }, photoIds: [id(50)] });
     expect(content.levelBook.readings[0]).not.toHaveProperty('pin');
+  });
+  test('says where its points stand on the plan: the last pin of a point, and nothing at all where none is', () => {
+    const pin = (n: number, at: { x: number; y: number } | null, point = 'Rim') => recorded(n, 'reading', `reading:${id(n)}`, { ...book(n, n, 1.2), point, pin: at });
+    const pinned = keys([pin(3, { x: 1, y: 2 }), pin(4, { x: 3, y: 4 }), pin(5, null), pin(6, null, 'Sill'), pin(7, { x: 5, y: 6 }, 'Lawn')]);
+    expect(pinned.content.pins).toEqual([{ point: 'Rim', x: 3, y: 4 }, { point: 'Lawn', x: 5, y: 6 }]);
+    expect(SurveyContent.safeParse(pinned.content).success).toBe(true);
+    expect(keys([pin(3, null)]).content).not.toHaveProperty('pins');
+    const typed = foldSurvey([], { name: 'Typed', content: pinned.content });
+    expect(typed.content).toEqual(pinned.content);
+    expect(differences(pinned, { name: '', content: pinned.content })).toEqual([]);
   });
 });
 

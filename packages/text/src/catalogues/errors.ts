@@ -58,6 +58,10 @@ export const errors = catalogue({
     en: 'The page did not say which version it changes, so nothing was stored. Reload the page and make the change again.',
     es: 'La página no dijo qué versión cambia, así que no se guardó nada. Recargue la página y haga el cambio otra vez.',
   },
+  'errors.design.draftOpen': {
+    en: 'Revision {number:count} of this design is already a draft; {by:text} is at it. Nothing was changed: carry on in that draft, or issue it first.',
+    es: 'La revisión {number:count} de este diseño ya es un borrador; está en ello {by:text}. No se cambió nada: siga en ese borrador, o emítalo antes.',
+  },
   'errors.conflict.state': {
     en: 'This is not possible at the present state of the job; nothing was changed. Reload to see where it stands.',
     es: 'Esto no es posible en el estado actual del trabajo; no se cambió nada. Recargue para ver en qué punto está.',

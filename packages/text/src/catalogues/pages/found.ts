@@ -25,6 +25,7 @@ export const foundPages = catalogue({
   'found.here': { en: '{n:plural|# report is|# reports are} on this phone and not yet in the office. Call if it cannot wait.', es: '{n:plural|# reporte está|# reportes están} en este teléfono y aún no en la oficina. Llame si no puede esperar.' },
   'found.atPart': { en: '{kind:text}: {part:text}', es: '{kind:text}: {part:text}' },
   'found.reported': { en: 'Reported by {by:text}, {at:dateTime}', es: 'Reportado por {by:text}, {at:dateTime}' },
+  'found.toDraft': { en: 'Go to the design', es: 'Ir al diseño' },
   'found.openDraft': { en: 'Open a change of the design', es: 'Abrir un cambio del diseño' },
   'found.draft': { en: 'A draft is open for it: {name:text}, revision {number:count}', es: 'Hay un borrador abierto: {name:text}, revisión {number:count}' },
   'found.answeredByRevision': { en: 'The answer is {name:text}, revision {number:count}', es: 'La respuesta es {name:text}, revisión {number:count}' },

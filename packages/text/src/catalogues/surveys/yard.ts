@@ -45,7 +45,7 @@ export const yardWords = catalogue({
   'surveys.yard.again': { en: 'Set up again and go on', es: 'Plantar de nuevo y seguir' },
   'surveys.yard.name': { en: 'Name of the point', es: 'Nombre del punto' },
   'surveys.yard.pipe': { en: 'Pipe from the collector to here', es: 'Tubo del colector hasta aquí' },
-  'surveys.yard.pipeHint': { en: 'Pace it or tape it. Gravity is answered with it.', es: 'Mídalo a pasos o con cinta. Con eso se responde la gravedad.' },
+  'surveys.yard.pipeEmpty': { en: 'Pace or tape it', es: 'A pasos o con cinta' },
   'surveys.yard.water': { en: 'Water standing above it in a storm', es: 'Agua encima de ella en una tormenta' },
   'surveys.yard.details': { en: 'Details', es: 'Detalles' },
 
@@ -85,6 +85,7 @@ export const yardWords = catalogue({
   'surveys.yard.photos': { en: '{n:plural|# photo|# photos}', es: '{n:plural|# foto|# fotos}' },
   'surveys.yard.pin': { en: 'Pin {point:text} to the plan', es: 'Fijar {point:text} en el plano' },
   'surveys.yard.pinHow': { en: 'Tap where it is. One square is {square:length}. The house mark is in the middle.', es: 'Toque donde está. Un cuadro mide {square:length}. La marca de la casa está en medio.' },
+  'surveys.yard.pinOnPlan': { en: 'Tap where it is on the plan of the job. The level goes to that place in the design.', es: 'Toque en el plano del trabajo donde está. El nivel va a ese lugar del diseño.' },
   'surveys.yard.pinIt': { en: 'Pin it there', es: 'Fijarlo ahí' },
   'surveys.yard.pinned': { en: 'on the plan', es: 'en el plano' },
   'surveys.yard.east': { en: 'To the right of the mark', es: 'A la derecha de la marca' },

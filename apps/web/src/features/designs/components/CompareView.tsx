@@ -33,17 +33,26 @@ export function CompareView({ jobId, beforeId, after }: CompareViewProps) {
       {differences.length === 0 ? <p>{t('designs.compare.same')}</p> : <CompareDrawing one={before} other={after} />}
       {differenceGroups.map((group) => {
         const rows = differences.filter((difference) => difference.group === group);
-        return rows.length === 0 ? null : <Group key={group} title={t(`designs.compare.${group}`)} rows={rows} after={after.document as DesignDocument} />;
+        return rows.length === 0 ? null : <DifferenceTable key={group} title={t(`designs.compare.${group}`)} rows={rows} after={after.document as DesignDocument} heads={[t('designs.compare.before'), t('designs.compare.after')]} />;
       })}
     </section>
   );
 }
 
-function Group({ title, rows, after }: { readonly title: string; readonly rows: readonly Difference[]; readonly after: DesignDocument }) {
+interface DifferenceTableProps {
+  readonly title: string;
+  readonly rows: readonly Difference[];
+  readonly after: DesignDocument;
+  /** Words over the two sides. */
+  readonly heads: readonly [before: string, after: string];
+}
+
+/** Differences of two documents by name, each with both sides. */
+export function DifferenceTable({ title, rows, after, heads: [before, now] }: DifferenceTableProps) {
   const text = useText();
   const { t } = text;
   return (
-    <Table stacks="labelled" caption={title} columns={[{ key: 'what', head: t('designs.compare.what') }, { key: 'before', head: t('designs.compare.before') }, { key: 'after', head: t('designs.compare.after') }]}
+    <Table stacks="labelled" caption={title} columns={[{ key: 'what', head: t('designs.compare.what') }, { key: 'before', head: before }, { key: 'after', head: now }]}
       rows={rows.map((row) => ({ key: `${row.id} ${row.path.join('.')}`, cells: { what: what(row, after, text), before: side(row, row.before, text), after: side(row, row.after, text) } }))} />
   );
 }

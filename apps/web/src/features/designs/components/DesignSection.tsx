@@ -6,6 +6,7 @@ import { ProblemNotice } from '../../../components/Notice.tsx';
 import { Select } from '../../../components/Select.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
+import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useDesigns, useRevise, useRevision } from '../api/designs.ts';
 import { latestRevision, latestToEdit } from '../model/latest.ts';
@@ -58,11 +59,12 @@ function OpenRevision({ jobId, revision, etag, refresh, onRevised, mayEdit }: Op
   const { t } = useText();
   const revise = useRevise(jobId);
   if (revision.status === 'draft' && mayEdit) return <Workbench key={revision.id} jobId={jobId} revision={revision} etag={etag} refresh={refresh} />;
+  const there = revise.error instanceof ApiProblem && revise.error.code === 'design.draftOpen' ? String(revise.error.params['revisionId']) : null;
   const start = () => revise.mutate({ designId: revision.designId, fromRevisionId: revision.id }, { onSuccess: ({ data }) => onRevised(data.id) });
   return (
     <div className="stack">
       {mayEdit ? <div className="row"><Button busy={revise.isPending} onClick={start}>{t('designs.revise', { number: revision.number })}</Button></div> : null}
-      <ProblemNotice problem={revise.error} />
+      <ProblemNotice problem={revise.error} action={there === null ? undefined : <Button onClick={() => onRevised(there)}>{t('designs.toDraft')}</Button>} />
       <Frozen key={revision.id} revision={revision} />
     </div>
   );

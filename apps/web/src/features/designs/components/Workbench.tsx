@@ -13,6 +13,7 @@ import { PlanView } from './plan/PlanView.tsx';
 import { PresenceLine } from './PresenceLine.tsx';
 import { Provisional } from './Provisional.tsx';
 import { RevisionReading } from './RevisionReading.tsx';
+import { SurveyTake } from './SurveyTake.tsx';
 
 interface WorkbenchProps {
   readonly jobId: string;
@@ -31,6 +32,7 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
     <div className="stack">
       <PresenceLine jobId={jobId} revisionId={revision.id} document={draft.document} part={selected} />
       <FoundProposals revision={revision} document={draft.document} edit={draft.edit} />
+      <SurveyTake jobId={jobId} document={draft.document} edit={draft.edit} />
       <LiveReading draft={draft} revision={revision} selected={selected} onSelect={setSelected}>
         <details className="fold" open={draft.document.site.plan !== null}><summary>{t('plan.title')}</summary><PlanEditor jobId={jobId} document={draft.document} edit={draft.edit} /></details>
         <PartsEditor document={draft.document} edit={draft.edit} selected={selected} onSelect={setSelected} />

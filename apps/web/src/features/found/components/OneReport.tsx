@@ -8,6 +8,7 @@ import { Photo } from '../../../components/Photo.tsx';
 import { useBuildParts } from '../../../hooks/useBuildParts.ts';
 import { useMe } from '../../../hooks/useMe.ts';
 import { fieldsOf } from '../../../lib/form.ts';
+import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useAnswerFound, useDraftForFound } from '../api/found.ts';
 
@@ -37,12 +38,14 @@ export function OneReport({ report, timeZone }: { readonly report: FoundReport; 
   );
 }
 
+const isDraftOpen = (problem: unknown): boolean => problem instanceof ApiProblem && problem.code === 'design.draftOpen';
+
 function OpenDraft({ report }: { readonly report: FoundReport }) {
   const { t } = useText();
   const { write, busy, problem } = useDraftForFound(() => location.assign('#design'));
   return (
     <div className="stack">
-      <ProblemNotice problem={problem} />
+      <ProblemNotice problem={problem} action={isDraftOpen(problem) ? <a className="button button-plain" href="#design">{t('found.toDraft')}</a> : undefined} />
       <div><Button busy={busy} onClick={() => write({ params: { jobId: report.jobId, reportId: report.id }, body: {} })}>{t('found.openDraft')}</Button></div>
     </div>
   );

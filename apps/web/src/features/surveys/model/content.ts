@@ -43,5 +43,7 @@ export function withPoint(content: SurveyContent, point: Point): SurveyContent {
 export function tidied(content: SurveyContent): SurveyContent {
   const readings = content.levelBook.readings.filter((r) => r.point.trim() !== '' && [r.backsight, r.intermediate, r.foresight, r.direct].some((figure) => figure !== null));
   const shot = new Set(readings.map((reading) => reading.point.trim()));
-  return { ...content, levelBook: { ...content.levelBook, readings }, points: content.points.filter((point) => shot.has(point.point)) };
+  const pins = content.pins?.filter(({ point }) => shot.has(point)) ?? [];
+  const { pins: _pins, ...rest } = content;
+  return { ...rest, levelBook: { ...content.levelBook, readings }, points: content.points.filter((point) => shot.has(point.point)), ...(pins.length === 0 ? {} : { pins }) };
 }

@@ -25,6 +25,14 @@ describe('the keys of the level book', () => {
     expect(shownOf(typed('inch', 'sssssssssssssssss'))).toBe('15/16"');
     expect(shownOf(typed('metre', '05'))).toBe('5');
   });
+  test('a length on the ground has four figures before the point, also after the unit was changed', () => {
+    expect(shownOf(typed('foot', '140.5', emptyEntry('foot', true)))).toBe('140.5');
+    expect(shownOf(typed('metre', '12345', emptyEntry('metre', true)))).toBe('1234');
+    expect(shownOf(typed('inch', "140'6", emptyEntry('inch', true)))).toBe('140\' 6"');
+    const there = switched(typed('foot', '140', emptyEntry('foot', true)), 'metre');
+    expect(metresOf(there)).toBeCloseTo(42.672, 9);
+    expect(shownOf(typed('metre', '<<150', there))).toBe('150');
+  });
   test('back takes the last thing away, down to nothing', () => {
     const steps = ['', '<', '<<', '<<<', '<<<<'].map((back) => shownOf(typed('inch', `4'6h${back}`)));
     expect(steps).toEqual(['4\' 6 1/2"', '4\' 6"', "4'", '4"', '']);

@@ -17,12 +17,14 @@ export interface Entry {
   readonly feet: string;
   readonly digits: string;
   readonly sixteenths: number;
+  /** A length on the ground and no rod: it may have more figures before the point. */
+  readonly long: boolean;
   /** A figure that was written in another unit [m]: it stays exactly what it is until a key is pressed. */
   readonly held: number | null;
 }
 
-export function emptyEntry(unit: EntryUnit): Entry {
-  return { unit, minus: false, feet: '', digits: '', sixteenths: 0, held: null };
+export function emptyEntry(unit: EntryUnit, long = false): Entry {
+  return { unit, minus: false, feet: '', digits: '', sixteenths: 0, long, held: null };
 }
 
 export function isEmpty(entry: Entry): boolean {
@@ -30,19 +32,20 @@ export function isEmpty(entry: Entry): boolean {
 }
 
 /** A reading that is already known, to be written over. */
-export function entryOf(metres: number, unit: EntryUnit): Entry {
-  return { ...emptyEntry(unit), held: metres };
+export function entryOf(metres: number, unit: EntryUnit, long = false): Entry {
+  return { ...emptyEntry(unit, long), held: metres };
 }
 
 const decimals: Record<EntryUnit, number> = { foot: 3, inch: 0, metre: 4 };
 const wholeDigits: Record<EntryUnit, number> = { foot: 2, inch: 3, metre: 2 };
+const longDigits = 4;
 
 /** A key that cannot follow changes nothing. */
 export function pressed(entry: Entry, press: Key): Entry {
-  if (press.key === 'clear') return emptyEntry(entry.unit);
+  if (press.key === 'clear') return emptyEntry(entry.unit, entry.long);
   if (press.key === 'minus') return entry.held === null ? { ...entry, minus: !entry.minus } : { ...entry, held: -entry.held };
-  if (press.key === 'back') return entry.held === null ? stepBack(entry) : emptyEntry(entry.unit);
-  const now = entry.held === null ? entry : { ...emptyEntry(entry.unit), minus: false };
+  if (press.key === 'back') return entry.held === null ? stepBack(entry) : emptyEntry(entry.unit, entry.long);
+  const now = entry.held === null ? entry : emptyEntry(entry.unit, entry.long);
   if (press.key === 'sixteenths') return now.unit === 'inch' ? { ...now, sixteenths: press.count } : now;
   if (press.key === 'sixteenth') return now.unit === 'inch' ? { ...now, sixteenths: Math.min(now.sixteenths + 1, 15) } : now;
   if (press.key === 'feet') return now.unit === 'inch' && now.feet === '' && now.digits !== '' && now.sixteenths === 0 ? { ...now, feet: now.digits, digits: '' } : now;
@@ -53,7 +56,7 @@ export function pressed(entry: Entry, press: Key): Entry {
 function digit(entry: Entry, key: Digit): Entry {
   const digits = (entry.digits === '0' ? '' : entry.digits) + key;
   const [whole = '', part = ''] = digits.split('.');
-  if (part.length > decimals[entry.unit] || whole.length > wholeDigits[entry.unit]) return entry;
+  if (part.length > decimals[entry.unit] || whole.length > (entry.long ? longDigits : wholeDigits[entry.unit])) return entry;
   // Twelve inches are a foot: behind feet they are a slip of the thumb.
   if (entry.unit === 'inch' && (entry.sixteenths > 0 || (entry.feet !== '' && Number(digits) >= 12))) return entry;
   return { ...entry, digits };
@@ -80,7 +83,7 @@ export function metresOf(entry: Entry): number | null {
 export function switched(entry: Entry, unit: EntryUnit): Entry {
   if (unit === entry.unit) return entry;
   const metres = metresOf(entry);
-  return metres === null ? emptyEntry(unit) : entryOf(metres, unit);
+  return metres === null ? emptyEntry(unit, entry.long) : entryOf(metres, unit, entry.long);
 }
 
 /** The figures as they stand on the display, without a unit: `4.52`, `4' 6 1/2"`. */

@@ -1,9 +1,8 @@
-import { planChecks, planFigures, type DesignDocument, type Plan, type Position } from '@yardfall/calc';
-import { photos } from '@yardfall/contracts';
-import { plan, projection, shownScale, toSvg, type PlanGround, type Point } from '@yardfall/drawing';
-import { useId, useState, type KeyboardEvent } from 'react';
+import { planChecks, planFigures, type DesignDocument, type Position } from '@yardfall/calc';
+import { plan, projection, toSvg, type PlanGround, type Point } from '@yardfall/drawing';
+import { useId, type KeyboardEvent } from 'react';
 import { elementOf } from '../../../../components/Drawing.tsx';
-import { urlOf } from '../../../../lib/api.ts';
+import { PlanBackdrop } from '../../../../components/PlanBackdrop.tsx';
 import { useText } from '../../../../lib/reader.tsx';
 import { usePlanHand, type Sheet } from '../../hooks/usePlanHand.ts';
 import { withShape } from '../../model/plan/operations.ts';
@@ -32,23 +31,13 @@ export function PlanCanvas({ jobId, document, ground, onKey, ...sheet }: PlanCan
     // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions
     <div className={`plan-canvas plan-hand-${hand}`} role="application" aria-label={t('plan.picture')} tabIndex={0} {...on}>
       <svg viewBox={`0 0 ${String(size.width)} ${String(size.height)}`} width={size.width} height={size.height} aria-hidden="true">
-        {picture ? <Backdrop key={picture.photo} jobId={jobId} picture={picture} view={view} /> : null}
+        {picture ? <PlanBackdrop key={picture.photo} jobId={jobId} picture={picture} view={view} /> : null}
         {elementOf(tree, 0, { onSelect: undefined, partName: undefined, selected: selected?.id ?? null })}
         {held?.points.map((point, at) => <Corner key={at} at={view.toPixels([point.x, point.y])} />)}
         {path.length > 0 || hover ? <Path path={path} hover={hover} toPixels={(at) => view.toPixels(at)} /> : null}
       </svg>
     </div>
   );
-}
-
-/** The viewing copy, or the original until it is made. A picture without a known length has a size on the sheet too, so that it can be tied. */
-export function Backdrop({ jobId, picture, view }: { readonly jobId: string; readonly picture: NonNullable<Plan['picture']>; readonly view: ReturnType<typeof projection> }) {
-  const [copy, setCopy] = useState<'view' | 'original'>('view');
-  const scale = shownScale(picture);
-  const [x, y] = view.toPixels([0, picture.height * scale]);
-  const [x1, y1] = view.toPixels([picture.width * scale, 0]);
-  const href = urlOf(photos.file, { params: { jobId, photoId: picture.photo, copy } });
-  return <image href={href} x={x} y={y} width={x1 - x} height={y1 - y} preserveAspectRatio="none" opacity={0.75} onError={() => setCopy('original')} />;
 }
 
 function Corner({ at: [x, y] }: { readonly at: Point }) {

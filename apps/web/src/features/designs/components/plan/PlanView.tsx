@@ -3,12 +3,12 @@ import { plan, planExtent, planTable, projection, toSvg, zoomed } from '@yardfal
 import { use, useId, useState } from 'react';
 import { Button } from '../../../../components/Button.tsx';
 import { elementOf } from '../../../../components/Drawing.tsx';
+import { PlanBackdrop } from '../../../../components/PlanBackdrop.tsx';
 import { useWidth } from '../../../../hooks/useWidth.ts';
 import { useText } from '../../../../lib/reader.tsx';
 import { useGround } from '../../hooks/useGround.ts';
 import { DrawingTable } from '../DrawingTable.tsx';
 import { WaterNow } from '../waterNow.ts';
-import { Backdrop } from './PlanCanvas.tsx';
 import './plan.css';
 
 const foot = 0.3048;
@@ -33,7 +33,7 @@ export function PlanView({ jobId, document }: { readonly jobId: string; readonly
       <div ref={frame} className="drawing-frame">
         {tree ? (
           <svg viewBox={`0 0 ${String(width)} ${String(tall)}`} width={width} height={tall} role="img" aria-label={t('plan.picture')}>
-            {picture ? <Backdrop key={picture.photo} jobId={jobId} picture={picture} view={projection(extent, size.width, size.height)} /> : null}
+            {picture ? <PlanBackdrop key={picture.photo} jobId={jobId} picture={picture} view={projection(extent, size.width, size.height)} /> : null}
             {elementOf(tree, 0, { onSelect: undefined, partName: undefined, selected: null })}
           </svg>
         ) : null}

@@ -2,6 +2,8 @@ import { useText } from '../../../../lib/reader.tsx';
 import { entryUnits, fractionOf, pressed, switched, type Digit, type Entry, type Key } from '../../model/keypad.ts';
 
 interface KeypadProps {
+  /** What the keys write. */
+  readonly label: string;
   readonly entry: Entry;
   readonly onEntry: (entry: Entry) => void;
   /** A rod that is read directly reads below the mark too. */
@@ -11,13 +13,13 @@ interface KeypadProps {
 const rows: readonly (readonly Digit[])[] = [['1', '2', '3'], ['4', '5', '6'], ['7', '8', '9']];
 
 /** Our own keys: the phone's keyboard covers half the page and has small ones. */
-export function Keypad({ entry, onEntry, signed }: KeypadProps) {
+export function Keypad({ label, entry, onEntry, signed }: KeypadProps) {
   const { t } = useText();
   const press = (key: Key) => onEntry(pressed(entry, key));
   const digit = (key: Digit) => <button key={key} type="button" className="key" onClick={() => press({ key })}>{key}</button>;
   const [first = [], second = [], third = []] = rows;
   return (
-    <div className="keypad" role="group" aria-label={t('surveys.yard.keys')}>
+    <div className="keypad" role="group" aria-label={label}>
       {first.map(digit)}
       <button type="button" className={signed ? 'key key-word' : 'key key-word key-tall'} aria-label={t('surveys.yard.key.back')} onClick={() => press({ key: 'back' })}>{'⌫'}</button>
       {second.map(digit)}

@@ -1,5 +1,5 @@
 import { readingQuestions } from '@yardfall/calc';
-import { useState, type KeyboardEvent } from 'react';
+import { useState } from 'react';
 import { v7 as uuidv7 } from 'uuid';
 import { Button } from '../../../../components/Button.tsx';
 import { TextField } from '../../../../components/Field.tsx';
@@ -7,10 +7,11 @@ import { LengthField } from '../../../../components/LengthField.tsx';
 import { Notice } from '../../../../components/Notice.tsx';
 import { useText } from '../../../../lib/reader.tsx';
 import { levelBookOf, readingOf, type BookStanding, type FieldBook, type PointRole } from '../../model/fieldBook.ts';
-import { emptyEntry, isEmpty, keyOf, metresOf, pressed, shownOf, type Entry, type EntryUnit } from '../../model/keypad.ts';
+import { emptyEntry, metresOf, switched, type Entry, type EntryUnit } from '../../model/keypad.ts';
 import type { NewShot } from '../../model/yardFacts.ts';
 import { freeName, nextShot, otherShot, type NextShot } from '../../model/nextShot.ts';
 import { ElseDialog } from './ElseDialog.tsx';
+import { KeyDisplay } from './KeyDisplay.tsx';
 import { Keypad } from './Keypad.tsx';
 
 interface NextCardProps {
@@ -25,22 +26,28 @@ interface Draft {
   /** What was chosen instead of the next shot; null follows the book. */
   readonly other: PointRole | 'turn' | 'close' | null;
   readonly name: string | null;
-  readonly distance: number | null;
   readonly tailwater: number | null;
 }
 
-const freshDraft: Draft = { other: null, name: null, distance: null, tailwater: null };
+const freshDraft: Draft = { other: null, name: null, tailwater: null };
 
 /** One shot at a time: what the rod is on, the keys, and what the reading would mean before it is kept. */
 export function NextCard({ book, standing, unit, onUnit, onKeep }: NextCardProps) {
   const { t } = useText();
   const [draft, setDraft] = useState(freshDraft);
   const [entry, setEntry] = useState<Entry>(() => emptyEntry(unit));
+  const [pipe, setPipe] = useState<Entry>(() => emptyEntry(unit, true));
+  const [field, setField] = useState<'reading' | 'pipe'>('reading');
   const [choosing, setChoosing] = useState(false);
   const next = draft.other === null ? nextShot(book) : otherShot(book, draft.other);
+  const hasPipe = next?.role === 'outlet' && next.point === null;
+  const writing = hasPipe ? field : 'reading';
   const write = (now: Entry) => {
-    setEntry(now);
-    if (now.unit !== unit) onUnit(now.unit);
+    if (writing === 'pipe') setPipe(now);
+    else setEntry(now);
+    if (now.unit === unit) return;
+    onUnit(now.unit);
+    (writing === 'pipe' ? setEntry : setPipe)((other) => switched(other, now.unit));
   };
   const chooser = <ElseDialog open={choosing} book={book} onClose={() => setChoosing(false)} onChoose={(other) => { setDraft({ ...freshDraft, other }); setChoosing(false); }} />;
   if (next === null) {
@@ -54,13 +61,15 @@ export function NextCard({ book, standing, unit, onUnit, onKeep }: NextCardProps
   const word = t(next.why === 'turn' ? 'surveys.yard.point.turn' : `surveys.yard.point.${next.role}`);
   const point = next.point ?? (draft.name?.trim() || freeName(book, word));
   const value = metresOf(entry);
-  const shot = { id: uuidv7(), kind: next.kind, point, role: next.role, value: value ?? 0, distance: draft.distance, tailwater: draft.tailwater };
+  const shot = { id: uuidv7(), kind: next.kind, point, role: next.role, value: value ?? 0, distance: hasPipe ? metresOf(pipe) : null, tailwater: draft.tailwater };
   const questions = value === null ? [] : readingQuestions(levelBookOf(book), readingOf(shot), book.rod);
   const impossible = questions.some((question) => question.impossible);
   const keep = () => {
     if (value === null || impossible) return;
     onKeep(shot);
     setEntry(emptyEntry(unit));
+    setPipe(emptyEntry(unit, true));
+    setField('reading');
     setDraft(freshDraft);
   };
   return (
@@ -70,12 +79,13 @@ export function NextCard({ book, standing, unit, onUnit, onKeep }: NextCardProps
         <Button kind="text" size="crew" onClick={() => setChoosing(true)}>{t('surveys.yard.else')}</Button>
       </div>
       {next.point === null ? <p className="faint next-hint">{t(next.why === 'turn' ? 'surveys.yard.do.turn' : `surveys.yard.hint.${next.role}`)}</p> : null}
-      {next.role === 'outlet' && next.point === null ? (
-        <div className="crew-form"><LengthField label={t('surveys.yard.pipe')} value={draft.distance} onChange={(distance) => setDraft({ ...draft, distance })} /></div>
+      <KeyDisplay label={t('surveys.yard.reading')} entry={entry} note={value === null ? '' : gives(t, value, book, standing, next)} placeholder={t('surveys.yard.empty')}
+        writing={hasPipe && writing === 'reading'} onWrite={() => setField('reading')} onEntry={write} onEnter={keep} />
+      {hasPipe ? (
+        <KeyDisplay label={t('surveys.yard.pipe')} entry={pipe} note={t('surveys.yard.pipe')} placeholder={t('surveys.yard.pipeEmpty')} writing={writing === 'pipe'} onWrite={() => setField('pipe')} onEntry={write} onEnter={() => setField('reading')} />
       ) : null}
-      <Display entry={entry} book={book} standing={standing} next={next} onEntry={write} onKeep={keep} />
       {questions.map((question) => <Notice key={question.code} severity={question.impossible ? 'stop' : 'caution'}><p>{t(question.code, question.params)}</p></Notice>)}
-      <Keypad entry={entry} onEntry={write} signed={book.mode === 'direct'} />
+      <Keypad label={t(writing === 'pipe' ? 'surveys.yard.pipe' : 'surveys.yard.keys')} entry={writing === 'pipe' ? pipe : entry} onEntry={write} signed={writing === 'reading' && book.mode === 'direct'} />
       <Button kind="main" size="crew" wide disabled={value === null || impossible} onClick={keep}>{t(questions.length > 0 && !impossible ? 'surveys.yard.keepAnyway' : 'surveys.yard.keep')}</Button>
       {next.point === null ? (
         <details className="yard-details">
@@ -97,36 +107,7 @@ function sentence(t: ReturnType<typeof useText>['t'], { why }: NextShot, point: 
   return t(`surveys.yard.do.${why}`, { point });
 }
 
-interface DisplayProps {
-  readonly entry: Entry;
-  readonly book: FieldBook;
-  readonly standing: BookStanding;
-  readonly next: NextShot;
-  readonly onEntry: (entry: Entry) => void;
-  readonly onKeep: () => void;
-}
-
-/** What was read, and the level that follows from it. A real keyboard writes here; a phone opens none. */
-function Display({ entry, book, standing, next, onEntry, onKeep }: DisplayProps) {
-  const { t, q } = useText();
-  const value = metresOf(entry);
-  const shown = entry.held === null ? shownOf(entry) : q(entry.unit === 'inch' ? 'tape' : 'level', entry.held);
-  const typed = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const key = keyOf(event.key, entry.unit);
-    if (event.key !== 'Enter' && key === null) return;
-    event.preventDefault();
-    if (key === null) onKeep();
-    else onEntry(pressed(entry, key));
-  };
-  return (
-    <div className="yard-display">
-      <input className="yard-figure" aria-label={t('surveys.yard.reading')} readOnly inputMode="none" value={isEmpty(entry) ? '' : shown} placeholder={t('surveys.yard.empty')} onKeyDown={typed} />
-      <output className="yard-gives">{value === null ? '' : gives(t, value, book, standing, next)}</output>
-    </div>
-  );
-}
-
+/** The level that follows from a reading. */
 function gives(t: ReturnType<typeof useText>['t'], value: number, book: FieldBook, { instrument, levels }: BookStanding, next: NextShot): string {
   if (book.mode === 'direct') return t('surveys.yard.gives', { level: book.benchMark.level + value });
   if (next.kind === 'backsight') {

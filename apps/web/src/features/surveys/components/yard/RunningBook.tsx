@@ -1,3 +1,4 @@
+import type { DesignDocument } from '@yardfall/calc';
 import { useState } from 'react';
 import { Button } from '../../../../components/Button.tsx';
 import { Dialog } from '../../../../components/Dialog.tsx';
@@ -6,6 +7,7 @@ import { PhotoPick } from '../../../../components/PhotoPick.tsx';
 import { useText } from '../../../../lib/reader.tsx';
 import { standingShots, type BookStanding, type FieldBook, type Shot } from '../../model/fieldBook.ts';
 import type { YardBook } from '../../api/useYardBook.ts';
+import { useJobPlan } from '../../api/useJobPlan.ts';
 import { PinSheet } from './PinSheet.tsx';
 
 interface RunningBookProps {
@@ -19,6 +21,7 @@ interface RunningBookProps {
 export function RunningBook({ jobId, book, standing, yard }: RunningBookProps) {
   const { t } = useText();
   const [open, setOpen] = useState<string | null>(null);
+  const plan = useJobPlan(jobId);
   const chosen = book.shots.find(({ id }) => id === open);
   return (
     <section className="stack" aria-label={t('surveys.yard.book')}>
@@ -29,7 +32,7 @@ export function RunningBook({ jobId, book, standing, yard }: RunningBookProps) {
         </ol>
       )}
       <Dialog open={chosen !== undefined} title={chosen === undefined ? '' : t('surveys.yard.rowOf', { point: chosen.point, kind: `surveys.yard.kind.${chosen.kind}` })} onClose={() => setOpen(null)}>
-        {chosen === undefined ? null : <ShotSheet jobId={jobId} shot={chosen} book={book} yard={yard} />}
+        {chosen === undefined ? null : <ShotSheet jobId={jobId} shot={chosen} book={book} standing={standing} yard={yard} plan={plan} />}
       </Dialog>
     </section>
   );
@@ -50,7 +53,7 @@ function ShotRow({ shot, standing, onOpen }: { readonly shot: Shot; readonly sta
   );
 }
 
-function ShotSheet({ jobId, shot, book, yard }: { readonly jobId: string; readonly shot: Shot; readonly book: FieldBook; readonly yard: YardBook }) {
+function ShotSheet({ jobId, shot, book, standing, yard, plan }: RunningBookProps & { readonly shot: Shot; readonly plan: DesignDocument | null }) {
   const { t, q } = useText();
   return (
     <div className="stack crew-form">
@@ -58,7 +61,7 @@ function ShotSheet({ jobId, shot, book, yard }: { readonly jobId: string; readon
       <Button size="crew" kind={shot.struck ? 'plain' : 'danger'} wide onClick={() => yard.strike(shot.entry, !shot.struck)}>{t(shot.struck ? 'surveys.yard.unstrike' : 'surveys.yard.strike')}</Button>
       <PhotoPick label={t('surveys.yard.photo', { point: shot.point })} words={t(shot.photoIds.length === 0 ? 'ui.phone.takePhoto' : 'ui.phone.takeAnother')} onPick={(file) => yard.addPhoto(shot.entry, shot.point, file)} />
       {shot.photoIds.length === 0 ? null : <div className="photo-strip">{shot.photoIds.map((id) => <Photo key={id} jobId={jobId} photoId={id} alt={t('surveys.yard.photo', { point: shot.point })} />)}</div>}
-      <PinSheet shot={shot} book={book} onPin={(pin) => yard.pin(shot.entry, pin)} />
+      <PinSheet jobId={jobId} shot={shot} book={book} standing={standing} plan={plan} onPin={(pin) => yard.pin(shot.entry, pin)} />
     </div>
   );
 }

@@ -100,6 +100,7 @@ function WaterHole(props: ToolProps) {
   return (
     <div className="stack">
       <LengthField label={t('surveys.tool.holeDepth')} value={figures['holeDepth'] ?? null} onChange={set(props, 'holeDepth')} />
+      <LengthField label={t('surveys.tool.pitBottom')} hint={t('surveys.tool.pitBottomWhy')} value={figures['pitBottom'] ?? null} onChange={set(props, 'pitBottom')} />
       <LengthField label={t('surveys.tool.waterDepth')} optional value={figures['waterDepth'] ?? null} onChange={set(props, 'waterDepth')} />
       <NumberField label={t('surveys.tool.hours')} value={figures['after'] ?? null} unit="h" perUnit={3600} decimals={1} onChange={set(props, 'after')} />
     </div>

@@ -1,4 +1,4 @@
-import { diagnose, stepOf, systemChoice, type Diagnosis, type NamedReferral } from '@yardfall/contracts';
+import { diagnose, pitOverWater, stepOf, systemChoice, type Diagnosis, type NamedReferral } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../../components/Button.tsx';
 import { Notice } from '../../../../components/Notice.tsx';
@@ -72,13 +72,11 @@ function Kit({ yard, diagnosis }: { readonly yard: YardBook; readonly diagnosis:
   const { answers, book } = yard;
   const percolation = answers['percolation']?.figures ?? {};
   const hole = answers['waterHole'];
-  const depth = hole?.picks.includes('water') ? hole.figures['waterDepth'] : hole?.figures['holeDepth'];
   const list = systemChoice({
     causes: diagnosis.causes.map(({ id }) => id),
     gravity: book === null ? null : standingOf(book).gravity[0]?.verdict ?? null,
     infiltration: percolation['design'] ?? null,
-    // The bottom of a pit is taken 2 ft down until one is drawn.
-    aboveWaterTable: depth === undefined ? null : depth - 0.6096,
+    aboveWaterTable: pitOverWater(hole),
     roofDrainsHere: (answers['gutters']?.figures['leadersOnSlab'] ?? 0) > 0,
     // Until somebody has said no, the list goes on as if it may.
     legalOutlet: !(answers['outletRight']?.picks.includes('notAllowed') ?? false), power: !(answers['power']?.picks.includes('none') ?? false),
@@ -86,6 +84,7 @@ function Kit({ yard, diagnosis }: { readonly yard: YardBook; readonly diagnosis:
   return (
     <section className="stack" aria-label={t('surveys.why.kit')}>
       <h2>{t('surveys.why.kit')}</h2>
+      {hole !== undefined && pitOverWater(hole) === null && (hole.picks.includes('water') || hole.picks.includes('dry')) ? <p className="faint">{t('surveys.why.pitAsk')}</p> : null}
       <ol className="why-kit">{list.map((kind) => <li key={kind}>{t(`surveys.kit.${kind}`)}</li>)}</ol>
     </section>
   );
