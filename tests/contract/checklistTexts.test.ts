@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { buildChecklist, DesignDocumentSchema, itemTemplates, locateRules, measureCode, missingText } from '@yardfall/contracts';
+import { hazards, buildChecklist, DesignDocumentSchema, itemTemplates, locateRules, measureCode, missingText } from '@yardfall/contracts';
 import { isMessageCode, languages, messages, render, unitSystems } from '@yardfall/text';
 import { describe, expect, test } from 'vitest';
 
@@ -44,6 +44,19 @@ describe('every checklist item', () => {
     }
     for (const mark of ['tick', 'photo:2', 'document', 'correction', 'choice']) expect(render('en', 'us', missingText(mark).code, missingText(mark).params)).not.toBe('');
   });
+});
+
+test('every hazard of the work has a caution with its source, short, in both languages', () => {
+  for (const hazard of hazards) {
+    for (const language of languages) {
+      expect(render(language, 'us', `safety.${hazard}`, {}).length).toBeLessThan(260);
+      expect(render(language, 'us', `safety.${hazard}.source`, {})).not.toBe('');
+    }
+  }
+});
+
+test('every number of a plate that is asked for has a name', () => {
+  for (const { requirement } of items) for (const name of requirement.texts ?? []) expect(isMessageCode(`checklists.plate.${name}`), name).toBe(true);
 });
 
 test('every locate rule has words for what to do without an answer', () => {

@@ -96,6 +96,7 @@ export class Phone {
       case 'photo': return Promise.all(Array.from({ length: requirement.minPhotos }, () => this.photo(item)));
       case 'value': return requirement.measures.map(({ name, target }) => this.fact(item, { kind: 'measured', name, value: target }));
       case 'document': return requirement.template === 'J1' ? [] : [this.fact(item, { kind: 'document', reference: 'on paper', validOn: null })];
+      case 'text': return (requirement.texts ?? []).map((name) => this.fact(item, { kind: 'written', name, text: 'A-17' }));
       case 'signature': return requirement.signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner')
         .map((signer) => this.fact(item, { kind: 'signed', signer, name: 'A. Signer', licence: '', statement: '' }));
     }

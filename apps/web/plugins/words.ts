@@ -7,13 +7,17 @@ const shared = ['ui', 'errors', 'identity', 'drawing', 'photos'];
 const crew = new Set([...shared, 'jobs', 'checklists', 'found', 'locates', 'outbox']);
 const customer = new Set([...shared, 'portal']);
 const send = new Set(['ui', 'errors', 'sending']);
-const areas = { crew: (name: string) => crew.has(name), send: (name: string) => send.has(name), customer: (name: string) => customer.has(name), rest: (name: string) => !crew.has(name) };
+/** What a step says once it is opened: a list needs its name alone. */
+const ofOpenStep = /^checklists\.[A-J]\d+\w*\.(acceptance|photo|whyCrew|whyHome)$/;
+const areaOf = (code: string) => code.split('.')[0] ?? '';
+const isCrew = (code: string) => crew.has(areaOf(code)) && !ofOpenStep.test(code);
+const areas = { crew: isCrew, send: (code: string) => send.has(areaOf(code)), customer: (code: string) => customer.has(areaOf(code)), rest: (code: string) => !isCrew(code) };
 
 /** Recognized in whichever language they were written. */
 const inBoth = /^locates\.usual\./;
 
-function wordsOf(language: (typeof languages)[number], isIn: (name: string) => boolean): Record<string, string> {
-  return Object.fromEntries(Object.entries(messages).filter(([code]) => isIn(code.split('.')[0] ?? '')).map(([code, message]) => [code, message[language]]));
+function wordsOf(language: (typeof languages)[number], isIn: (code: string) => boolean): Record<string, string> {
+  return Object.fromEntries(Object.entries(messages).filter(([code]) => isIn(code)).map(([code, message]) => [code, message[language]]));
 }
 
 /**

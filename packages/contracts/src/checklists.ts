@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { CalendarDate, finite, Id, Instant, JobParams, Sha256, text } from './common.ts';
 import { endpoint } from './endpoint.ts';
 
-export const evidenceKinds = ['tick', 'photo', 'value', 'signature', 'document'] as const;
+export const evidenceKinds = ['tick', 'photo', 'value', 'signature', 'document', 'text'] as const;
 export const EvidenceKind = z.enum(evidenceKinds).meta({ id: 'EvidenceKind' });
 export type EvidenceKind = z.infer<typeof EvidenceKind>;
 /** crew lead, owner or estimator, electrician, homeowner, inspector. */
@@ -34,7 +34,12 @@ export const FieldFact = z
     z.strictObject({ ...factBase, kind: z.literal('measured'), name: text(60, 1), value: z.number().min(-1e6).max(1e6) }),
     /** Inverts of a laid pipe from its upper end: `at` along it and `level`, both in m. They stand for its measures, the least fall of any segment for its slope. */
     z.strictObject({ ...factBase, kind: z.literal('profile'), shots: z.array(z.strictObject({ at: finite(0, 2000), level: finite(-10_000, 10_000) })).min(2).max(60) }),
-    z.strictObject({ ...factBase, kind: z.literal('signed'), signer: Signer, name: text(120, 1), licence: text(60), statement: text(500) }),
+    /** A serial or a model, as it stands on the plate. */
+    z.strictObject({ ...factBase, kind: z.literal('written'), name: text(60, 1), text: text(120, 1) }),
+    /** `drawn` is the signature as the path of an SVG in a field of 300 by 100. */
+    z.strictObject({
+      ...factBase, kind: z.literal('signed'), signer: Signer, name: text(120, 1), licence: text(60), statement: text(500), drawn: z.string().min(1).max(6000).regex(/^[ML0-9 ]+$/).optional(),
+    }),
     z.strictObject({ ...factBase, kind: z.literal('document'), reference: text(200, 1), validOn: CalendarDate.nullable() }),
     z.strictObject({ ...factBase, kind: z.literal('notApplicable'), reason: text(500, 3) }),
     z.strictObject({ ...factBase, kind: z.literal('failed'), reason: text(500, 3) }),
@@ -69,6 +74,8 @@ export const Requirement = z
     measures: z.array(
       z.object({ name: z.string(), quantity: z.enum(['level', 'height', 'length', 'slope', 'volume', 'count', 'flow']), target: z.number(), min: z.number().nullable(), max: z.number().nullable() }),
     ),
+    /** What is written down from a plate; absent when nothing is. */
+    texts: z.array(z.string()).optional(),
     params: z.record(z.string(), z.union([z.string(), z.number()])),
     /** How long before the guarded work a photo may have been taken [s]; null for no limit. */
     freshFor: z.number().nullable(),

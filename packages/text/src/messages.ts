@@ -26,6 +26,7 @@ import { locates as locateWords } from './catalogues/locates.ts';
 import { locatePages } from './catalogues/pages/locates.ts';
 import { checklists } from './catalogues/checklists.ts';
 import { sending } from './catalogues/sending.ts';
+import { safety } from './catalogues/safety.ts';
 import { photos as photoWords } from './catalogues/photos.ts';
 import { photoPages } from './catalogues/pages/photos.ts';
 import { found as foundWords } from './catalogues/found.ts';
@@ -83,6 +84,7 @@ export const catalogues = {
   checklists,
   photos,
   found,
+  safety,
   proof,
   portal,
   sending,
@@ -118,6 +120,7 @@ export const messages = {
   ...checklists,
   ...photos,
   ...found,
+  ...safety,
   ...proof,
   ...portal,
   ...sending,

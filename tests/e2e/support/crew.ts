@@ -97,6 +97,7 @@ function evidenceOf({ requirement, template, key }: ChecklistItem): object[] {
   return [
     ...(wants.has('value') ? requirement.measures.map(({ name, target }) => ({ kind: 'measured', name, value: target })) : []),
     ...(wants.has('document') && template !== 'J1' ? [{ kind: 'document', reference: `${key} on file`, validOn: null }] : []),
+    ...(wants.has('text') ? (requirement.texts ?? []).map((name) => ({ kind: 'written', name, text: 'A-17' })) : []),
     ...signers.map((signer) => ({ kind: 'signed', signer, name: 'A. Signer', licence: 'L-1', statement: '' })),
     ...(wants.has('tick') ? [{ kind: 'ticked', note: '' }] : []),
   ];

@@ -1,4 +1,4 @@
-import type { FieldFact } from '@yardfall/contracts';
+import { type FieldFact, seenTogether } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
 import type { Circumstances, PhotoOnRecord } from './judge.rules.ts';
@@ -12,13 +12,16 @@ export async function circumstancesOf(
   return {
     deviceCutOff: recorder.deviceCutOff, roles: recorder.roles,
     item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
-    photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, fact.photoId) : null,
+    photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, live, fact) : null,
     proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),
   };
 }
 
-async function photoOf(tx: Tx, actor: Actor, jobId: string, id: string): Promise<PhotoOnRecord | null> {
-  return tx.photo.findFirst({ where: { companyId: actor.companyId, jobId, id }, select: { id: true, itemKey: true, takenAt: true } });
+async function photoOf(tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, { photoId, itemKey }: Extract<FieldFact, { kind: 'photo' }>): Promise<PhotoOnRecord | null> {
+  const photo = await tx.photo.findFirst({ where: { companyId: actor.companyId, jobId, id: photoId }, select: { id: true, itemKey: true, takenAt: true } });
+  if (photo === null) return null;
+  const [of, shown] = [live.items.get(photo.itemKey ?? '')?.row, live.items.get(itemKey)?.row];
+  return { ...photo, seenTogether: of !== undefined && shown !== undefined && seenTogether(of, shown) };
 }
 
 /** J1 is shown by a pump-down of this job that passes or is explained: its reference is the id of the test. */

@@ -13,7 +13,7 @@ const tick: FieldFact = { ...base, kind: 'ticked', note: '' };
 const photo: FieldFact = { ...base, kind: 'photo', photoId: id, takenAt: '2026-03-02T09:30:00Z' };
 const calm: Circumstances = {
   deviceCutOff: false, item: { requirement, requirementHash: hash, holdPoint: 'HP-5' }, roles: ['crew'],
-  photo: { id, itemKey: 'D2:CH1', takenAt: new Date('2026-03-02T09:30:00Z') }, proofOnRecord: false,
+  photo: { id, itemKey: 'D2:CH1', takenAt: new Date('2026-03-02T09:30:00Z'), seenTogether: false }, proofOnRecord: false,
 };
 const outcome = (fact: FieldFact, changes: Partial<Circumstances> = {}) => {
   const { verdict, reason } = judge(fact, { ...calm, ...changes });
@@ -37,9 +37,10 @@ describe('a stored fact', () => {
     expect([outcome(tick, office), outcome(tick, { ...office, roles: ['estimator'] }), outcome(tick, { ...office, roles: ['owner'] })]).toEqual(['refused officeOnly', 'kept', 'kept']);
   });
   it('of a photo needs the photo, of this item, and not made younger than it is', () => {
-    const taken = (at: string) => ({ photo: { id, itemKey: null, takenAt: new Date(at) } });
+    const taken = (at: string) => ({ photo: { id, itemKey: null, takenAt: new Date(at), seenTogether: false } });
     expect(outcome(photo, { photo: null })).toBe('refused photoUnknown');
-    expect(outcome(photo, { photo: { id, itemKey: 'D4:CH1', takenAt: new Date('2026-03-02T09:30:00Z') } })).toBe('refused photoOfOtherItem');
+    const other = { id, itemKey: 'D4:CH1', takenAt: new Date('2026-03-02T09:30:00Z'), seenTogether: false };
+    expect([outcome(photo, { photo: other }), outcome(photo, { photo: { ...other, seenTogether: true } })]).toEqual(['refused photoOfOtherItem', 'kept']);
     expect([outcome(photo, taken('2026-03-02T09:29:10Z')), outcome(photo, taken('2026-03-02T09:28:00Z'))]).toEqual(['kept', 'refused photoOlder']);
   });
   it('of a measure or a signature must be one that the item asks for', () => {

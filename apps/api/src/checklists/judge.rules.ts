@@ -10,6 +10,8 @@ export interface PhotoOnRecord {
   readonly id: string;
   readonly itemKey: string | null;
   readonly takenAt: Date;
+  /** It was taken for another item that is seen in the same picture. */
+  readonly seenTogether: boolean;
 }
 
 /** What is known when a fact is judged; it is on record already, whatever comes out. */
@@ -44,6 +46,7 @@ function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord }: Circumstanc
     case 'photo': return judgePhoto(fact, photo);
     case 'profile': return judgeProfile(fact, requirement);
     case 'measured': return requirement.measures.some(({ name }) => name === fact.name) ? kept : refused('noSuchMeasure');
+    case 'written': return (requirement.texts ?? []).includes(fact.name) ? kept : refused('noSuchText');
     case 'signed': return requirement.signers.includes(fact.signer) ? kept : refused('wrongSigner');
     case 'document': return requirement.template !== 'J1' || proofOnRecord ? kept : refused('noSuchProof');
     case 'notApplicable': return holdPoint === null ? kept : refused('evidenceOnly');
@@ -64,6 +67,6 @@ function mayTick({ signers }: Requirement, roles: readonly Role[]): boolean {
 
 function judgePhoto(fact: Extract<FieldFact, { kind: 'photo' }>, photo: PhotoOnRecord | null): Judgement {
   if (photo === null) return refused('photoUnknown');
-  if (photo.itemKey !== null && photo.itemKey !== fact.itemKey) return refused('photoOfOtherItem');
+  if (photo.itemKey !== null && photo.itemKey !== fact.itemKey && !photo.seenTogether) return refused('photoOfOtherItem');
   return Date.parse(fact.takenAt) > photo.takenAt.getTime() + photoSlack ? refused('photoOlder') : kept;
 }

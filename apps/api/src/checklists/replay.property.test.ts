@@ -209,9 +209,9 @@ function guardsOf(template: string): readonly BuiltItem[] {
 function shows({ key, requirement }: BuiltItem, facts: readonly StoredFact[]): boolean {
   const own = facts.filter(({ fact }) => fact.itemKey === key).map(({ fact }) => fact);
   if (own.some(({ kind }) => kind === 'waived')) return true;
-  const kinds = { tick: 'ticked', photo: 'photo', value: 'measured', signature: 'signed', document: 'document' } as const;
+  const kinds = { tick: 'ticked', photo: 'photo', value: 'measured', signature: 'signed', document: 'document', text: 'written' } as const;
   const pictures = new Set(own.flatMap((fact) => (fact.kind === 'photo' ? [fact.photoId] : [])));
-  return requirement.evidence.every((evidence) => own.some(({ kind }) => kind === kinds[evidence as keyof typeof kinds])) && pictures.size >= requirement.minPhotos;
+  return requirement.evidence.every((evidence) => own.some(({ kind }) => kind === kinds[evidence])) && pictures.size >= requirement.minPhotos;
 }
 
 function tapeIsFresh(facts: readonly StoredFact[], at: number): boolean {

@@ -108,6 +108,8 @@ const signatures: Readonly<Record<string, { name: string; licence: string }>> = 
   inspector: { name: 'Lee Whitfield', licence: 'B-118' },
 };
 
+const plates: Readonly<Record<string, string>> = { pumpModel: 'SP-50', pumpSerial: 'A-1774' };
+
 /** Measured as designed, signed by whoever has to, ticked last. */
 function evidenceOf({ requirement, template, key }: ChecklistItem): Body[] {
   const wants = new Set(requirement.evidence);
@@ -115,6 +117,7 @@ function evidenceOf({ requirement, template, key }: ChecklistItem): Body[] {
   return [
     ...(wants.has('value') ? requirement.measures.map(({ name, target }): Body => ({ kind: 'measured', name, value: target })) : []),
     ...(wants.has('document') && template !== 'J1' ? [{ kind: 'document' as const, reference: `${key} on file`, validOn: null }] : []),
+    ...(wants.has('text') ? (requirement.texts ?? []).map((name): Body => ({ kind: 'written', name, text: plates[name] ?? 'as on the plate' })) : []),
     ...signers.map((signer): Body => ({ kind: 'signed', signer, ...(signatures[signer] ?? { name: people.owner.name, licence: '' }), statement: '' })),
     ...(wants.has('tick') ? [{ kind: 'ticked' as const, note: '' }] : []),
   ];

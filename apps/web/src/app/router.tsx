@@ -31,11 +31,12 @@ const newJob = createRoute({ getParentRoute: () => member, path: '/jobs/new', co
 const allJobs = createRoute({ getParentRoute: () => member, path: '/jobs', component: lazyRouteComponent(() => import('./pages/JobsPage.tsx'), 'JobsPage') });
 const job = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId', component: lazyRouteComponent(() => import('./pages/JobPage.tsx'), 'JobPage') });
 const yard = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId/yard', component: lazyRouteComponent(() => import('./pages/YardPage.tsx'), 'YardPage') });
+const list = createRoute({ getParentRoute: () => member, path: '/jobs/$jobId/list', component: lazyRouteComponent(() => import('./pages/WorkListPage.tsx'), 'WorkListPage') });
 const company = createRoute({ getParentRoute: () => member, path: '/company', component: lazyRouteComponent(() => import('./pages/CompanyPage.tsx'), 'CompanyPage') });
 const waits = createRoute({ getParentRoute: () => member, path: '/waits', component: lazyRouteComponent(() => import('./pages/WaitsPage.tsx'), 'WaitsPage') });
 
 export const router = createRouter({
-  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, yard, company, waits])]),
+  routeTree: root.addChildren([signIn, join, setUp, member.addChildren([home, allJobs, newJob, job, yard, list, company, waits])]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

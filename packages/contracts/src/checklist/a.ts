@@ -1,5 +1,9 @@
+import { hasTrait } from './traits.ts';
 import { item } from './types.ts';
+import type { Subject } from './types.ts';
 import { firstOf } from './wordings.ts';
+
+const plate = ({ document }: Subject) => (hasTrait(document, 'pump') ? ['pumpModel', 'pumpSerial'] : []);
 
 /** A. Before the truck leaves. Acceptance figures are common practice or ours unless a source is named. */
 export const groupA = [
@@ -7,6 +11,6 @@ export const groupA = [
   item({ id: 'A2', applies: ['digging'], holdPoint: 'HP-1', evidence: ['tick', 'photo', 'document'], photos: 1 }),
   item({ id: 'A3', applies: ['digging'], evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['crewLead', 'homeowner'] }),
   item({ id: 'A4', applies: ['outletPermission'], evidence: ['tick', 'photo', 'document'], photos: 1, signers: ['owner'] }),
-  item({ id: 'A5', applies: ['pumpOrConcrete'], photos: 2, params: { beyond: 0.0508 }, wording: firstOf({ Both: ['pump', 'concrete'], Pump: ['pump'] }) }),
+  item({ id: 'A5', applies: ['pumpOrConcrete'], photos: 2, params: { beyond: 0.0508 }, wording: firstOf({ Both: ['pump', 'concrete'], Pump: ['pump'] }), texts: plate }),
   item({ id: 'A6', applies: ['always'], photos: 1, params: { chance: 0.4 }, wording: firstOf({ OldDrain: ['oldDrain'] }) }),
 ];

@@ -1,5 +1,6 @@
 import { foot, inch, within } from './measures.ts';
 import { item } from './types.ts';
+import { firstOf } from './wordings.ts';
 
 const eighth = inch / 8;
 
@@ -18,6 +19,6 @@ export const groupB = [
       cut === null ? [] : ['thickness1', 'thickness2'].map((name) => ({ name, quantity: 'height' as const, target: cut.thickness, min: null, max: cut.thickness })),
   }),
   item({ id: 'B6', applies: ['slabAtHouse'], holdPoint: 'HP-3', photos: 1, signers: ['owner'] }),
-  item({ id: 'B7', applies: ['always'], photos: 1 }),
+  item({ id: 'B7', applies: ['always'], photos: 1, wording: firstOf({ Concrete: ['concrete'] }) }),
   item({ id: 'B8', applies: ['electricsOrPool'], photos: 1, params: { zone: 3 * foot } }),
 ];

@@ -57,6 +57,16 @@ describe('the checklist of Tern Hollow', () => {
     expect(bags(tern)).toMatchObject({ name: 'bags', min: 28 });
     expect(bags(await buildChecklist({ ...document, system: { parts } }))).toMatchObject({ min: 11 });
   });
+  test('asks for model and serial of the pump, and shoots each joint of a pipe between its ends', async () => {
+    expect(tern.find(({ template }) => template === 'A5')?.requirement).toMatchObject({ evidence: ['tick', 'photo', 'text'], texts: ['pumpModel', 'pumpSerial'] });
+    // 85 ft in sticks of 20 ft: four joints, a fifth of the fall between two of them.
+    const pipe = site('ridgeback').system.parts.find((part) => part.kind === 'pipe');
+    const shots = (await buildChecklist(site('ridgeback'))).find(({ template }) => template === 'E1')?.requirement;
+    expect(shots?.measures.map(({ name }) => name)).toEqual(['invertUp', 'joint:1', 'joint:2', 'joint:3', 'joint:4', 'invertDown', 'slope']);
+    const targets = shots?.measures.slice(0, 6).map(({ target }) => target) ?? [];
+    for (const [n, target] of targets.entries()) expect(target).toBeCloseTo((pipe?.invertUp ?? 0) - (n * ((pipe?.invertUp ?? 0) - (pipe?.invertDown ?? 0))) / 5, 9);
+    expect(shots?.params.length).toBe(pipe?.length);
+  });
   test('leaves out what the design does not have', () => {
     expect(keys.filter((key) => /^(D6|G6)/.test(key))).toEqual([]);
   });

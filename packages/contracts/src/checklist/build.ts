@@ -30,16 +30,18 @@ export async function buildChecklist(document: DesignDocument): Promise<readonly
 
 async function build(template: ItemTemplate, subject: Subject, position: number): Promise<BuiltItem> {
   const wording = template.wording(subject);
+  const texts = template.texts(subject);
   const about = subject.part?.id ?? subject.cut?.id ?? null;
   const requirement: Requirement = {
     template: template.id,
     part: about,
-    evidence: [...template.evidence],
+    evidence: texts.length > 0 ? [...template.evidence, 'text'] : [...template.evidence],
     signers: [...template.signers],
     minPhotos: template.minPhotos,
     measures: template.measures(subject).map((measure) => ({ ...measure })),
-    params: { ...template.params, ...(wording === null ? {} : { wording }) },
+    params: { ...template.params, ...template.figures(subject), ...(wording === null ? {} : { wording }) },
     freshFor: template.freshFor,
+    ...(texts.length > 0 ? { texts: [...texts] } : {}),
   };
   const requirementBytes = canonicalBytes(requirement);
   return {

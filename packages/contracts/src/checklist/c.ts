@@ -16,7 +16,7 @@ export const groupC = [
   }),
   item({
     id: 'C3', applies: ['marks'], holdPoint: 'HP-4', evidence: ['tick', 'photo', 'value'], photos: 1, params: { clearance },
-    measures: ({ document }) => document.site.utilities.map((utility) => atLeast(`clearance:${utility.id}`, 'height', clearance)),
+    measures: ({ document }) => document.site.utilities.flatMap(({ id }) => [noted(`depth:${id}`, 'height'), atLeast(`clearance:${id}`, 'height', clearance)]),
   }),
   item({
     id: 'C4', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter },

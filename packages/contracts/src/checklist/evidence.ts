@@ -9,7 +9,7 @@ export function ofKind<K extends FieldFact['kind']>(facts: readonly FieldFact[],
 }
 
 export interface Shown {
-  /** What is still to be shown: `tick`, `photo:2`, `value:name`, `outside:name`, `document`, `signature:signer`. */
+  /** What is still to be shown: `tick`, `photo:2`, `value:name`, `outside:name`, `text:name`, `document`, `signature:signer`. */
   readonly missing: readonly string[];
   /** A measure is outside its limits. */
   readonly outside: boolean;
@@ -25,6 +25,7 @@ export function shown(requirement: Requirement, facts: readonly FieldFact[], fol
     ...(wants.has('tick') && ofKind(facts, 'ticked').length === 0 ? ['tick'] : []),
     ...missingPhotos(wants.has('photo') ? requirement.minPhotos : 0, facts),
     ...measured.flatMap(({ lack }) => (lack === null ? [] : [lack])),
+    ...(wants.has('text') ? (requirement.texts ?? []).filter((name) => ofKind(facts, 'written').every((fact) => fact.name !== name)).map((name) => `text:${name}`) : []),
     ...(wants.has('document') && ofKind(facts, 'document').length === 0 ? ['document'] : []),
     ...(wants.has('signature') ? missingSignatures(requirement, facts) : []),
   ];

@@ -38,6 +38,15 @@ describe('an item', () => {
   });
 });
 
+describe('a number from a plate', () => {
+  const plate: Requirement = { ...requirement, evidence: ['text'], texts: ['pumpModel', 'pumpSerial'] };
+  test('is asked for each name', () => {
+    const model = fact(1, { kind: 'written', name: 'pumpModel', text: 'SP-50' });
+    expect(foldItem(plate, [model])).toMatchObject({ state: 'started', missing: ['text:pumpSerial'] });
+    expect(foldItem(plate, [model, fact(2, { kind: 'written', name: 'pumpSerial', text: 'A-17' })])).toMatchObject({ state: 'proven' });
+  });
+});
+
 describe('a measure', () => {
   test('outside its limits fails a proven item, and a later one inside proves it again', () => {
     const outside = [...whole, fact(5, recess(0.004), [3])];

@@ -25,6 +25,7 @@ function facts(item: BuiltItem): fc.Arbitrary<Judged[]> {
     fc.record({ kind: fc.constant('photo'), photoId: fc.integer({ min: 1, max: 4 }).map((n) => uuid(700 + n)), takenAt: fc.integer({ min: -5, max: 0 }).map((h) => new Date(noon + h * 3_600_000).toISOString()) }),
     fc.record({ kind: fc.constant('signed'), signer: fc.constantFrom('homeowner', 'electrician', 'crewLead'), name: fc.constant('A'), licence: fc.constant(''), statement: fc.constant('') }),
     fc.constant({ kind: 'document', reference: 'x', validOn: null }),
+    fc.constantFrom('pumpModel', 'pumpSerial').map((name) => ({ kind: 'written', name, text: 'A-17' })),
     fc.constantFrom({ kind: 'failed', reason: 'bad' }, { kind: 'corrected', note: 'good' }, { kind: 'notApplicable', reason: 'none here' }, { kind: 'begun' }, { kind: 'waived', reason: 'the owner says so' }),
     ...(measure === undefined ? [] : [fc.constantFrom(measure.target, measure.target + 5).map((value) => ({ kind: 'measured', name: measure.name, value }))]),
   ];
@@ -55,7 +56,7 @@ describe('the fold', () => {
     fc.assert(fc.property(anyItem, ({ item, list }) => {
       if (foldItem(item.requirement, list).state !== 'proven') return;
       const kept = list.filter(({ verdict }) => verdict === 'kept').map(({ fact }) => fact);
-      const kinds = { tick: 'ticked', photo: 'photo', value: 'measured', signature: 'signed', document: 'document' } as const;
+      const kinds = { tick: 'ticked', photo: 'photo', value: 'measured', signature: 'signed', document: 'document', text: 'written' } as const;
       for (const evidence of item.requirement.evidence) expect(kept.some(({ kind }) => kind === kinds[evidence])).toBe(true);
       const photos = new Set(kept.flatMap((fact) => (fact.kind === 'photo' ? [fact.photoId] : [])));
       expect(photos.size).toBeGreaterThanOrEqual(item.requirement.minPhotos);

@@ -9,5 +9,7 @@ export { handoverHeldBy, heldBy, holdPointsNow, opens, type Held, type HoldPoint
 export { holdPointText, measureCode, missingText, reasonText, type MarkText } from './marks.ts';
 export { groupText, itemText, type ItemSentence } from './wordings.ts';
 export { profileValue, shotsRise } from './readings.ts';
+export { hazards, hazardsAt, type Hazard } from './cautions.ts';
+export { seenTogether } from './pictures.ts';
 export { itemTemplate, itemTemplates } from './templates.ts';
 export { itemGroups, type ItemGroup, type ItemTemplate } from './types.ts';

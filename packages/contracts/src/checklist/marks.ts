@@ -29,6 +29,7 @@ export function measureCode(name: string): string {
 function missingParams(kind: string, detail: string): MarkText['params'] {
   if (kind === 'photo') return { count: Number(detail) };
   if (kind === 'value' || kind === 'outside') return { measure: measureCode(detail) };
+  if (kind === 'text') return { what: `checklists.plate.${detail}` };
   if (kind === 'signature') return { signer: `checklists.signer.${detail}` };
   return {};
 }

@@ -43,6 +43,10 @@ export interface ItemTemplate {
   /** Which of the item's wordings names what this design has; null for the one that fits all. Kept in the requirement as `params.wording`. */
   readonly wording: (subject: Subject) => string | null;
   readonly measures: (subject: Subject) => readonly Measure[];
+  /** Figures of this subject that the page reckons with, beside those of the sentences. */
+  readonly figures: (subject: Subject) => TextParams;
+  /** Serials and models that are written down; `evidence` gets 'text' where there are any. */
+  readonly texts: (subject: Subject) => readonly string[];
 }
 
 type Given = Pick<ItemTemplate, 'id' | 'applies'> & Partial<Omit<ItemTemplate, 'id' | 'group' | 'applies'>> & { readonly photos?: number };
@@ -52,7 +56,7 @@ export function item(given: Given): ItemTemplate {
   const { photos = 0, ...rest } = given;
   const evidence = rest.evidence ?? (photos > 0 ? ['tick', 'photo'] : ['tick']);
   return {
-    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, wording: () => null, measures: () => [],
+    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, wording: () => null, measures: () => [], figures: () => ({}), texts: () => [],
     ...rest, minPhotos: photos, evidence,
   };
 }

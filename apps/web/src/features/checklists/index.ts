@@ -1,2 +1,3 @@
 export { Checklist } from './components/Checklist.tsx';
+export { PrintedList } from './components/PrintedList.tsx';
 export { NextItem } from './components/NextItem.tsx';

@@ -35,11 +35,16 @@ export const b = catalogue({
   'checklists.B6.whyCrew': { en: 'A cut tendon kills.', es: 'Un cable cortado mata.' },
   'checklists.B6.whyHome': { en: 'Some slabs hold stretched steel cables.', es: 'Algunas losas tienen cables de acero tensados.' },
 
-  'checklists.B7.what': { en: 'Protection: plywood, door dam, plants, dust and slurry, fence, pit cover', es: 'Protección: madera, barrera de puerta, plantas, polvo y lodo, cerca, tapa de pozo' },
+  'checklists.B7.what': { en: 'Protection: plywood, door dam, plants, fence or cover for every hole', es: 'Protección: madera, barrera de puerta, plantas, cerca o tapa para cada hoyo' },
   'checklists.B7.acceptance': { en: 'All in place', es: 'Todo en su lugar' },
   'checklists.B7.photo': { en: 'The whole yard', es: 'Todo el patio' },
   'checklists.B7.whyCrew': { en: 'Tidy means fewer claims.', es: 'Ordenado significa menos reclamos.' },
   'checklists.B7.whyHome': { en: 'Your house and children stay safe.', es: 'Su casa y sus niños están seguros.' },
+  'checklists.B7Concrete.what': { en: 'Protection: plywood, door dam, plants, dust and slurry, fence, pit cover', es: 'Protección: madera, barrera de puerta, plantas, polvo y lodo, cerca, tapa de pozo' },
+  'checklists.B7Concrete.acceptance': { en: 'All in place', es: 'Todo en su lugar' },
+  'checklists.B7Concrete.photo': { en: 'The whole yard', es: 'Todo el patio' },
+  'checklists.B7Concrete.whyCrew': { en: 'Tidy means fewer claims.', es: 'Ordenado significa menos reclamos.' },
+  'checklists.B7Concrete.whyHome': { en: 'Your house and children stay safe.', es: 'Su casa y sus niños están seguros.' },
 
   'checklists.B8.what': { en: 'Old pump and lights in the cut zone off and locked; pool bonding zone flagged', es: 'Bomba vieja y luces apagadas y bloqueadas; zona de unión de la piscina marcada' },
   'checklists.B8.acceptance': { en: 'Tested dead; pool zone within {zone:length}', es: 'Probado sin corriente; zona de piscina hasta {zone:length}' },

@@ -2,6 +2,12 @@ import { catalogue } from '../../catalogue.ts';
 
 /** Words of the pages that the crew works on. */
 export const checklistPages = catalogue({
+  'checklists.print': { en: 'Print the list', es: 'Imprimir la lista' },
+  'checklists.steps': { en: '{n:plural|# step|# steps}', es: '{n:plural|# paso|# pasos}' },
+  'checklists.printed.title': { en: 'Install list', es: 'Lista de instalación' },
+  'checklists.printed.good': { en: 'Good enough: {good:text}', es: 'Basta con: {good:text}' },
+  'checklists.printed.photo': { en: 'Photo: {photo:text}', es: 'Foto: {photo:text}' },
+  'checklists.printed.signs': { en: 'Signs: {signers:text}', es: 'Firma: {signers:text}' },
   'checklists.loading': { en: 'the checklist', es: 'la lista' },
   'checklists.none': { en: 'The checklist of this job', es: 'La lista de este trabajo' },
   'checklists.noneWhy': {
@@ -19,6 +25,14 @@ export const checklistPages = catalogue({
   'checklists.goodEnough': { en: 'Good enough', es: 'Basta con' },
   'checklists.photoShows': { en: 'The photo must show', es: 'La foto debe mostrar' },
   'checklists.why': { en: 'Why', es: 'Por qué' },
+  'checklists.whyHome': { en: 'To tell the homeowner', es: 'Para decirle al dueño' },
+  'checklists.seenTogether': { en: 'Seen in the same picture', es: 'Se ve en la misma foto' },
+  'checklists.alsoShows': { en: 'The photo also shows: {what:text}', es: 'La foto también muestra: {what:text}' },
+  'checklists.fromShots': { en: 'Record the fall of your shots', es: 'Registrar la caída de sus lecturas' },
+  'checklists.recordText': { en: 'Write it down', es: 'Anotarlo' },
+  'checklists.draw': { en: 'Sign here with a finger', es: 'Firme aquí con el dedo' },
+  'checklists.drawAgain': { en: 'Draw again', es: 'Firmar otra vez' },
+  'checklists.drawnBy': { en: 'Signature of {name:text}', es: 'Firma de {name:text}' },
   'checklists.tooOld': { en: 'The photo is older than {fresh:hours}: take it again', es: 'La foto tiene más de {fresh:hours}: tómela otra vez' },
   'checklists.heldByMarks': { en: 'The locate tickets have to say “may dig” as well.', es: 'Los boletos de localización también deben decir “se puede cavar”.' },
   'checklists.start': { en: 'Start this work', es: 'Empezar este trabajo' },
@@ -72,6 +86,7 @@ export const checklistPages = catalogue({
   'checklists.fact.ticked': { en: 'Ticked', es: 'Marcado' },
   'checklists.fact.photo': { en: 'Photo taken', es: 'Foto tomada' },
   'checklists.fact.measured': { en: '{measure:term}: {value:text}', es: '{measure:term}: {value:text}' },
+  'checklists.fact.written': { en: '{what:term}: {value:text}', es: '{what:term}: {value:text}' },
   'checklists.fact.signed': { en: 'Signed by {name:text} ({signer:term})', es: 'Firmado por {name:text} ({signer:term})' },
   'checklists.fact.failed': { en: 'Failed: {reason:text}', es: 'Falló: {reason:text}' },
   'checklists.fact.corrected': { en: 'Put right: {reason:text}', es: 'Corregido: {reason:text}' },

@@ -25,6 +25,7 @@ export function Checklist({ jobId, released }: { readonly jobId: string; readonl
   return (
     <div className="stack">
       <p className="run-line faint"><Run views={view.items} next={nextOf(view)?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
+      <p className="no-print"><a href={`/jobs/${jobId}/list`}>{t('checklists.printed.title')}</a></p>
       <Groups view={view} onOpen={setOpen} />
       <HoldPoints view={view} />
       <ItemDialog view={view} openKey={open} onOpen={setOpen} />

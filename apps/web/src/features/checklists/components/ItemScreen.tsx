@@ -3,9 +3,11 @@ import { Saved } from '../../../components/Saved.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useItemRecord } from '../api/useItemRecord.ts';
 import { standingOf } from '../model/standing.ts';
-import { isSettled, nextOf, type ChecklistView, type ItemView } from '../model/view.ts';
+import { companionsOf, isSettled, nextOf, type ChecklistView, type ItemView } from '../model/view.ts';
+import { Companion } from './Companion.tsx';
 import { Evidence } from './Evidence.tsx';
 import { Held } from './Held.tsx';
+import { ItemCautions } from './ItemCautions.tsx';
 import { ItemMark } from './ItemMark.tsx';
 import { NextControl } from './NextControl.tsx';
 import { OtherWays } from './OtherWays.tsx';
@@ -25,6 +27,7 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
   const record = useItemRecord(list, view);
   const held = view.heldBy.length > 0 && !isSettled(view);
   const starts = view.asksBegin && !view.begun && !isSettled(view);
+  const companions = held || starts ? [] : companionsOf(list, view);
   const next = nextOf(list)?.item.key ?? null;
   const last = view.item.facts.at(-1);
   return (
@@ -34,13 +37,16 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
         <span><StandingWords view={view} next={next} /></span>
         {view.item.partName === null ? null : <span className="faint">{t('checklists.ofPart', { part: view.item.partName })}</span>}
       </p>
+      <ItemCautions template={view.item.template} />
       <WhatGood item={view.item} />
       {held ? <Held list={list} view={view} onOpen={onOpen} /> : null}
-      {held || starts ? <StartWork list={list} view={view} record={record} /> : <Evidence list={list} view={view} record={record} />}
+      {held || starts ? <StartWork list={list} view={view} record={record} /> : <Evidence list={list} view={view} record={record} companions={companions} />}
       <KeepProblem problem={record.problem} />
       {view.waiting.length > 0 ? <Saved state="device" /> : last ? <Saved state="office" at={last.serverTime} /> : null}
       <OtherWays list={list} view={view} record={record} held={held} />
       <Record view={view} />
+      {companions.length > 0 ? <p className="notice-title">{t('checklists.seenTogether')}</p> : null}
+      {companions.map((one) => <Companion key={one.item.key} list={list} view={one} />)}
       <NextControl view={list} except={view.item.key} onOpen={onOpen} />
     </div>
   );

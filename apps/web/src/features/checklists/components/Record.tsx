@@ -35,6 +35,7 @@ function factWords(fact: FieldFact, { item }: ItemView, { t, q }: Text): string 
     }
     case 'profile': return t('checklists.fact.profile', { count: fact.shots.length, slope: profileValue(fact, 'slope') ?? 0 });
     case 'signed': return t('checklists.fact.signed', { name: fact.name, signer: `checklists.signer.${fact.signer}` });
+    case 'written': return t('checklists.fact.written', { what: `checklists.plate.${fact.name}`, value: fact.text });
     case 'document': return t('checklists.documentIs', { reference: fact.reference });
     case 'failed': case 'notApplicable': case 'waived': return t(`checklists.fact.${fact.kind}`, { reason: fact.reason });
     case 'corrected': return t('checklists.fact.corrected', { reason: fact.note });

@@ -1,32 +1,35 @@
 import { itemText, type Signer } from '@yardfall/contracts';
-import { type FormEvent } from 'react';
+import { useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { CheckField, TextField } from '../../../components/Field.tsx';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { factsOf } from '../model/evidence.ts';
 import type { EvidenceProps } from './Evidence.tsx';
+import { DrawnSignature, SignaturePad } from './SignaturePad.tsx';
 
 /** Signed on this phone by name, with the statement that is signed in sight. */
 export function SignEvidence({ view, record, signer }: EvidenceProps & { readonly signer: Signer }) {
   const { t, say } = useText();
+  const [drawn, setDrawn] = useState('');
   const signed = factsOf(view, 'signed').findLast((fact) => fact.signer === signer);
   const again = view.missing.some((mark) => mark === `signature:${signer}` || mark === 'signature:second');
-  if (signed && !again) return <p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{t('checklists.signedBy', { name: signed.name, signer: `checklists.signer.${signer}` })}</p>;
+  if (signed && !again) return <>{signed.drawn === undefined ? null : <DrawnSignature path={signed.drawn} name={signed.name} />}<p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{t('checklists.signedBy', { name: signed.name, signer: `checklists.signer.${signer}` })}</p></>;
   const licensed = signer === 'electrician' || signer === 'inspector';
   const statement = t('checklists.statement', { what: say(itemText(view.item.requirement, 'what'), view.item.requirement.params) });
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
-    record.record({ kind: 'signed', signer, name: field('name'), licence: licensed ? field('licence') : '', statement });
+    record.record({ kind: 'signed', signer, name: field('name'), licence: licensed ? field('licence') : '', statement, ...(drawn === '' ? {} : { drawn }) });
   };
   return (
     <form className="stack evidence" onSubmit={submit}>
       <p className="notice-title">{t('checklists.signature', { signer: `checklists.signer.${signer}` })}</p>
       <TextField label={t('checklists.signName')} name="name" required maxLength={120} autoComplete="off" />
       {licensed ? <TextField label={t('checklists.signLicense')} name="licence" required maxLength={60} autoComplete="off" /> : null}
+      <SignaturePad path={drawn} onChange={setDrawn} />
       <CheckField label={statement} required />
-      <Button type="submit" size="crew" wide disabled={record.busy}>{t('checklists.sign')}</Button>
+      <Button type="submit" size="crew" wide disabled={record.busy || drawn === ''}>{t('checklists.sign')}</Button>
     </form>
   );
 }

@@ -4,7 +4,7 @@ import { Button } from '../../../components/Button.tsx';
 import { LengthField } from '../../../components/LengthField.tsx';
 import { NumberField } from '../../../components/NumberField.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { lastMeasured } from '../model/evidence.ts';
+import { fallOfShots, lastMeasured } from '../model/evidence.ts';
 import type { Measure } from '../model/judge.ts';
 import type { EvidenceProps } from './Evidence.tsx';
 import { Limits, Verdict } from './Verdict.tsx';
@@ -22,11 +22,25 @@ export function ValueEvidence({ view, record, measure }: EvidenceProps & { reado
   const label = detail === undefined ? say(measureCode(measure.name)) : t('checklists.measureAt', { measure: measureCode(measure.name), detail });
   return (
     <form className="stack evidence" onSubmit={submit}>
+      <FromShots view={view} record={record} measure={measure} />
       <Figure measure={measure} label={label} value={value} onChange={setValue} />
       {value === null ? null : <div aria-live="polite"><Verdict measure={measure} value={value} /></div>}
       {value === null && recorded !== null ? <div className="recorded"><p>{t('checklists.recorded')}</p><Verdict measure={measure} value={recorded} /></div> : null}
       <Button type="submit" size="crew" wide disabled={value === null || record.busy}>{t(recorded === null ? 'checklists.recordValue' : 'checklists.recordAgain')}</Button>
     </form>
+  );
+}
+
+/** The fall needs no typing once both ends are shot. */
+function FromShots({ view, record, measure }: Pick<EvidenceProps, 'view' | 'record'> & { readonly measure: Measure }) {
+  const { t } = useText();
+  const fall = measure.name === 'slope' ? fallOfShots(view) : null;
+  if (fall === null || fall === lastMeasured(view, 'slope')) return null;
+  return (
+    <>
+      <Verdict measure={measure} value={fall} />
+      <Button size="crew" wide disabled={record.busy} onClick={() => record.record({ kind: 'measured', name: 'slope', value: fall })}>{t('checklists.fromShots')}</Button>
+    </>
   );
 }
 

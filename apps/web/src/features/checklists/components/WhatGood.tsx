@@ -7,12 +7,12 @@ import { reasonSentence } from '../model/sentences.ts';
 /** How good is good enough, what the photo must show, and why. */
 export function WhatGood({ item }: { readonly item: ChecklistItem }) {
   const { t, say } = useText();
-  const line = (what: 'acceptance' | 'photo' | 'whyCrew') => {
+  const line = (what: 'acceptance' | 'photo' | 'whyCrew' | 'whyHome') => {
     const code = itemText(item.requirement, what);
     return isMessageCode(code) ? say(code, item.requirement.params) : null;
   };
   const photo = item.requirement.evidence.includes('photo') ? line('photo') : null;
-  const [good, why] = [line('acceptance'), line('whyCrew')];
+  const [good, why, home] = [line('acceptance'), line('whyCrew'), line('whyHome')];
   return (
     <>
       {item.reopenedReason === null ? null : <Notice severity="caution"><p>{reasonSentence(say, { reason: item.reopenedReason })}</p></Notice>}
@@ -20,6 +20,7 @@ export function WhatGood({ item }: { readonly item: ChecklistItem }) {
         {good === null ? null : <div><dt>{t('checklists.goodEnough')}</dt><dd>{good}</dd></div>}
         {photo === null ? null : <div><dt>{t('checklists.photoShows')}</dt><dd>{photo}</dd></div>}
         {why === null ? null : <div><dt>{t('checklists.why')}</dt><dd>{why}</dd></div>}
+        {home === null ? null : <div><dt>{t('checklists.whyHome')}</dt><dd>{home}</dd></div>}
       </dl>
     </>
   );

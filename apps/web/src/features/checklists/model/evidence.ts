@@ -16,6 +16,12 @@ export function asksProfile({ template, measures }: Pick<Requirement, 'template'
   return template === 'E1' && measures.some(({ name }) => name === 'invertDown');
 }
 
+/** The fall between the two ends of a pipe as they were shot [m/m]; null while one is missing. */
+export function fallOfShots(view: ItemView): number | null {
+  const [up, down, length] = [lastMeasured(view, 'invertUp'), lastMeasured(view, 'invertDown'), view.item.requirement.params.length];
+  return up === null || down === null || typeof length !== 'number' || length <= 0 ? null : (up - down) / length;
+}
+
 /** Who signs by name on this phone: the crew and the office sign by their own tick, but anybody may give the second signature after a correction. */
 export function signersAsked({ requirement }: { readonly requirement: Requirement }, missing: readonly string[]): readonly Signer[] {
   const asked = requirement.evidence.includes('signature') ? requirement.signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner') : [];

@@ -1,0 +1,24 @@
+import { itemTemplate } from './templates.ts';
+
+/** Items that are seen in one picture, at one place and in one stage of the work: they are asked together, and one photo may prove each of them. Ours. */
+const pictures: readonly (readonly string[])[] = [
+  ['A2', 'A4'], ['A3', 'B3'], ['C5', 'C7'], ['D4', 'I1'], ['E2', 'E3', 'E4'], ['E6', 'G7'], ['F1', 'F2'], ['F5', 'F6'], ['F7', 'F8'], ['J4', 'J5'],
+];
+
+interface Item {
+  readonly key: string;
+  readonly template: string;
+  readonly part: string | null;
+}
+
+/** Whether a photo that was taken for one item may show the other as well. Two items of one kind of part are seen together only at the same part. */
+export function seenTogether(a: Item, b: Item): boolean {
+  if (a.key === b.key) return true;
+  if (a.template === b.template || !pictures.some((picture) => picture.includes(a.template) && picture.includes(b.template))) return false;
+  return a.part === b.part || !standForSameParts(a.template, b.template);
+}
+
+function standForSameParts(a: string, b: string): boolean {
+  const [one, other] = [itemTemplate(a).per, itemTemplate(b).per];
+  return one !== 'job' && other !== 'job' && JSON.stringify(one) === JSON.stringify(other);
+}

@@ -1,0 +1,75 @@
+import { catalogue } from '../catalogue.ts';
+
+/** Cautions of the work, each short and with its source. Local code and licensed trades come first. */
+export const safety = catalogue({
+  'safety.first': { en: 'Local code and licensed trades come first; where they ask for more, do more.', es: 'El código local y los oficios con licencia van primero; si piden más, haga más.' },
+  'safety.caveIn': {
+    en: 'Protect the walls from 5 ft deep, and sooner where the ground shows cracks. Soil 2 ft back. From 4 ft a ladder within 25 ft. Look again after rain; nobody in with water standing.',
+    es: 'Proteja las paredes desde 5 pies de hondo, y antes si el suelo muestra grietas. Tierra a 2 pies. Desde 4 pies, escalera a 25 pies o menos. Mire otra vez tras la lluvia; nadie adentro con agua.',
+  },
+  'safety.caveIn.source': { en: '29 CFR 1926.651 and .652', es: '29 CFR 1926.651 y .652' },
+  'safety.silica': {
+    en: 'Saw with water on. A hand saw outdoors for more than 4 hours, or anywhere closed in, needs a respirator. Never sweep dry.',
+    es: 'Corte con el agua abierta. Sierra de mano más de 4 horas afuera, o en lugar cerrado, pide respirador. Nunca barra en seco.',
+  },
+  'safety.silica.source': { en: '29 CFR 1926.1153 Table 1', es: '29 CFR 1926.1153 Tabla 1' },
+  'safety.confinedSpace': {
+    en: 'Never put head or body into a basin: gas may stand in it. Whether anybody may enter is for the competent person to say.',
+    es: 'Nunca meta la cabeza ni el cuerpo en un pozo: puede haber gas. Si alguien puede entrar lo dice la persona competente.',
+  },
+  'safety.confinedSpace.source': { en: '29 CFR 1926 Subpart AA', es: '29 CFR 1926 Subparte AA' },
+  'safety.electricity': {
+    en: 'GFCI on every cord, power locked out before you touch it, 10 ft from overhead lines. No live pump while anybody is in the water. Wiring is for the licensed electrician.',
+    es: 'GFCI en cada cable, corriente bloqueada antes de tocar, a 10 pies de líneas aéreas. Ninguna bomba con corriente si hay alguien en el agua. El cableado es del electricista con licencia.',
+  },
+  'safety.electricity.source': { en: '29 CFR 1926.404 and .416', es: '29 CFR 1926.404 y .416' },
+  'safety.lifting': {
+    en: 'About 51 lb is the most for one person. An 80 lb bag is for two or a cart; break slab into pieces of 50 lb.',
+    es: 'Unas 51 libras es lo máximo para uno. Un saco de 80 libras es de dos o de carretilla; quiebre la losa en trozos de 50 libras.',
+  },
+  'safety.lifting.source': { en: 'NIOSH lifting equation, by OSHA', es: 'Ecuación de levantamiento de NIOSH, por OSHA' },
+  'safety.concreteBurn': {
+    en: 'Wet concrete burns. Do not kneel in it; gloves and boots against alkali. Rinse skin 15 minutes with clean water and change wet clothes.',
+    es: 'El concreto fresco quema. No se arrodille en él; guantes y botas contra álcali. Enjuague la piel 15 minutos con agua limpia y cambie la ropa mojada.',
+  },
+  'safety.concreteBurn.source': { en: 'CPWR and OSHA guidance', es: 'Guía de CPWR y OSHA' },
+  'safety.heat': { en: 'Water, rest and shade. New people begin slowly; nobody works alone in the heat.', es: 'Agua, descanso y sombra. Los nuevos empiezan despacio; nadie trabaja solo con calor.' },
+  'safety.heat.source': { en: 'OSHA heat guidance', es: 'Guía de calor de OSHA' },
+  'safety.noise': { en: 'A saw is louder than 85 dB: ear plugs, glasses, boots.', es: 'Una sierra pasa de 85 dB: tapones, lentes, botas.' },
+  'safety.noise.source': { en: 'OSHA', es: 'OSHA' },
+  'safety.gasStrike': {
+    en: 'Gas: leave now, upwind, with everybody. Start nothing, restart nothing; touch no switch, valve or flame; leave the hole open. When clear: 911, the gas company, 811.',
+    es: 'Gas: váyase ya, contra el viento, con todos. No encienda ni reinicie nada; no toque interruptor, válvula ni llama; deje el hoyo abierto. Ya lejos: 911, la compañía de gas, 811.',
+  },
+  'safety.gasStrike.source': { en: 'One-call centers; your gas company’s own rule comes first', es: 'Centros de llamadas; la regla de su compañía de gas va primero' },
+  'safety.ladder': { en: 'Ladder one foot out for each four up, 3 ft above the edge, tied. Fall protection on the roof.', es: 'Escalera a un pie afuera por cada cuatro de alto, 3 pies sobre el borde, amarrada. Protección contra caídas en el techo.' },
+  'safety.ladder.source': { en: '29 CFR 1926.501 and .1053', es: '29 CFR 1926.501 y .1053' },
+  'safety.engine': {
+    en: 'Engines give carbon monoxide: outdoors, 20 ft from doors and windows. Never feed a house backward; the electrician does the transfer.',
+    es: 'Los motores dan monóxido de carbono: afuera, a 20 pies de puertas y ventanas. Nunca alimente la casa al revés; el electricista hace la transferencia.',
+  },
+  'safety.engine.source': { en: 'OSHA and CPSC guidance, from memory', es: 'Guía de OSHA y CPSC, de memoria' },
+  'safety.insideSlab': {
+    en: '811 does not mark what lies inside a slab: conduit, gas, water, heating, stretched steel. Scan before every cut and hole.',
+    es: '811 no marca lo que hay dentro de una losa: ductos, gas, agua, calefacción, acero tensado. Escanee antes de cada corte y agujero.',
+  },
+  'safety.insideSlab.source': { en: 'Common practice', es: 'Práctica común' },
+  'safety.drillDust': { en: 'Drill concrete with a shroud and a vacuum.', es: 'Taladre concreto con campana y aspiradora.' },
+  'safety.drillDust.source': { en: '29 CFR 1926.1153 Table 1', es: '29 CFR 1926.1153 Tabla 1' },
+  'safety.solvent': { en: 'Primer and cement give heavy vapor that burns: never in a pit, no flame near.', es: 'El primer y el cemento dan vapor pesado que arde: nunca en un pozo, sin llama cerca.' },
+  'safety.solvent.source': { en: 'Label; common practice', es: 'Etiqueta; práctica común' },
+  'safety.oldPipe': { en: 'An old pipe may hold asbestos or lead: stop, do not saw it.', es: 'Un tubo viejo puede tener asbesto o plomo: pare, no lo corte.' },
+  'safety.oldPipe.source': { en: 'Common practice', es: 'Práctica común' },
+  'safety.battery': { en: 'Batteries give gas and hold acid: air, glasses, no spark.', es: 'Las baterías dan gas y tienen ácido: aire, lentes, sin chispa.' },
+  'safety.battery.source': { en: 'Common practice', es: 'Práctica común' },
+  'safety.drum': { en: 'A full drum weighs 460 lb: fill it where it stands and open a valve; never tip it.', es: 'Un tambor lleno pesa 460 libras: llénelo donde está y abra una válvula; nunca lo vuelque.' },
+  'safety.drum.source': { en: '55 gallons at 8.34 lb', es: '55 galones de 8.34 libras' },
+  'safety.pitBySlab': { en: 'A pit beside a slab or with water in it: the competent person looks first.', es: 'Pozo junto a una losa o con agua: primero mira la persona competente.' },
+  'safety.pitBySlab.source': { en: '29 CFR 1926.651', es: '29 CFR 1926.651' },
+  'safety.people': { en: 'Cover or fence every hole; no gap of 4 in where a child or a pet can get in.', es: 'Tape o cerque cada hoyo; ningún hueco de 4 pulgadas por donde entre un niño o una mascota.' },
+  'safety.people.source': { en: 'Common practice', es: 'Práctica común' },
+  'safety.foulWater': { en: 'Flood water may be foul: gloves, tetanus shot up to date, wash before you eat.', es: 'El agua de inundación puede estar sucia: guantes, tétanos al día, lávese antes de comer.' },
+  'safety.foulWater.source': { en: 'Common practice', es: 'Práctica común' },
+  'safety.storm': { en: 'Lightning or a storm: stop. Set the bypass pump before you leave.', es: 'Rayos o tormenta: pare. Ponga la bomba de desvío antes de irse.' },
+  'safety.storm.source': { en: 'Common practice', es: 'Práctica común' },
+});
