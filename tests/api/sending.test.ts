@@ -7,7 +7,7 @@ import { Worker } from '../../apps/api/src/common/worker.ts';
 import { hashToken } from '../../apps/api/src/common/session.ts';
 import { key, makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
-import { get, newJob, openLink, post, sentOffer, type Agent } from '../support/builders.ts';
+import { get, newJob, post, sentOffer, type Agent } from '../support/builders.ts';
 import { heicPicture, video, webm } from '../support/media.ts';
 import { openSending, sendingToken } from '../support/sender.ts';
 import { append, beginUpload, newSent, tusVersion } from '../support/tus.ts';
@@ -87,7 +87,7 @@ describe('the link for photos of the rain', () => {
 
   it('of another kind opens nothing here, and this one opens no other page', async () => {
     const token = await sendingToken(ours, job.id);
-    await supertest(test.server).post('/api/v1/customer-session').send({ token }).expect(410);
+    expect((await supertest(test.server).post('/api/v1/customer-session').send({ token })).status).toBe(410);
     await supertest(test.server).post('/api/v1/invitations/redeem').send({ token, password: 'a long enough password' }).expect(410);
     await ours.crew.agent.post(`/api/v1/jobs/${job.id}/sending-link`).set(key()).send({}).expect(403);
   });

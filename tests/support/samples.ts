@@ -143,8 +143,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   'rain.type': ({ jobId }) => ({ params: { jobId }, body: { name: randomUUID(), table: site.rain.table } }),
   'rain.storm': async (world) => ({ params: { jobId: world.jobId, tableId: (await rainTable(world)).id }, query: { returnPeriod: '10' } }),
 
-  'library.list': nothing,
-  'library.add': () => ({ body: libraryPump(randomUUID()) }),
+  'library.list': nothing, 'library.add': () => ({ body: libraryPump(randomUUID()) }),
   'library.change': async ({ office }) => {
     const entry = await post<LibraryEntry>(office, '/library', libraryPump(randomUUID()), 201);
     return { params: { entryId: entry.id }, ifMatch: version(entry), body: { ...libraryPump(randomUUID()), active: true } };
@@ -247,5 +246,5 @@ export const samples: Readonly<Record<string, Sample>> = {
   'handover.complete': async (world) => ({ params: { jobId: (await world.handoverReady()).id }, body: handOver }),
 };
 
-/** Ends the session that it is called with, so it is tried apart from the matrix. */
+/** Ends its own session, so it is tried apart from the matrix. */
 export const apart: readonly string[] = ['identity.signOut'];

@@ -39,7 +39,11 @@ export class DeadWorkers {
     const dead = rows.map(({ name }) => name);
     if (dead.length === 0) return dead;
     const queue = await makeWorkerUtils({ pgPool: this.pool, logger: this.logger });
-    await queue.forceUnlockWorkers(dead).finally(() => queue.release());
+    try {
+      await queue.forceUnlockWorkers(dead);
+    } finally {
+      await queue.release();
+    }
     return dead;
   }
 

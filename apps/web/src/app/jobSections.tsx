@@ -25,11 +25,11 @@ export const SectionOnTop: ComponentType<JobSectionProps> | null = lazy(() => im
 
 /**
  * One line for each heading of the job page, in the order of `jobHeadings`. The body of each is exported by its feature:
- * `levels: { permission: 'surveys.read', Body: lazy(() => import('./sections/LevelsPart.tsx').then((f) => ({ default: f.LevelsPart }))) },`
+ * `proof: { permission: 'proof.read', Body: lazy(() => import('../features/proof/index.ts').then((f) => ({ default: f.ProofSection }))) },`
  */
 export const jobSections: Partial<Record<JobHeading, JobSection>> = {
   site: { permission: 'jobs.read', Body: lazy(() => import('./sections/SitePart.tsx').then((f) => ({ default: f.SitePart }))) },
-  levels: { permission: 'surveys.read', Body: lazy(() => import('../features/surveys/index.ts').then((f) => ({ default: f.Levels }))) },
+  levels: { permission: 'surveys.read', Body: lazy(() => import('./sections/LevelsPart.tsx').then((f) => ({ default: f.LevelsPart }))) },
   rain: { permission: 'rain.read', Body: lazy(() => import('../features/rain/index.ts').then((f) => ({ default: f.Rain }))) },
   design: { permission: 'designs.read', Body: lazy(() => import('../features/designs/index.ts').then((f) => ({ default: f.DesignSection }))) },
   price: { permission: 'prices.read', Body: lazy(() => import('../features/prices/index.ts').then((f) => ({ default: f.PriceSection }))) },

@@ -21,6 +21,7 @@ export function Photo({ jobId, photoId, alt, kind = 'picture' }: PhotoProps) {
   const [copies, setCopies] = useState<readonly ('thumb' | 'original')[]>(['thumb', 'original']);
   const [copy] = copies;
   if (waiting?.kind === 'photo') return <span className="photo"><img src={pictureOf(waiting)} alt={alt} /><span className="faint">{t('ui.phone.here')}</span></span>;
+  // oxlint-disable-next-line jsx-a11y/media-has-caption -- rain as somebody filmed it; there are no words to write out
   if (kind === 'video') return <video className="photo-video" controls preload="metadata" src={at('original')} aria-label={alt} />;
   if (kind === 'unshown') return <a className="photo photo-none" href={at('original')} download>{t('photos.unshown')}</a>;
   if (copy === undefined) return <span className="photo photo-none">{t('photos.preparing')}</span>;

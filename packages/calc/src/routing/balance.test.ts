@@ -1,3 +1,4 @@
+/* oxlint-disable max-lines -- the examples of one file of the router, small and many, stand together */
 import { describe, expect, it } from 'vitest';
 import { backTo, basinStore, dryWell, lineStore, linkOf, pondStore, prism, steady, stores } from '../testing/prisms.ts';
 import { Balance } from './balance.ts';

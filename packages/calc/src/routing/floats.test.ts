@@ -1,3 +1,4 @@
+/* oxlint-disable max-lines -- the examples of one file of the router, small and many, stand together */
 import { describe, expect, it } from 'vitest';
 import { basinStore, dryWell, lineStore, linkOf, pondStore, prism, pumpUnit, steady, stores } from '../testing/prisms.ts';
 import { film } from './fluxes.ts';

@@ -106,7 +106,7 @@ describe('pumps side by side on one line', () => {
       const factor = count === 1 ? 2 : 1;
       Object.assign(pump, { curve: [{ flow: 0, head: 6 }, { flow: 0.0015 * factor, head: 0 }] });
       copy.system.parts = copy.system.parts.filter(({ kind }) => kind !== 'weepHole');
-      for (let k = 1; k < count; k += 1) copy.system.parts.push({ ...pump, id: `M${k + 1}` });
+      for (let k = 1; k < count; k += 1) copy.system.parts.push({ ...pump, id: `M${k + 1}` } as (typeof copy.system.parts)[number]);
     })).basins[0]!.lines[0]!;
     const [one, two, six] = [shared(1), shared(2), shared(6)];
     for (const lift of [-0.2, 0.4, 1.1]) {

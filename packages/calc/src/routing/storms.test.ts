@@ -1,3 +1,4 @@
+/* oxlint-disable max-lines -- the examples of one file of the router, small and many, stand together */
 import { describe, expect, it } from 'vitest';
 import { DAY } from '../common/constants.ts';
 import type { Catchment, DesignDocument, Underdrain } from '../document/document.ts';

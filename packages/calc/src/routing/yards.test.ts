@@ -1,3 +1,4 @@
+/* oxlint-disable max-lines -- the examples of one file of the router, small and many, stand together */
 import { describe, expect, it } from 'vitest';
 import type { Basin, CatchBasin, DesignDocument, LowSpot, Outlet, Part, Pipe, Pump } from '../document/document.ts';
 import { lineEquivalentLength } from '../pump/fittings.ts';

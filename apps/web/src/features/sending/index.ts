@@ -1,2 +1,1 @@
-export { SendRain } from './components/SendRain.tsx';
 export { SendingLink } from './components/SendingLink.tsx';

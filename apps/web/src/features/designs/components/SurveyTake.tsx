@@ -1,6 +1,7 @@
 import type { DesignDocument } from '@yardfall/calc';
 import { applyOperations, surveys, type DraftOperation } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { read } from '../../../lib/query.ts';
@@ -18,8 +19,9 @@ interface SurveyTakeProps {
 /** What the survey of the job says otherwise than the draft: offered with its differences, and taken as one edit. */
 export function SurveyTake({ jobId, document, edit }: SurveyTakeProps) {
   const { t } = useText();
+  const [now] = useState(() => new Date());
   const { data } = useQuery(read(surveys.list, { params: { jobId } }));
-  const standing = surveyStanding(document, data?.data.items ?? [], new Date());
+  const standing = surveyStanding(document, data?.data.items ?? [], now);
   if (standing === null) return null;
   const after = applyOperations(document, standing.operations);
   const rows = compare({ document, evaluation: null }, { document: after, evaluation: null });

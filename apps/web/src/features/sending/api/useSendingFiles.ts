@@ -46,6 +46,7 @@ export function useSendingFiles(): SendingFiles {
     }
   }, [queries, reload]);
   useEffect(() => {
+    // oxlint-disable-next-line react/set-state-in-effect -- what waits on the phone is read when the page opens
     reload().then(round, () => setNotKept(true));
     const timer = setInterval(() => void round(), again);
     return () => clearInterval(timer);
