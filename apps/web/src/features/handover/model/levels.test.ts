@@ -10,10 +10,10 @@ const document = { system: { parts: [
   { kind: 'outlet', id: 'O1', name: 'Emitter', level: 30.1 },
 ] } } as unknown as DesignDocument;
 
-const fact = (name: string, value: number, verdict: 'kept' | 'refused') => ({ verdict, fact: { kind: 'measured', name, value } });
+const fact = (id: string, name: string, value: number, verdict: 'kept' | 'refused', seen: readonly string[] = []) => ({ verdict, fact: { id, seen, kind: 'measured', name, value } });
 const checklist = { items: [
-  { part: 'P2', facts: [fact('invertUp', 29.58, 'kept'), fact('invertUp', 29.61, 'kept'), fact('invertUp', 31, 'refused')] },
-  { part: 'O1', facts: [fact('lidLevel', 30.12, 'kept')] },
+  { part: 'P2', facts: [fact('b', 'invertUp', 29.58, 'kept'), fact('a', 'invertUp', 29.61, 'kept', ['b']), fact('c', 'invertUp', 31, 'refused', ['a'])] },
+  { part: 'O1', facts: [fact('d', 'lidLevel', 30.12, 'kept')] },
 ] } as unknown as Checklist;
 
 test('levels come from what the crew measured and counts, the newest; what nobody measured stays empty', () => {
