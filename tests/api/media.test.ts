@@ -51,7 +51,7 @@ describe('what a phone sends', () => {
   it.each([1, 2, 3, 4, 5, 6, 7, 8])('turned by EXIF orientation %d is shown upright', async (orientation) => {
     const upright = await sharp({ create: { width: 60, height: 40, channels: 3, background: 'red' } }).composite([{ input: { create: { width: 30, height: 20, channels: 3, background: 'blue' } }, left: 0, top: 0 }]).png().toBuffer();
     // The picture as the sensor has it: what the orientation undoes (EXIF 2.32, tag 274).
-    const turns = [[0, false], [0, true], [180, false], [180, true], [90, true], [270, false], [270, true], [90, false]] as const;
+    const turns = [[0, false], [0, true], [180, false], [180, true], [270, true], [270, false], [90, true], [90, false]] as const;
     const [angle, mirrored] = turns[orientation - 1] ?? [0, false];
     const sensor = await sharp(mirrored ? await sharp(upright).flop().toBuffer() : upright).rotate(angle).jpeg({ quality: 95 }).withMetadata({ orientation }).toBuffer();
     const { id } = await send(sensor);

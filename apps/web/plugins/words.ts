@@ -7,11 +7,15 @@ const shared = ['ui', 'errors', 'identity', 'drawing', 'photos'];
 const crew = new Set([...shared, 'jobs', 'checklists', 'found', 'locates', 'outbox']);
 const customer = new Set([...shared, 'portal']);
 const send = new Set(['ui', 'errors', 'sending']);
-/** What a step says once it is opened: a list needs its name alone. */
-const ofOpenStep = /^checklists\.[A-J]\d+\w*\.(acceptance|photo|whyCrew|whyHome)$/;
+/** What is said only once something is opened, drawn or refused; a list needs the names of its steps alone. */
+const later = [
+  /^checklists\.[A-J]\d+\w*\.(acceptance|photo|whyCrew|whyHome)$/, /^checklists\.(profile|printed|fact|judge|limits|reason|draw|drawAgain|drawnBy|alsoShows|fromShots|recordText|whyHome)(\.|$)/,
+  /^photos\.(marks?|markWords\w*|markBack|doubt|withMarks|withWords|toMark|chosen|keepAll|keptHere|drop|fromCustomerTitle)(\.|$)/, /^errors\.(upload|sending|video|design|draft|study|library)\./,
+];
+const isLater = (code: string) => later.some((pattern) => pattern.test(code));
 const areaOf = (code: string) => code.split('.')[0] ?? '';
-const isCrew = (code: string) => crew.has(areaOf(code)) && !ofOpenStep.test(code);
-const areas = { crew: isCrew, send: (code: string) => send.has(areaOf(code)), customer: (code: string) => customer.has(areaOf(code)), rest: (code: string) => !isCrew(code) };
+const isCrew = (code: string) => crew.has(areaOf(code)) && !isLater(code);
+const areas = { crew: isCrew, send: (code: string) => send.has(areaOf(code)), customer: (code: string) => customer.has(areaOf(code)) && !isLater(code), rest: (code: string) => !isCrew(code) };
 
 /** Recognized in whichever language they were written. */
 const inBoth = /^locates\.usual\./;

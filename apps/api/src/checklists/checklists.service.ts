@@ -69,7 +69,7 @@ export class ChecklistsService {
   }
 
   private async fromDesk(tx: Tx, actor: Actor, job: Job, live: LiveChecklist, item: LiveItem, body: Parameters<typeof deskFact>[3]): Promise<void> {
-    const fact: FieldFact = await deskFact(tx, actor, item, body);
+    const fact: FieldFact = await deskFact(tx, actor, live, item, body);
     await this.facts.store(tx, actor, job, live, [fact], { memberId: actor.id, roles: actor.roles, deviceCutOff: false, clockBehind: 0 });
   }
 

@@ -56,7 +56,9 @@ export class AccessGuard implements CanActivate {
 }
 
 function requireAccess(access: Access, actor: Actor): void {
-  if ('permission' in access && !may(actor.roles, access.permission)) throw new DomainError('auth.forbidden');
+  // A link that takes photos opens its own page and nothing that asks for a session alone.
+  const isLinkAlone = !('permission' in access) && actor.roles.includes('sender');
+  if (isLinkAlone || ('permission' in access && !may(actor.roles, access.permission))) throw new DomainError('auth.forbidden');
 }
 
 /** A browser names where a write comes from; scripts without a browser send neither header. */

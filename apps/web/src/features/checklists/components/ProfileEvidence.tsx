@@ -1,5 +1,5 @@
 import { asBuiltDocument, type DesignDocument, type Evaluation, type Pipe, type PipeShot } from '@yardfall/calc';
-import { builtFrom, designs } from '@yardfall/contracts';
+import { builtFrom, designs, type Built } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useMemo, useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
@@ -62,13 +62,12 @@ function Profile({ list, view, record, document, designed, pipe }: ProfileProps)
 
 /** The design with all that was shot, and with what is typed of this pipe. */
 function useBuilt(document: DesignDocument, list: EvidenceProps['list'], pipe: Pipe, shots: readonly PipeShot[] | null): DesignDocument {
-  const key = JSON.stringify(shots);
-  return useMemo(() => {
-    const { levels, pipes } = builtFrom(document, list.items.map(({ item, facts }) => ({ part: item.part, facts })));
-    const others = pipes.filter(({ part }) => part !== pipe.id);
-    return asBuiltDocument(document, levels, shots === null ? pipes : [...others, { part: pipe.id, shots }]);
-    // oxlint-disable-next-line react-hooks/exhaustive-deps -- the shots are new objects at every keystroke; their text tells whether they changed
-  }, [document, list, pipe, key]);
+  const known = useMemo(() => builtFrom(document, list.items.map(({ item, facts }) => ({ part: item.part, facts }))), [document, list]);
+  const others = known.pipes.filter(({ part }) => part !== pipe.id);
+  const built: Built = { levels: known.levels, pipes: shots === null ? known.pipes : [...others, { part: pipe.id, shots }] };
+  const key = JSON.stringify(built);
+  // oxlint-disable-next-line react-hooks/exhaustive-deps -- the list is a new one every minute; the text of what was shot tells whether that changed
+  return useMemo(() => asBuiltDocument(document, built.levels, built.pipes), [document, key]);
 }
 
 interface ShotProps {

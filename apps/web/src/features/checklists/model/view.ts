@@ -1,5 +1,5 @@
 import {
-  foldItem, heldBy, holdPointRules, holdPointsNow, mayDigAt, seenTogether, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type StoredFact,
+  foldItem, heldBy, holdPointRules, holdPointsNow, mayDigAt, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type StoredFact,
 } from '@yardfall/contracts';
 
 export interface ItemView {
@@ -79,11 +79,6 @@ export function isSettled({ state }: Pick<ItemView, 'state'>): boolean {
 export function nextOf({ items }: ChecklistView, except: string | null = null): ItemView | null {
   const left = items.filter((view) => !isSettled(view) && view.item.key !== except);
   return left.find((view) => view.heldBy.length === 0) ?? left[0] ?? null;
-}
-
-/** Open steps that one picture shows together with this one; a step that is held is not among them. */
-export function companionsOf({ items }: Pick<ChecklistView, 'items'>, view: ItemView): readonly ItemView[] {
-  return items.filter((other) => other !== view && !isSettled(other) && other.state !== 'failed' && other.heldBy.length === 0 && !(other.asksBegin && !other.begun) && seenTogether(view.item, other.item));
 }
 
 /** Steps that are not settled yet. */

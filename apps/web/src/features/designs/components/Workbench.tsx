@@ -30,7 +30,7 @@ export function Workbench({ jobId, revision, etag, refresh }: WorkbenchProps) {
   const { t } = useText();
   return (
     <div className="stack">
-      <PresenceLine jobId={jobId} revisionId={revision.id} document={draft.document} part={selected} />
+      <PresenceLine jobId={jobId} revisionId={revision.id} document={draft.document} part={selected} onOthersEdit={() => { if (draft.state === 'office') void refresh(); }} />
       <FoundProposals revision={revision} document={draft.document} edit={draft.edit} />
       <SurveyTake jobId={jobId} document={draft.document} edit={draft.edit} />
       <LiveReading draft={draft} revision={revision} selected={selected} onSelect={setSelected}>

@@ -1,5 +1,5 @@
 import { designs, type Presence } from '@yardfall/contracts';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { call } from '../../../lib/api.ts';
 import { hear } from '../../../lib/notices.ts';
 
@@ -8,9 +8,17 @@ const beat = 30_000;
 /** The stream opens when the page has come to rest [ms]: what the reader waits for comes first. */
 const rest = 5_000;
 
-/** Who else has this draft open, and at which part. A page that nobody looks at says nothing and is soon forgotten. */
-export function usePresence(jobId: string, revisionId: string, part: string | null): readonly Presence[] {
+/** Who else has this draft open, and at which part; while somebody does, an edit that arrives at the office is told. A page that nobody looks at says nothing and is soon forgotten. */
+export function usePresence(jobId: string, revisionId: string, part: string | null, onOthersEdit: () => void): readonly Presence[] {
   const [others, setOthers] = useState<readonly Presence[]>([]);
+  const edited = useRef(onOthersEdit);
+  const company = others.length > 0;
+  useEffect(() => { edited.current = onOthersEdit; });
+
+  useEffect(() => {
+    if (!company) return undefined;
+    return hear(({ topic, subjectId }) => { if (topic === 'design' && subjectId === revisionId) edited.current(); });
+  }, [company, revisionId]);
 
   useEffect(() => {
     let over = false;

@@ -1,4 +1,5 @@
 import { Button } from '../../../components/Button.tsx';
+import { lazy, Suspense } from 'react';
 import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { Page } from '../../../components/Page.tsx';
@@ -10,10 +11,12 @@ import { Next } from './Next.tsx';
 import { OfferBlock } from './OfferBlock.tsx';
 import { Photos } from './Photos.tsx';
 import { ProofWords } from './ProofWords.tsx';
-import { Waivers } from './Waivers.tsx';
 import { WaterAtTheDoor } from './WaterAtTheDoor.tsx';
 import { Why } from './Why.tsx';
 import './portal.css';
+
+/** Seldom there, and brings the steps of the whole list along. */
+const Waivers = lazy(() => import('./Waivers.tsx').then((one) => ({ default: one.Waivers })));
 
 /** The customer's home: what happens next, where the water goes, why, and what we need from them. */
 export function CustomerHome() {
@@ -32,7 +35,7 @@ export function CustomerHome() {
         {page.offer ? <OfferBlock key={page.offer.id} offer={page.offer} pumped={page.drawing?.document.system.parts.some((part) => part.kind === 'pump') ?? false} /> : null}
         {page.proof ? <ProofWords proof={page.proof} /> : null}
         <Photos photos={page.photos} />
-        <Waivers waivers={page.waivers} />
+        {page.waivers.length > 0 ? <Suspense fallback={null}><Waivers waivers={page.waivers} /></Suspense> : null}
         <div>
           <p className="faint">{t('portal.by', { company: page.company.name })}</p>
           <CallUs phone={page.company.phone} />

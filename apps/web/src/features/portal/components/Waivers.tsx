@@ -5,7 +5,6 @@ import { useText } from '../../../lib/reader.tsx';
 /** What the owner let pass, with the reason; nothing of it is hidden from the customer. */
 export function Waivers({ waivers }: { readonly waivers: Portal['waivers'] }) {
   const { t, say } = useText();
-  if (waivers.length === 0) return null;
   const told = (item: string) => {
     const [id = ''] = item.split(':');
     const params = itemTemplate(id)?.params ?? {};
