@@ -68,7 +68,7 @@ export class ChecklistsService {
     if (item !== undefined) await this.fromDesk(tx, actor, job, live, item, { kind: 'document', reference, validOn: null });
   }
 
-  private async fromDesk(tx: Tx, actor: Actor, job: Job, live: LiveChecklist, item: LiveItem, body: Parameters<typeof deskFact>[3]): Promise<void> {
+  private async fromDesk(tx: Tx, actor: Actor, job: Job, live: LiveChecklist, item: LiveItem, body: Parameters<typeof deskFact>[4]): Promise<void> {
     const fact: FieldFact = await deskFact(tx, actor, live, item, body);
     await this.facts.store(tx, actor, job, live, [fact], { memberId: actor.id, roles: actor.roles, deviceCutOff: false, clockBehind: 0 });
   }
