@@ -60,12 +60,9 @@ await run(async () => {
     await ensureBuilt(steps);
     let total = ZERO;
     total = add(total, await stage('unit tests', () => vitest('unit')));
-    // A browser waits more than it works: beside it there is room for the tests of the API.
-    const [office, pages] = await Promise.all([
-      stage('API and database tests', () => vitest('api')).then(async (counts) => add(counts, await stage('reliability tests', () => vitest('reliability')))),
-      stage('browser tests', browser),
-    ]);
-    total = add(add(total, office), pages);
+    total = add(total, await stage('API and database tests', () => vitest('api')));
+    total = add(total, await stage('reliability tests', () => vitest('reliability')));
+    total = add(total, await stage('browser tests', browser));
     steps.say(`\nAll stages in ${steps.total()}`);
     for (const text of total.broken) steps.say(`FAILED ${text}`); // here as well, because the end of a log is what is kept and read
     steps.say(line(total));
