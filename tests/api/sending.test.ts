@@ -51,7 +51,7 @@ describe('the link for photos of the rain', () => {
   it('lets nobody see the job, its photos or another page', async () => {
     const agent = await openSending(test, ours, job.id);
     for (const address of [`/jobs/${job.id}`, `/jobs/${job.id}/photos`, '/portal', '/jobs']) expect((await agent.get(`/api/v1${address}`)).status, address).toBe(403);
-    await agent.get('/api/v1/session').expect(404);
+    await agent.get('/api/v1/session').expect(401);
   });
 
   it('takes photos and videos, which stand in the job as the customer\'s', async () => {

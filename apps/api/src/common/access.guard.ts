@@ -47,7 +47,8 @@ export class AccessGuard implements CanActivate {
     const { pool } = this.database;
     const [session, link] = [tokenOf(request), senderTokenOf(request)];
     const asMember = () => (session === null ? null : readSession(pool, session, info));
-    const asSender = () => (link === null ? null : readSender(pool, link, info));
+    // A link that takes photos is no session: it opens its own page, and what asks for a session alone does not know it.
+    const asSender = () => (link === null || !('permission' in access) ? null : readSender(pool, link, info));
     const isForSenders = 'permission' in access && may(['sender'], access.permission);
     const actor = isForSenders ? ((await asSender()) ?? (await asMember())) : ((await asMember()) ?? (await asSender()));
     if (actor === null) throw new DomainError('auth.required');
@@ -56,9 +57,7 @@ export class AccessGuard implements CanActivate {
 }
 
 function requireAccess(access: Access, actor: Actor): void {
-  // A link that takes photos opens its own page and nothing that asks for a session alone.
-  const isLinkAlone = !('permission' in access) && actor.roles.includes('sender');
-  if (isLinkAlone || ('permission' in access && !may(actor.roles, access.permission))) throw new DomainError('auth.forbidden');
+  if ('permission' in access && !may(actor.roles, access.permission)) throw new DomainError('auth.forbidden');
 }
 
 /** A browser names where a write comes from; scripts without a browser send neither header. */
