@@ -9,8 +9,8 @@ const customer = new Set([...shared, 'portal']);
 const send = new Set(['ui', 'errors', 'sending']);
 /** What is said only once something is opened, drawn or refused; a list needs the names of its steps alone. */
 const later = [
-  /^checklists\.[A-J]\d+\w*\.(acceptance|photo|whyCrew|whyHome)$/, /^checklists\.(profile|printed|fact|judge|limits|reason|draw|drawAgain|drawnBy|alsoShows|fromShots|recordText|whyHome)(\.|$)/,
-  /^photos\.(marks?|markWords\w*|markBack|doubt|withMarks|withWords|toMark|chosen|keepAll|keptHere|drop|fromCustomerTitle)(\.|$)/, /^errors\.(upload|sending|video|design|draft|study|library)\./,
+  /^checklists\.[A-J]\d+\w*\.(acceptance|photo|whyCrew|whyHome)$/, /^checklists\.(profile|printed|fact|judge|limits|reason|draw|drawAgain|signByName|drawnBy|alsoShows|fromShots|recordText|whyHome)(\.|$)/,
+  /^photos\.(marks?|markWords\w*|markBack|markThis|doubt|withMarks|withWords|toMark|chosen|keepAll|keptHere|drop|fromCustomerTitle)(\.|$)/, /^errors\.(upload|sending|video|design|draft|study|library)\./,
 ];
 const isLater = (code: string) => later.some((pattern) => pattern.test(code));
 const areaOf = (code: string) => code.split('.')[0] ?? '';

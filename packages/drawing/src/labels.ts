@@ -22,7 +22,7 @@ export const labelCodes = [
   'drawing.key.level', 'drawing.key.findingStop', 'drawing.key.findingCaution', 'drawing.key.findingNote', 'drawing.key.photo', 'drawing.key.energy', 'drawing.key.gravity',
   'drawing.key.built', 'drawing.key.next', 'drawing.key.notYet', 'drawing.key.held',
   'drawing.key.contour', 'drawing.key.extent', 'drawing.key.arrow', 'drawing.key.handDig', 'drawing.key.spot', 'drawing.key.wall', 'drawing.key.breakline', 'drawing.key.check',
-  'drawing.key.before', 'drawing.key.after', 'drawing.key.both', 'drawing.table.before', 'drawing.table.after', 'drawing.sheet.between',
+  'drawing.key.asDesigned', 'drawing.key.asBuilt', 'drawing.key.before', 'drawing.key.after', 'drawing.key.both', 'drawing.table.before', 'drawing.table.after', 'drawing.sheet.between',
   'drawing.changed', 'drawing.added', 'drawing.removed',
   'drawing.sheet.section', 'drawing.sheet.levels', 'drawing.sheet.plan', 'drawing.sheet.surfaces', 'drawing.sheet.storm', 'drawing.sheet.pump', 'drawing.sheet.compare', 'drawing.sheet.differences',
   'drawing.sheet.continued', 'drawing.sheet.matchNext', 'drawing.sheet.matchBefore', 'drawing.sheet.feetPerInch', 'drawing.sheet.ratio', 'drawing.sheet.across', 'drawing.sheet.up', 'drawing.sheet.acrossRatio', 'drawing.sheet.upRatio', 'drawing.sheet.notToScale',

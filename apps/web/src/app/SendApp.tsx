@@ -13,8 +13,8 @@ import { ApiProblem } from '../lib/problem.ts';
 import { read } from '../lib/query.ts';
 import { makeQueryClient } from '../lib/queryClient.ts';
 import { ReaderProvider, useText } from '../lib/reader.tsx';
-import { ReaderSwitches } from './shell/ReaderSwitches.tsx';
 import { Sheet } from './shell/Sheet.tsx';
+import { TitleFrame } from './shell/TitleFrame.tsx';
 
 const queries = makeQueryClient();
 
@@ -23,16 +23,10 @@ export function SendApp() {
   return (
     <QueryClientProvider client={queries}>
       <ReaderProvider>
-        <ErrorBoundary><Sheet title={<Reader />}><Entrance /></Sheet></ErrorBoundary>
+        <ErrorBoundary><Sheet title={<TitleFrame home={(mark) => <span className="title-mark">{mark}</span>} />}><Entrance /></Sheet></ErrorBoundary>
       </ReaderProvider>
     </QueryClientProvider>
   );
-}
-
-/** English or Spanish, light or dark. */
-function Reader() {
-  const { t } = useText();
-  return <details className="no-print"><summary>{t('ui.reading')}</summary><ReaderSwitches /></details>;
 }
 
 /** The token is exchanged first; after that the address is clean, and the link's cookie opens the page again. */

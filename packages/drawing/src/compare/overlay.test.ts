@@ -30,6 +30,15 @@ describe('two revisions of a section', () => {
     expect(sectionDifferences(later, ternHollow).map(({ change }) => change)).toEqual(['changed', 'added']);
   });
 
+  test('as design and what was built say so in their key, and carry no words over the lines', () => {
+    const built = overlay({ before: ternHollow, after: later }, { ...size, of: 'built' });
+    expect(built.items.filter(({ kind }) => kind === 'text')).toEqual([]);
+    expect(list.items.filter(({ kind }) => kind === 'text').length).toBeGreaterThan(0);
+    expect(built.key.map(({ label: { code } }) => code)).toEqual(['drawing.key.asDesigned', 'drawing.key.asBuilt', 'drawing.key.both']);
+    const drawn = (one: typeof list) => one.items.filter(({ kind }) => kind === 'line');
+    expect(drawn(built)).toEqual(drawn(list));
+  });
+
   test('stand in one frame, the earlier thin and dashed under the later in bold, each at its own level', () => {
     expect(outside(list)).toEqual([]);
     const pipe = lines(list, 'P1');

@@ -25,6 +25,8 @@ export interface OverlayOptions {
   readonly height: number;
   /** Metres of one pixel; null fills the picture. */
   readonly scale: Scale | null;
+  /** Two revisions, each difference by name; or the design and what was built, by their lines alone. */
+  readonly of?: 'revisions' | 'built';
 }
 
 const plain = { ...defaultSectionOptions, gravity: false } as const;
@@ -41,7 +43,7 @@ export function overlayProfile({ before, after }: Compared): { across: number; r
 }
 
 /** Two sections in one frame: the earlier thin and dashed, the later bold where it differs, each difference by name at its part. */
-export function overlay(compared: Compared, { width, height, scale }: OverlayOptions): DisplayList {
+export function overlay(compared: Compared, { width, height, scale, of = 'revisions' }: OverlayOptions): DisplayList {
   const profile = overlayProfile(compared);
   const used = scale ?? filling(profile, width, height);
   const draw = (document: DesignDocument): DisplayList => section(document, null, { width, height, scale: { ...used, levels: profile }, gravity: false });
@@ -54,15 +56,14 @@ export function overlay(compared: Compared, { width, height, scale }: OverlayOpt
     ...now.items.flatMap((item) => fillOf(item)),
     ...old.items.flatMap((item) => outlineOf(item)).map((item): LineItem => ({ ...item, role: 'ink', weight: 'thin', dash: 'dash' })),
     ...now.items.flatMap((item) => outlineOf(item)).map((item): LineItem => ({ ...item, weight: item.part !== null && differing.has(item.part) ? 'bold' : item.weight === 'bold' ? 'normal' : item.weight })),
-    ...now.items.filter((item) => isLevel(item, differing)),
-    ...differences.flatMap((difference) => wordsFor(difference, old, now)),
+    ...(of === 'built' ? [] : [...now.items.filter((item) => isLevel(item, differing)), ...differences.flatMap((difference) => wordsFor(difference, old, now))]),
   ];
-  return { name: 'section', extent, exaggeration: used.across / used.up, breaks: [], items, key: keyOf, hits: [], handles: [] };
+  return { name: 'section', extent, exaggeration: used.across / used.up, breaks: [], items, key: keyOf(of), hits: [], handles: [] };
 }
 
-const keyOf: readonly KeyEntry[] = [
-  { label: label('drawing.key.before'), symbol: { kind: 'line', role: 'ink', weight: 'thin', dash: 'dash' } },
-  { label: label('drawing.key.after'), symbol: { kind: 'line', role: 'ink', weight: 'bold', dash: 'solid' } },
+const keyOf = (of: 'revisions' | 'built'): readonly KeyEntry[] => [
+  { label: label(of === 'built' ? 'drawing.key.asDesigned' : 'drawing.key.before'), symbol: { kind: 'line', role: 'ink', weight: 'thin', dash: 'dash' } },
+  { label: label(of === 'built' ? 'drawing.key.asBuilt' : 'drawing.key.after'), symbol: { kind: 'line', role: 'ink', weight: 'bold', dash: 'solid' } },
   { label: label('drawing.key.both'), symbol: { kind: 'line', role: 'ink', weight: 'normal', dash: 'solid' } },
 ];
 

@@ -133,6 +133,8 @@ export const drawing = catalogue({
   'drawing.key.wall': { en: 'Wall', es: 'Muro' },
   'drawing.key.breakline': { en: 'Edge in the ground', es: 'Quiebre del terreno' },
   'drawing.key.check': { en: 'Plan and design do not agree here', es: 'Aquí no concuerdan plano y diseño' },
+  'drawing.key.asDesigned': { en: 'As designed', es: 'Según el diseño' },
+  'drawing.key.asBuilt': { en: 'As built', es: 'Como se construyó' },
   'drawing.key.before': { en: 'Earlier revision', es: 'Revisión anterior' },
   'drawing.key.after': { en: 'Later revision', es: 'Revisión posterior' },
   'drawing.key.both': { en: 'The same in both', es: 'Igual en ambas' },

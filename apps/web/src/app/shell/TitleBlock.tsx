@@ -1,10 +1,7 @@
 import type { ReactNode } from 'react';
-import { Icon } from '../../components/Icons.tsx';
 import { useMe } from '../../hooks/useMe.ts';
-import { useText } from '../../lib/reader.tsx';
 import { SignOut } from '../../features/identity/components/SignOut.tsx';
-import { ReaderSwitches } from './ReaderSwitches.tsx';
-import './TitleBlock.css';
+import { TitleFrame } from './TitleFrame.tsx';
 
 interface TitleBlockProps {
   /** The way home, about the mark. */
@@ -13,28 +10,8 @@ interface TitleBlockProps {
   readonly nav?: ReactNode;
 }
 
-/** Ruled like the title block of a drawing: whose sheet it is, where else to go, and how this person reads. */
+/** The title block of whoever has a session. A customer's name is sealed: their session carries none. */
 export function TitleBlock({ home, nav }: TitleBlockProps) {
   const { me } = useMe();
-  const { t } = useText();
-  // A customer's name is sealed: their session carries none.
-  const name = me?.name ?? '';
-  return (
-    <header className="title-block no-print">
-      <div className="title-cell title-name">
-        {home(<><Icon name="peg" />{'Yardfall'}</>)}
-        {me ? <span className="faint">{me.company.name}</span> : null}
-      </div>
-      {nav ?? <div className="title-cell title-nav" />}
-      <div className="title-cell title-reader">
-        <button type="button" className="title-person" popoverTarget="reader" aria-label={name === '' ? undefined : t('ui.readingOf', { name })}>
-          {name === '' ? t('ui.reading') : name}
-        </button>
-        <div id="reader" popover="auto" className="title-panel">
-          <ReaderSwitches />
-          {me ? <SignOut /> : null}
-        </div>
-      </div>
-    </header>
-  );
+  return <TitleFrame home={home} nav={nav} name={me?.name ?? ''} company={me ? <span className="faint">{me.company.name}</span> : null}>{me ? <SignOut /> : null}</TitleFrame>;
 }

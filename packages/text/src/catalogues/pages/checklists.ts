@@ -30,6 +30,7 @@ export const checklistPages = catalogue({
   'checklists.alsoShows': { en: 'The photo also shows: {what:text}', es: 'La foto también muestra: {what:text}' },
   'checklists.fromShots': { en: 'Record the fall of your shots', es: 'Registrar la caída de sus lecturas' },
   'checklists.recordText': { en: 'Write it down', es: 'Anotarlo' },
+  'checklists.signByName': { en: 'I cannot draw here; my written name is my signature', es: 'No puedo dibujar aquí; mi nombre escrito es mi firma' },
   'checklists.draw': { en: 'Sign here with a finger', es: 'Firme aquí con el dedo' },
   'checklists.drawAgain': { en: 'Draw again', es: 'Firmar otra vez' },
   'checklists.drawnBy': { en: 'Signature of {name:text}', es: 'Firma de {name:text}' },

@@ -23,6 +23,7 @@ export const photoPages = catalogue({
   'photos.mark.arrow': { en: 'Arrow', es: 'Flecha' },
   'photos.mark.line': { en: 'Line', es: 'Línea' },
   'photos.mark.text': { en: 'Words', es: 'Palabras' },
+  'photos.markThis': { en: 'Draw over {name:text}', es: 'Dibujar encima de {name:text}' },
   'photos.markWords': { en: 'The words', es: 'Las palabras' },
   'photos.markWordsHint': { en: 'Write them, then touch the place in the photo', es: 'Escríbalas y toque el lugar en la foto' },
   'photos.markBack': { en: 'Take the last mark back', es: 'Quitar la última marca' },

@@ -18,7 +18,10 @@ export function useItemRecord(list: ChecklistView, view: ItemView) {
     const onSuccess = async ({ id, takenAt }: KeptPhoto) => {
       for (const one of [view, ...also]) await recordOf(one, { kind: 'photo', photoId: id, takenAt });
     };
-    photos.mutate({ file, itemKey: key, part, note: '', forCustomer: [view, ...also].some(({ item }) => item.holdPoint !== null) }, { onSuccess: (kept) => void onSuccess(kept).catch(() => undefined) });
+    photos.mutate({ file, itemKey: key, part, note: '', forCustomer: [view, ...also].some(({ item }) => item.holdPoint !== null) }, {
+      // What went wrong is told by `problem`; the photo itself is kept.
+      onSuccess: (kept) => void onSuccess(kept).catch(() => undefined),
+    });
   };
   return { record, addPhoto, busy: facts.isPending || photos.isPending, problem: facts.error ?? photos.error };
 }

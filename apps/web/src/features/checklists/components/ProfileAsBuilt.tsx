@@ -26,7 +26,7 @@ export function ProfileAsBuilt({ document, designed, built }: ProfileAsBuiltProp
           {now < 0 ? t('checklists.profile.over', { years, sill, over: -now, designed: before }) : t('checklists.profile.room', { years, sill, built: now, designed: before })}
         </p>
       ))}
-      <Drawing title={t('checklists.profile.picture')} height={() => 260} display={(size) => overlay({ before: document, after: built }, { ...size, scale: null })} table={null} />
+      <Drawing title={t('checklists.profile.picture')} height={() => 260} display={(size) => overlay({ before: document, after: built }, { ...size, scale: null, of: 'built' })} table={null} />
     </div>
   );
 }

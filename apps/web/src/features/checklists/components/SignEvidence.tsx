@@ -12,6 +12,7 @@ import { DrawnSignature, SignaturePad } from './SignaturePad.tsx';
 export function SignEvidence({ view, record, signer }: EvidenceProps & { readonly signer: Signer }) {
   const { t, say } = useText();
   const [drawn, setDrawn] = useState('');
+  const [byName, setByName] = useState(false);
   const signed = factsOf(view, 'signed').findLast((fact) => fact.signer === signer);
   const again = view.missing.some((mark) => mark === `signature:${signer}` || mark === 'signature:second');
   if (signed && !again) return <>{signed.drawn === undefined ? null : <DrawnSignature path={signed.drawn} name={signed.name} />}<p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{t('checklists.signedBy', { name: signed.name, signer: `checklists.signer.${signer}` })}</p></>;
@@ -27,9 +28,10 @@ export function SignEvidence({ view, record, signer }: EvidenceProps & { readonl
       <p className="notice-title">{t('checklists.signature', { signer: `checklists.signer.${signer}` })}</p>
       <TextField label={t('checklists.signName')} name="name" required maxLength={120} autoComplete="off" />
       {licensed ? <TextField label={t('checklists.signLicense')} name="licence" required maxLength={60} autoComplete="off" /> : null}
-      <SignaturePad path={drawn} onChange={setDrawn} />
+      {byName ? null : <SignaturePad path={drawn} onChange={setDrawn} />}
+      <CheckField label={t('checklists.signByName')} checked={byName} onChange={(event) => { setByName(event.target.checked); setDrawn(''); }} />
       <CheckField label={statement} required />
-      <Button type="submit" size="crew" wide disabled={record.busy || drawn === ''}>{t('checklists.sign')}</Button>
+      <Button type="submit" size="crew" wide disabled={record.busy || (drawn === '' && !byName)}>{t('checklists.sign')}</Button>
     </form>
   );
 }

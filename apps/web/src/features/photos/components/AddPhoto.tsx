@@ -15,30 +15,29 @@ import { MarkPad } from './MarkPad.tsx';
 interface Taken {
   readonly file: File;
   readonly look: Look | null;
+  readonly marks: readonly PhotoMark[];
 }
 
-/** Photos with a few words: what is seen, at which part, and whether the customer may see it. Several in a row share their words; a single one can be marked. */
+/** Photos with a few words: what is seen, at which part, and whether the customer may see it. Several in a row share their words; each has marks of its own. */
 export function AddPhoto({ jobId, onDone }: { readonly jobId: string; readonly onDone: () => void }) {
   const { t } = useText();
   const [taken, setTaken] = useState<readonly Taken[]>([]);
-  const [marks, setMarks] = useState<readonly PhotoMark[]>([]);
   const [part, setPart] = useState<string | null>(null);
   const keep = useKeepPhoto(jobId);
   const add = async (files: readonly File[]) => {
-    const looked = await Promise.all(files.map(async (file) => ({ file, look: await lookAt(file) })));
+    const looked = await Promise.all(files.map(async (file) => ({ file, look: await lookAt(file), marks: [] })));
     setTaken((now) => [...now, ...looked]);
   };
   const submit = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
     const about = { itemKey: null, part, note: field('note'), forCustomer: field('forCustomer') !== '' };
-    for (const [at, { file }] of taken.entries()) {
-      const kept = await keep.mutateAsync({ file, ...about, marks: taken.length === 1 ? marks : [] }).catch(() => null);
+    for (const [at, { file, marks }] of taken.entries()) {
+      const kept = await keep.mutateAsync({ file, ...about, marks }).catch(() => null); // `keep.error` says why
       if (kept === null) return setTaken(taken.slice(at)); // what was kept before is kept
     }
     onDone();
   };
-  const [only] = taken;
   return (
     <form className="stack measure crew-form" onSubmit={(event) => void submit(event)} aria-label={t('photos.addNote')}>
       <div className="row">
@@ -46,8 +45,9 @@ export function AddPhoto({ jobId, onDone }: { readonly jobId: string; readonly o
         <PhotoPick fromStore label={t('photos.store')} words={t('ui.phone.choosePhoto')} onPick={(file) => void add([file])} onPickAll={(files) => void add(files)} />
       </div>
       {taken.length === 0 ? null : <p role="status">{t('photos.chosen', { n: taken.length })}</p>}
-      {taken.map(({ file, look }, at) => <Doubts key={`${file.name}${String(at)}`} look={look} onDrop={() => setTaken(taken.filter((one) => one.file !== file))} />)}
-      {only?.look && taken.length === 1 ? <MarkPad file={only.file} width={only.look.width} height={only.look.height} marks={marks} onMarks={setMarks} /> : null}
+      {taken.map((one, at) => (
+        <OneTaken key={`${one.file.name}${String(at)}`} one={one} alone={taken.length === 1} onDrop={() => setTaken(taken.filter((other) => other !== one))} onMarks={(marks) => setTaken(taken.map((other) => (other === one ? { ...one, marks } : other)))} />
+      ))}
       <TextArea label={t('photos.note')} name="note" maxLength={1000} rows={2} optional />
       <PartSelect jobId={jobId} value={part} onChange={setPart} />
       <CheckField name="forCustomer" label={t('photos.forCustomer')} />
@@ -57,5 +57,25 @@ export function AddPhoto({ jobId, onDone }: { readonly jobId: string; readonly o
         <Button kind="text" onClick={onDone}>{t('ui.cancel')}</Button>
       </div>
     </form>
+  );
+}
+
+interface OneTakenProps {
+  readonly one: Taken;
+  readonly alone: boolean;
+  readonly onDrop: () => void;
+  readonly onMarks: (marks: readonly PhotoMark[]) => void;
+}
+
+/** A photo before it is kept: whether it should be looked at again, and what is drawn over it. */
+function OneTaken({ one: { file, look, marks }, alone, onDrop, onMarks }: OneTakenProps) {
+  const { t } = useText();
+  if (look === null) return null;
+  const pad = <MarkPad file={file} width={look.width} height={look.height} marks={marks} onMarks={onMarks} />;
+  return (
+    <>
+      <Doubts look={look} onDrop={onDrop} />
+      {alone ? pad : <details className="fold"><summary>{t('photos.markThis', { name: file.name })}</summary>{pad}</details>}
+    </>
   );
 }

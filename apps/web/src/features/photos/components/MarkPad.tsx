@@ -40,7 +40,10 @@ export function MarkPad({ file, width, height, marks, onMarks }: MarkPadProps) {
           event.currentTarget.setPointerCapture(event.pointerId);
           setStroke({ from: spot(event), to: spot(event) });
         }}
-        onPointerMove={(event) => setStroke((now) => (now === null ? null : { ...now, to: spot(event) }))}
+        onPointerMove={(event) => {
+          const to = spot(event); // the event is gone when the state is set
+          setStroke((now) => (now === null ? null : { ...now, to }));
+        }}
         onPointerUp={end} onPointerCancel={() => setStroke(null)}>
         {url === null ? null : <img src={url} alt={t('photos.toMark')} draggable={false} />}
         <MarksOver marks={drawn === null ? marks : [...marks, drawn]} width={width} height={height} />

@@ -2,6 +2,7 @@ import type { ErrorCode, Sending } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { TextArea } from '../../../components/Field.tsx';
+import { FilePick } from '../../../components/FilePick.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useProblemText } from '../../../hooks/useProblemText.ts';
@@ -49,14 +50,8 @@ function Choose({ page, sending }: { readonly page: Sending; readonly sending: S
   return (
     <section className="stack">
       <TextArea label={t('sending.line')} hint={t('sending.lineHint')} rows={2} maxLength={500} value={note} onChange={(event) => setNote(event.target.value)} optional />
-      <label className="file-pick button button-main button-crew">
-        <input type="file" accept={accepted} multiple disabled={busy} onChange={(event) => {
-          void choose([...(event.target.files ?? [])]);
-          event.target.value = '';
-        }} />
-        <span>{t(busy ? 'sending.keeping' : 'sending.choose')}</span>
-      </label>
-      <p className="faint">{t('sending.limits', { files: page.filesLeft, until: q('dateTime', page.expiresAt) })}</p>
+      <FilePick label={t('sending.files')} hint={t('sending.limits', { files: page.filesLeft, until: q('dateTime', page.expiresAt) })} words={t(busy ? 'sending.keeping' : 'sending.choose')}
+        size="crew" accept={accepted} disabled={busy} onPick={(file) => void choose([file])} onPickAll={(files) => void choose(files)} />
       {refused.map(({ name, why }) => <Notice key={name} severity="caution"><p>{t(`sending.not.${why}`, { name })}</p></Notice>)}
     </section>
   );
