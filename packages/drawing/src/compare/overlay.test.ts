@@ -34,7 +34,7 @@ describe('two revisions of a section', () => {
     const built = overlay({ before: ternHollow, after: later }, { ...size, of: 'built' });
     expect(built.items.filter(({ kind }) => kind === 'text')).toEqual([]);
     expect(list.items.filter(({ kind }) => kind === 'text').length).toBeGreaterThan(0);
-    expect(built.key.map(({ label: { code } }) => code)).toEqual(['drawing.key.asDesigned', 'drawing.key.asBuilt', 'drawing.key.both']);
+    expect((built.key ?? []).map(({ label: { code } }) => code)).toEqual(['drawing.key.asDesigned', 'drawing.key.asBuilt', 'drawing.key.both']);
     const drawn = (one: typeof list) => one.items.filter(({ kind }) => kind === 'line');
     expect(drawn(built)).toEqual(drawn(list));
   });
