@@ -23,6 +23,11 @@ describe('infiltration to design with', () => {
   it('has not settled with two readings, or when the last three differ by more than a tenth', () => {
     expect([hole(3, 3)?.settled, hole(3, 2.5, 2)?.settled, hole(9, 3, 3, 3)?.settled]).toEqual([false, false, true]);
   });
+  it('the last three may differ by a tenth of their mean, and no more', () => {
+    // With the same water on average in each interval the rate goes with the drop.
+    const settled = (...drops: readonly number[]) => designInfiltration(3 * INCH, drops.map((drop) => ({ interval: 1800, startDepth: (6 + drop / 2) * INCH, drop: drop * INCH })))?.settled;
+    expect([settled(1.9, 2, 2.1), settled(1.9, 2, 2.101), settled(2.12, 2, 1.88)]).toEqual([true, false, false]);
+  });
   it('is usable from half an inch to ten inches an hour, ends included', () => {
     // A wide shallow test: walls of no height would be the bottom alone. With r = 3 and h_mean = 1.5 in the share is 1/2.
     const at = (rate: number) => designInfiltration(3 * INCH, [{ interval: 3600, startDepth: 1.5 * INCH + (rate * 4 * INCH) / 2, drop: rate * 4 * INCH }]);
