@@ -24,7 +24,7 @@ export function sectionTable(document: DesignDocument, evaluation: Evaluation | 
   const texts = drawn.items.flatMap((item) => (item.kind === 'text' && item.part !== null ? [{ part: item.part, label: item.label }] : []));
   const rows = texts.map(({ part, label: what }) => [value('name', names.get(part) ?? part), what]);
   const waterTable = site.soil.seasonalHighWaterTable;
-  if (waterTable !== null) rows.push([label('drawing.value.none'), label('drawing.waterTable', { level: waterTable })]);
+  if (waterTable !== null) rows.push([label('drawing.value.ground'), label('drawing.waterTable', { level: waterTable })]);
   for (const { outlet, shortfall } of evaluation?.results.gravity ?? []) {
     const code = shortfall > 0 ? 'drawing.shortfall' : 'drawing.toSpare';
     if (!texts.some((text) => text.part === outlet && text.label.code === code)) {
@@ -38,7 +38,7 @@ export function sectionTable(document: DesignDocument, evaluation: Evaluation | 
 export function planTable({ site }: DesignDocument, measures: ReadonlyMap<string, number>): DrawingTable {
   const shapes = (site.plan?.shapes ?? []).map(({ id, name, kind }) => {
     const measure = measures.get(id) ?? 0;
-    return [value('name', name), kind === 'place' ? label('drawing.value.none') : kind === 'area' ? value('area', measure) : label('drawing.value.length', { value: measure })];
+    return [value('name', name), kind === 'place' ? label('drawing.value.place') : kind === 'area' ? value('area', measure) : label('drawing.value.length', { value: measure })];
   });
   const spots = site.spotLevels.filter(({ position }) => position !== null).map(({ name, level }) => [value('name', name), value('level', level)]);
   return { caption: label('drawing.table.plan'), columns: [label('drawing.table.part'), label('drawing.table.measure')], rows: [...shapes, ...spots] };

@@ -1,7 +1,7 @@
 export { catalogue, type Message } from './catalogue.ts';
 export { languages, unitSystems, localeOf, type Language, type Units } from './languages.ts';
 export { messages } from './messages.ts';
-export { render, isMessageCode, type MessageCode, type Params } from './render.ts';
+export { render, isMessageCode, messageOf, type MessageCode, type Params } from './render.ts';
 export { quantity, isQuantity, type QuantityKind, type NumericQuantity, type FormatOptions } from './format.ts';
 export { siQuantity } from './si.ts';
 export { isNumericQuantity } from './format.ts';

@@ -14,6 +14,12 @@ export function isMessageCode(code: string): code is MessageCode {
   return Object.hasOwn(table, code);
 }
 
+/** The entry that says a code: its own, or what stands for a problem of the engine; null for a code that nobody knows. */
+export function messageOf(code: string): MessageCode | null {
+  const problem = `problems.${code}`;
+  return isMessageCode(code) ? code : isMessageCode(problem) ? problem : null;
+}
+
 /** The sentence of a code with its SI parameters, in the reader's language and units. */
 export function render(
   language: Language,

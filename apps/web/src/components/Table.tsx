@@ -23,12 +23,14 @@ interface TableProps {
   readonly rows: readonly Row[];
   /** On a phone each row becomes a short list of its cells, with `labelled` each under the head of its column. */
   readonly stacks?: boolean | 'labelled';
+  /** Cells of words and figures: on a phone they break rather than run out of sight. */
+  readonly wraps?: boolean;
 }
 
-export function Table({ caption, captionUnseen = false, columns, rows, stacks = false }: TableProps) {
+export function Table({ caption, captionUnseen = false, columns, rows, stacks = false, wraps = false }: TableProps) {
   return (
     <div className="table-scroll" tabIndex={0}>
-      <table className={stacks ? `table table-stacks${stacks === 'labelled' ? ' table-labelled' : ''}` : 'table'}>
+      <table className={stacks ? `table table-stacks${stacks === 'labelled' ? ' table-labelled' : ''}` : `table${wraps ? ' table-wraps' : ''}`}>
         <caption className={captionUnseen ? 'unseen' : undefined}>{caption}</caption>
         <thead>
           <tr>

@@ -1,5 +1,5 @@
 import { identity, type BodyInput, type Me } from '@yardfall/contracts';
-import { isMessageCode, languages, quantity, render, unitSystems, type FormatOptions, type Language, type MessageCode, type Params, type QuantityKind, type Units } from '@yardfall/text';
+import { languages, messageOf, quantity, render, unitSystems, type FormatOptions, type Language, type MessageCode, type Params, type QuantityKind, type Units } from '@yardfall/text';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { createContext, use, useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
 import { call } from './api.ts';
@@ -93,7 +93,10 @@ export function textFor(language: Language, units: Units): Text {
     units,
     t,
     // A page that stayed open over a release may meet a code that it does not know yet.
-    say: (code, params, options) => (awaitWords(code, language) && isMessageCode(code) ? t(code, params, options) : t('ui.unknownText', { code })),
+    say: (code, params, options) => {
+      awaitWords(code, language);
+      return t(messageOf(code) ?? 'ui.unknownText', messageOf(code) === null ? { code } : params, options);
+    },
     q: (kind, value, options) => quantity(language, units, kind, value, options),
   };
 }

@@ -5,7 +5,7 @@ import { overlapArea } from './overlap.ts';
 /** Something on the plan that cannot be or needs a look, with the place where it is drawn. */
 export interface PlanCheck {
   readonly code:
-    | 'plan.crossesItself' | 'plan.wallsCross' | 'plan.throughHouse' | 'plan.inToleranceStrip' | 'plan.countedTwice' | 'plan.outsideLot' | 'plan.tiedToNothing';
+    | 'plan.crossesItself' | 'plan.wallsCross' | 'plan.throughHouse' | 'plan.crossesUtility' | 'plan.inToleranceStrip' | 'plan.countedTwice' | 'plan.outsideLot' | 'plan.tiedToNothing';
   readonly shapes: readonly string[];
   readonly place: Position;
   readonly params: Readonly<Record<string, string | number>>;
@@ -66,7 +66,7 @@ function inStrips({ site }: DesignDocument, shapes: readonly PlanShape[]): PlanC
     const tolerance = site.utilities.find(({ id }) => id === mark.of)?.tolerance ?? 0;
     const met = leastDistance(sides(run), sides(mark));
     if (met === null || met.distance > tolerance) return [];
-    return [{ code: 'plan.inToleranceStrip', shapes: [run.id, mark.id], place: met.place, params: { name: run.name, utility: mark.name, distance: met.distance, tolerance } }];
+    return [{ code: met.distance === 0 ? 'plan.crossesUtility' : 'plan.inToleranceStrip', shapes: [run.id, mark.id], place: met.place, params: { name: run.name, utility: mark.name, distance: met.distance, tolerance } }];
   }));
 }
 

@@ -36,8 +36,10 @@ export function planSheets(printed: PrintedPlan, context: SheetContext): Sheet[]
   if (document.site.plan === null && document.site.spotLevels.every(({ position }) => position === null)) return [];
   const surfaces = surfacesTable(document);
   const heading = { title: label('drawing.sheet.surfaces'), scales: [], notes: [] };
+  const found = checksTable(printed);
   return bind([
-    planLeaf(printed, context), ...(surfaces.rows.length === 0 ? [] : tableSheets(surfaces, [0.3, 0.2, 0.15, 0.15, 0.2], context, heading, 1)),
+    planLeaf(printed, context), ...(found.rows.length === 0 ? [] : tableSheets(found, [1], context, { ...heading, title: label('drawing.sheet.checks') }, 1)),
+    ...(surfaces.rows.length === 0 ? [] : tableSheets(surfaces, [0.3, 0.2, 0.15, 0.15, 0.2], context, heading, 1)),
     ...tableSheets(planTable(document, measures), [0.6, 0.4], context, { ...heading, title: label('drawing.table.plan') }),
   ], context);
 }
@@ -73,6 +75,12 @@ function atScale({ document, ground, figures, checks }: PrintedPlan, { paper, un
   const crowded = document.site.spotLevels.filter(({ position }) => position !== null).length > mostLettered;
   const items = display.items.filter((item) => !crowded || item.kind !== 'text' || item.part === null || item.label.code !== 'drawing.plan.level');
   return { scale, display: { ...display, items } };
+}
+
+/** What needs a look before anybody digs, in the order of the marks on the plan. */
+function checksTable({ checks }: PrintedPlan): DrawingTable {
+  const caption = label('drawing.sheet.checks');
+  return { caption, columns: [caption], rows: checks.map(({ code, params }) => [label(code, params)]) };
 }
 
 /** What drains where: one row a surface. */

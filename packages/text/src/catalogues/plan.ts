@@ -5,6 +5,10 @@ export const plan = catalogue({
   'plan.crossesItself': { en: '{name:text} crosses itself: move a corner.', es: '{name:text} se cruza a sí mismo: mueva una esquina.' },
   'plan.wallsCross': { en: '{one:text} and {other:text} cross. Water cannot pass a wall: end one at the other.', es: '{one:text} y {other:text} se cruzan. El agua no pasa por un muro: termine uno en el otro.' },
   'plan.throughHouse': { en: '{name:text} runs under {house:text}. A pipe does not go through a footing without an engineer: lead it around.', es: '{name:text} pasa debajo de {house:text}. Un tubo no atraviesa un cimiento sin un ingeniero: llévelo alrededor.' },
+  'plan.crossesUtility': {
+    en: '{name:text} crosses {utility:text}; its hand-dig strip is {tolerance:length} each side. Call for marks and expose the line by hand there, or move the run.',
+    es: '{name:text} cruza {utility:text}; su franja de excavación a mano es de {tolerance:length} a cada lado. Pida las marcas y descubra la línea a mano ahí, o mueva el tramo.',
+  },
   'plan.inToleranceStrip': {
     en: '{name:text} comes within {distance:length} of {utility:text}; its hand-dig strip is {tolerance:length} each side. Call for marks, dig by hand there, or move the run.',
     es: '{name:text} pasa a {distance:length} de {utility:text}; su franja de excavación a mano es de {tolerance:length} a cada lado. Pida las marcas, excave a mano ahí o mueva el tramo.',

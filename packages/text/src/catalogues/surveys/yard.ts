@@ -52,7 +52,7 @@ export const yardWords = catalogue({
   'surveys.yard.keys': { en: 'Rod reading', es: 'Lectura de la regla' },
   'surveys.yard.unit': { en: 'Rod in', es: 'Regla en' },
   'surveys.yard.unit.foot': { en: 'ft, tenths', es: 'pies, décimas' },
-  'surveys.yard.unit.inch': { en: 'ft and in', es: 'pies y pulg.' },
+  'surveys.yard.unit.inch': { en: 'ft and in', es: 'pies y in' },
   'surveys.yard.unit.metre': { en: 'm', es: 'm' },
   'surveys.yard.key.back': { en: 'Take back', es: 'Borrar' },
   'surveys.yard.key.point': { en: 'Decimal point', es: 'Punto decimal' },

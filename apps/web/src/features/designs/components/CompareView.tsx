@@ -51,9 +51,13 @@ interface DifferenceTableProps {
 export function DifferenceTable({ title, rows, after, heads: [before, now] }: DifferenceTableProps) {
   const text = useText();
   const { t } = text;
+  const lines = rows.map((row) => ({ key: `${row.id} ${row.path.join('.')}`, cells: { what: what(row, after, text), before: side(row, row.before, text), after: side(row, row.after, text) } }));
+  const read = lines.filter(({ cells }) => cells.before !== cells.after);
   return (
-    <Table stacks="labelled" caption={title} columns={[{ key: 'what', head: t('designs.compare.what') }, { key: 'before', head: before }, { key: 'after', head: now }]}
-      rows={rows.map((row) => ({ key: `${row.id} ${row.path.join('.')}`, cells: { what: what(row, after, text), before: side(row, row.before, text), after: side(row, row.after, text) } }))} />
+    <>
+      {read.length === 0 ? null : <Table stacks="labelled" caption={title} columns={[{ key: 'what', head: t('designs.compare.what') }, { key: 'before', head: before }, { key: 'after', head: now }]} rows={read} />}
+      {read.length === lines.length ? null : <p className="faint">{t('designs.compare.finer', { group: title, n: lines.length - read.length })}</p>}
+    </>
   );
 }
 

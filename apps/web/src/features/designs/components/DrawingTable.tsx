@@ -7,5 +7,5 @@ export function DrawingTable({ table }: { readonly table: Drawn }) {
   const { say } = useText();
   const columns = table.columns.map((head, at) => ({ key: String(at), head: say(head.code, head.params), figure: at > 0 }));
   const rows = table.rows.map((cells, at) => ({ key: String(at), cells: Object.fromEntries(cells.map((cell, column) => [String(column), say(cell.code, cell.params)])) }));
-  return <Table caption={say(table.caption.code, table.caption.params)} columns={columns} rows={rows} />;
+  return <Table wraps caption={say(table.caption.code, table.caption.params)} columns={columns} rows={rows} />;
 }

@@ -15,7 +15,7 @@ interface PlanChecksProps {
 export function PlanChecks({ document, edit, onShow }: PlanChecksProps) {
   const { t, q, say } = useText();
   const checks = planChecks(document);
-  const differing = planFigures(document).filter(({ drawn, stated }) => Math.abs(drawn - stated) > 1e-6 * Math.max(drawn, 1));
+  const differing = planFigures(document).filter(({ quantity, drawn, stated }) => q(quantity, drawn) !== q(quantity, stated));
   if (checks.length === 0 && differing.length === 0) return null;
   const nameOf = (id: string) => document.site.plan?.shapes.find((shape) => shape.id === id)?.name ?? id;
   return (
