@@ -3,12 +3,10 @@
 // --quick asks the quickest examples only, for who is writing them; the score is written when whole folders are asked of all examples.
 import { bundle, mutantsOf, testsOf } from './mutate/bundle.mjs';
 import { run } from './complaint.mjs';
+import { FOLDERS } from './mutate/folders.mjs';
 import { hunt } from './mutate/hunt.mjs';
 import { listedIn, loadEquivalents, summary, survivorLines, table, write } from './mutate/report.mjs';
 import { createSteps } from './steps.mjs';
-
-/** Folders whose numbers decide what is built. */
-const FOLDERS = ['levels', 'rain', 'record', 'runoff', 'gutter', 'inlet', 'channel', 'pipe', 'outlet', 'basin', 'pump', 'proof', 'surface', 'swale', 'underdrain', 'quantity', 'routing'];
 
 await run(async () => {
   const steps = createSteps();
