@@ -11,5 +11,6 @@ export { groupText, itemText, type ItemSentence } from './wordings.ts';
 export { profileValue, shotsRise } from './readings.ts';
 export { hazards, hazardsAt, type Hazard } from './cautions.ts';
 export { seenTogether } from './pictures.ts';
+export { isStopped, type Stop } from './stopped.ts';
 export { itemTemplate, itemTemplates } from './templates.ts';
 export { itemGroups, type ItemGroup, type ItemTemplate } from './types.ts';

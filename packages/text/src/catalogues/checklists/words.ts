@@ -92,6 +92,8 @@ export const words = catalogue({
   'checklists.reason.notBuildRevision': { en: 'Kept, not counted: the job is not released to dig', es: 'Guardado, sin contar: el trabajo no está liberado para cavar' },
   'checklists.reason.reopened': { en: 'To do again: the design of this step has changed', es: 'Por hacer otra vez: el diseño de este punto cambió' },
 
+  'checklists.stopped': { en: 'Stopped until answered: {kinds:text}', es: 'Parado hasta la respuesta: {kinds:text}' },
+  'checklists.stoppedUntil': { en: 'Leave this work until the estimator has answered. Making the place safe goes first.', es: 'Deje este trabajo hasta que responda el estimador. Primero deje seguro el lugar.' },
   'checklists.held': { en: 'After: {holdPoints:text}', es: 'Después de: {holdPoints:text}' },
   'checklists.heldUntil': { en: 'First this has to be proven', es: 'Primero hay que comprobar esto' },
   'checklists.handover': { en: 'Handover', es: 'Entrega' },

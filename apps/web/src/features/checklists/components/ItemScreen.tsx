@@ -1,4 +1,5 @@
 import { KeepProblem } from '../../../components/KeepProblem.tsx';
+import { Notice } from '../../../components/Notice.tsx';
 import { Saved } from '../../../components/Saved.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useItemRecord } from '../api/useItemRecord.ts';
@@ -13,7 +14,7 @@ import { ItemMark } from './ItemMark.tsx';
 import { NextControl } from './NextControl.tsx';
 import { OtherWays } from './OtherWays.tsx';
 import { Record } from './Record.tsx';
-import { StandingWords } from './Standing.tsx';
+import { StandingWords, stopWords } from './Standing.tsx';
 import { StartWork } from './StartWork.tsx';
 import { WhatGood } from './WhatGood.tsx';
 
@@ -24,7 +25,7 @@ interface ItemScreenProps {
 }
 
 export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
-  const { t } = useText();
+  const { t, say } = useText();
   const record = useItemRecord(list, view);
   const held = view.heldBy.length > 0 && !isSettled(view);
   const starts = view.asksBegin && !view.begun && !isSettled(view);
@@ -40,6 +41,7 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
       </p>
       <ItemCautions template={view.item.template} />
       <WhatGood item={view.item} />
+      {view.stops.length > 0 && !isSettled(view) ? <Notice severity="stop" title={t('checklists.stopped', { kinds: stopWords(say, view) })}><p>{t('checklists.stoppedUntil')}</p></Notice> : null}
       {held ? <Held list={list} view={view} onOpen={onOpen} /> : null}
       {held || starts ? <StartWork list={list} view={view} record={record} /> : <Evidence list={list} view={view} record={record} companions={companions} />}
       <KeepProblem problem={record.problem} />

@@ -1,6 +1,7 @@
 import type { Checklist, ChecklistItem, FieldFact } from '@yardfall/contracts';
 import { describe, expect, test } from 'vitest';
 import { asksPhoto, mayTick, seenOf, signersAsked, type FactBody } from './evidence.ts';
+import { standingOf } from './standing.ts';
 import { leftCount, nextOf, viewOf } from './view.ts';
 
 const uuid = (n: number) => `0195b5a0-0000-7000-8000-${String(n).padStart(12, '0')}`;
@@ -91,5 +92,20 @@ describe('what an item asks for', () => {
   test('the owner or estimator ticks what the owner signs for', () => {
     const requirement = { ...item('A1', 0, 0).requirement, signers: ['owner' as const] };
     expect([mayTick(requirement, ['crew']), mayTick(requirement, ['crew', 'owner']), mayTick(item('D4', 0, 2).requirement, ['crew'])]).toEqual([false, true, true]);
+  });
+});
+
+describe('a finding of the crew', () => {
+  const found = (kind: 'steel' | 'other', part: string | null) => viewOf(pour(), [], now, [{ kind, part }]);
+  test('stops the steps of its part and is told before the hold points', () => {
+    const view = found('other', 'P1');
+    expect(view.items.map((one) => standingOf(one, null))).toEqual(['stopped', 'stopped', 'stopped', 'stopped']);
+    // With everything stopped the first of the list is still named.
+    expect(nextOf(view)?.item.key).toBe('D4:P1');
+  });
+  test('at another part leaves them as they are', () => expect(found('other', 'P2').items.flatMap(({ stops }) => stops)).toEqual([]));
+  test('no longer marks what was built before', () => {
+    const view = viewOf(pour(), proof(), now, [{ kind: 'other', part: 'P1' }]);
+    expect(view.items.map((one) => standingOf(one, null))).toEqual(['proven', 'proven', 'proven', 'stopped']);
   });
 });

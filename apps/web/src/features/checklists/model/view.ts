@@ -1,5 +1,5 @@
 import {
-  foldItem, heldBy, holdPointRules, holdPointsNow, mayDigAt, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type StoredFact,
+  foldItem, heldBy, holdPointRules, holdPointsNow, isStopped, mayDigAt, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type Stop, type StoredFact,
 } from '@yardfall/contracts';
 
 export interface ItemView {
@@ -7,6 +7,8 @@ export interface ItemView {
   readonly state: ItemState;
   readonly missing: readonly string[];
   readonly heldBy: ChecklistItem['heldBy'];
+  /** What was found and waits for an answer, with the work of this step stopped until then. */
+  readonly stops: readonly Stop[];
   /** Facts that count: kept ones of the office, then those that wait on this phone. */
   readonly facts: readonly FieldFact[];
   readonly waiting: readonly FieldFact[];
@@ -25,7 +27,7 @@ export interface ChecklistView {
 }
 
 /** The checklist as the office knows it, with what this phone recorded since: the same fold runs on both sides, and both look at the clock. */
-export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number): ChecklistView {
+export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number, found: readonly Stop[] = []): ChecklistView {
   // A phone alone never turns "do not dig" into "may dig": it goes by the spans that the office gave it.
   const moment: Moment = { at: now, mayDig: mayDigAt(spansOf(checklist), now) };
   const folded = checklist.items.map((item) => fold(item, waiting));
@@ -34,7 +36,7 @@ export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now:
     item: one.item, state: one.inState.state, missing: one.missing, facts: one.facts, waiting: one.pending, begun: one.begun,
     heldBy: heldBy(states, one.item.key, one.begun ? { ...moment, at: null } : moment).map(({ holdPoint, items: by }) => ({ holdPoint, items: [...by] })),
     notCounted: one.item.facts.filter(({ verdict }) => verdict !== 'kept'),
-    asksBegin: asksBegin(checklist, one.item),
+    asksBegin: asksBegin(checklist, one.item), stops: found.filter((stop) => isStopped(stop, one.item)),
   }));
   const holdPoints = holdPointsNow(states, moment).map(({ id, part, open, waived, items: by, guards }) => ({ id, part, open, waived, items: [...by], guards: [...guards] }));
   return { jobId: checklist.jobId, revisionId: checklist.revisionId, items, holdPoints };
@@ -75,10 +77,10 @@ export function isSettled({ state }: Pick<ItemView, 'state'>): boolean {
   return settled.includes(state);
 }
 
-/** The next thing to do in the order of the work; when all that is left is held, the first of those. */
+/** The next thing to do in the order of the work; when all that is left is held or stopped, the first of those. */
 export function nextOf({ items }: ChecklistView, except: string | null = null): ItemView | null {
   const left = items.filter((view) => !isSettled(view) && view.item.key !== except);
-  return left.find((view) => view.heldBy.length === 0) ?? left[0] ?? null;
+  return left.find((view) => view.heldBy.length === 0 && view.stops.length === 0) ?? left[0] ?? null;
 }
 
 /** Steps that are not settled yet. */
