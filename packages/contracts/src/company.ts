@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { finite, Id, Language, text, TimeZone } from './common.ts';
+import { CompanyChecklist, WantedChecklist } from './checklist/ownRules.ts';
 import { endpoint } from './endpoint.ts';
 import { StateCode } from './identity.ts';
 
@@ -20,13 +21,15 @@ export const CompanySettings = z
     customerLinkDays: z.number().int().min(1).max(730),
     warrantyMonths: z.number().int().min(0).max(240),
     limits: z.array(CompanyLimit).max(100),
+    /** How the company does the steps of the work; in force for what is released from then on. */
+    checklist: CompanyChecklist,
   })
   .meta({ id: 'CompanySettings' });
 export type CompanySettings = z.infer<typeof CompanySettings>;
 
 /** Ours, each a setting: 24 in hand-dig strip, two years of warranty. */
 export const defaultSettings: CompanySettings = {
-  handDigTolerance: 0.6096, invitationDays: 7, customerLinkDays: 365, warrantyMonths: 24, limits: [],
+  handDigTolerance: 0.6096, invitationDays: 7, customerLinkDays: 365, warrantyMonths: 24, limits: [], checklist: { changes: [], own: [] },
 };
 
 export const Company = z
@@ -48,10 +51,12 @@ export const company = {
     params: null, query: null,
     body: z.strictObject({
       name: text(120, 1).optional(), language: Language.optional(), timeZone: TimeZone.optional(), state: StateCode.optional(),
-      responsibleName: text(120).optional(), phone: text(40).optional(), settings: CompanySettings.omit({ limits: true }).optional(),
+      responsibleName: text(120).optional(), phone: text(40).optional(), settings: CompanySettings.omit({ limits: true, checklist: true }).optional(),
       /** The whole list; one that is as it was keeps who set it and when. */
       limits: z.array(WantedLimit).max(100).optional(),
+      /** All rules of the checklist; a change that is as it was keeps who made it and when. */
+      checklist: WantedChecklist.optional(),
     }),
-    response: Company, concurrency: 'ifMatch', errors: ['conflict.stale', 'conflict.preconditionRequired', 'document.invalid'],
+    response: Company, concurrency: 'ifMatch', errors: ['conflict.stale', 'conflict.preconditionRequired', 'document.invalid', 'checklist.rule'],
   }),
 };

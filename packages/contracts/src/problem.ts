@@ -38,6 +38,7 @@ export const errorCodes = {
   'release.held': 409,
   'locate.unknownRule': 409,
   'checklist.held': 409,
+  'checklist.rule': 422,
   'checklist.evidenceMissing': 409,
   'checklist.notBuildRevision': 409,
   'photo.notAnImage': 422,

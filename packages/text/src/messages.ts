@@ -51,6 +51,7 @@ import { document } from './catalogues/document.ts';
 import { audit } from './catalogues/audit.ts';
 import { decisions } from './catalogues/decisions.ts';
 import { limits } from './catalogues/limits.ts';
+import { steps } from './catalogues/steps.ts';
 import { studies } from './catalogues/studies.ts';
 import { library } from './catalogues/library.ts';
 
@@ -102,6 +103,7 @@ export const catalogues = {
   audit,
   decisions,
   limits,
+  steps,
   studies,
   library,
 };
@@ -138,6 +140,7 @@ export const messages = {
   ...audit,
   ...decisions,
   ...limits,
+  ...steps,
   ...studies,
   ...library,
 };

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { buildChecklist, type BuiltItem } from '@yardfall/contracts';
+import { buildChecklist, type BuiltItem, templatesOf } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
 import { ChecklistBuilder } from '../common/checklistBuilder.ts';
@@ -7,6 +7,7 @@ import type { Tx } from '../common/database.ts';
 import { found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
 import { newId } from '../common/ids.ts';
+import { readSettings } from '../company/company.rules.ts';
 import type { ChecklistItem } from '../generated/prisma/client.ts';
 import { holdForMarks } from '../locates/tickets.ts';
 import { buildRevisionOf } from './build.ts';
@@ -18,7 +19,8 @@ export class ChecklistBuilderService extends ChecklistBuilder {
   async rebuildFor(tx: Tx, actor: Actor, jobId: string): Promise<void> {
     const job = found(await tx.job.findUnique({ where: { companyId_id: { companyId: actor.companyId, id: jobId } } }));
     const revision = await buildRevisionOf(tx, actor, job);
-    const built = await buildChecklist(revision.document);
+    const company = found(await tx.company.findUnique({ where: { id: actor.companyId }, select: { settings: true } }));
+    const built = await buildChecklist(revision.document, templatesOf(readSettings(company.settings).checklist));
     const before = new Map((await tx.checklistItem.findMany({ where: { companyId: actor.companyId, jobId } })).map((row) => [row.key, row]));
     for (const item of built) await this.write(tx, actor, jobId, revision.id, item, before.get(item.key));
     const retired = await tx.checklistItem.updateMany({

@@ -1,5 +1,5 @@
 import type { DesignDocument } from '@yardfall/calc';
-import { type Checklist, type ChecklistItem, heldBy, holdPointsNow, type ItemInState, itemTemplate, type Moment } from '@yardfall/contracts';
+import { type Checklist, type ChecklistItem, heldBy, holdPointsNow, groupOf, type ItemInState, type Moment } from '@yardfall/contracts';
 import type { LiveChecklist, LiveItem } from './live.ts';
 
 export interface Shown {
@@ -23,7 +23,7 @@ export function presentItem(live: LiveChecklist, item: LiveItem, states: readonl
   const { row, requirement, facts } = item;
   const { state, missing } = live.fold(item);
   return {
-    key: row.key, template: row.template, group: itemTemplate(row.template).group, part: row.part, partName: row.part === null ? null : (names.get(row.part) ?? row.part), position: row.position,
+    key: row.key, template: row.template, group: groupOf(row.template), part: row.part, partName: row.part === null ? null : (names.get(row.part) ?? row.part), position: row.position,
     holdPoint: row.holdPoint, requirement, requirementHash: row.requirementHash, state, missing: [...missing], reopenedReason: row.reopenedReason, facts,
     heldBy: heldBy(states, row.key, live.momentFor(row.key, moment)).map(({ holdPoint, items }) => ({ holdPoint, items: [...items] })),
   };

@@ -9,7 +9,7 @@ import { expectedVersion } from '../common/etag.ts';
 import { emit } from '../common/events.ts';
 import { refused } from '../evaluate/refused.ts';
 import { presentCompany } from './company.presenter.ts';
-import { readSettings, stampedLimits, writeSettings } from './company.rules.ts';
+import { readSettings, stampedChecklist, stampedLimits, writeSettings } from './company.rules.ts';
 
 export interface NewCompany {
   readonly id: string;
@@ -38,25 +38,28 @@ export class CompanyService {
   }
 
   update(actor: Actor, change: BodyOf<typeof api.update>): Promise<Company> {
-    const { settings, limits, ...fields } = change;
+    const { settings, limits, checklist, ...fields } = change;
     return this.database.write(actor, async (tx) => {
-      const data = { ...definedOf(fields), ...(await this.changedSettings(tx, actor, { settings, limits })), version: { increment: 1 } };
+      const data = { ...definedOf(fields), ...(await this.changedSettings(tx, actor, { settings, limits, checklist })), version: { increment: 1 } };
       const { count } = await tx.company.updateMany({ where: { id: actor.companyId, version: expectedVersion(actor.request) }, data });
       if (count === 0) throw new DomainError('conflict.stale');
-      const set: Record<string, string> = limits === undefined ? {} : { limits: limits.map(({ limit, pass, fail }) => `${limit} ${String(pass)} ${String(fail)}`).join('; ') };
-      await audit(tx, actor, 'company.updated', { id: actor.companyId }, { fields: Object.keys(change).sort().join(','), ...set });
+      await audit(tx, actor, 'company.updated', { id: actor.companyId }, { fields: Object.keys(change).sort().join(','), ...settingsTold({ limits, checklist }) });
       await emit(tx, actor, 'company', null, actor.companyId);
       return presentCompany(await this.row(tx, actor));
     });
   }
 
-  private async changedSettings(tx: Tx, actor: Actor, { settings, limits }: Pick<BodyOf<typeof api.update>, 'settings' | 'limits'>) {
-    if (settings === undefined && limits === undefined) return {};
+  private async changedSettings(tx: Tx, actor: Actor, { settings, limits, checklist }: Asked) {
+    if (settings === undefined && limits === undefined && checklist === undefined) return {};
     const held = readSettings((await this.row(tx, actor)).settings);
-    if (limits === undefined) return { settings: writeSettings({ ...held, ...settings }) };
     const { name } = found(await tx.member.findUnique({ where: { companyId_id: { companyId: actor.companyId, id: actor.id } }, select: { name: true } }));
+    const at = actor.request.at.toISOString();
     try {
-      return { settings: writeSettings({ ...held, ...settings, limits: stampedLimits(limits, held.limits, name, actor.request.at.toISOString()) }) };
+      const set = {
+        ...(limits === undefined ? {} : { limits: stampedLimits(limits, held.limits, name, at) }),
+        ...(checklist === undefined ? {} : { checklist: stampedChecklist(checklist, held.checklist, name, at) }),
+      };
+      return { settings: writeSettings({ ...held, ...settings, ...set }) };
     } catch (error) {
       throw error instanceof DocumentError ? refused(error) : error;
     }
@@ -70,6 +73,16 @@ export class CompanyService {
   private async row(tx: Tx, actor: Actor) {
     return found(await tx.company.findUnique({ where: { id: actor.companyId } }));
   }
+}
+
+type Asked = Pick<BodyOf<typeof api.update>, 'settings' | 'limits' | 'checklist'>;
+
+/** What was set, for the trail. */
+function settingsTold({ limits, checklist }: Omit<Asked, 'settings'>): Record<string, string> {
+  return {
+    ...(limits === undefined ? {} : { limits: limits.map(({ limit, pass, fail }) => `${limit} ${String(pass)} ${String(fail)}`).join('; ') }),
+    ...(checklist === undefined ? {} : { steps: [...checklist.changes.map(({ item, leftOut, photos }) => `${item}${leftOut ? ' left out' : ''}${photos === null ? '' : ` ${String(photos)} photos`}`), ...checklist.own.map(({ id }) => id)].join('; ') }),
+  };
 }
 
 /** exactOptional: what was not sent is not touched. */

@@ -21,8 +21,9 @@ export interface BuiltItem {
   readonly requirementHash: string;
 }
 
-export async function buildChecklist(document: DesignDocument): Promise<readonly BuiltItem[]> {
-  const wanted = itemTemplates
+/** @param templates the steps as the company does them; the built-in ones where it has no rules of its own */
+export async function buildChecklist(document: DesignDocument, templates: readonly ItemTemplate[] = itemTemplates): Promise<readonly BuiltItem[]> {
+  const wanted = templates
     .filter((template) => template.applies.every((trait) => hasTrait(document, trait)))
     .flatMap((template) => subjectsOf(template, document).map((subject) => ({ template, subject })));
   return Promise.all(wanted.map(({ template, subject }, position) => build(template, subject, position)));

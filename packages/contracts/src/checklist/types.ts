@@ -61,7 +61,8 @@ export function item(given: Given): ItemTemplate {
   };
 }
 
-function groupOf(id: string): ItemGroup {
+/** The group that an item stands in: the letter before its number or its name. */
+export function groupOf(id: string): ItemGroup {
   const group = itemGroups.find((letter) => id.startsWith(letter));
   if (group === undefined) throw new RangeError(`item ${id} stands in no group`);
   return group;

@@ -9,9 +9,14 @@ export function firstOf(choices: Readonly<Record<string, readonly Trait[]>>) {
 
 export type ItemSentence = 'what' | 'acceptance' | 'photo' | 'whyCrew' | 'whyHome';
 
-/** Code of one of the item's sentences: the wording that was chosen for the design, `checklists.J4Grate.what`, or the one for all, `checklists.J4.what`. */
+/** Whether a step was thought up by the company; its words are in its parameters. */
+export const isOwn = (template: string): boolean => template.includes('.');
+
+/** Code of one of the item's sentences: the company's own words, the wording that was chosen for the design, `checklists.J4Grate.what`, or the one for all, `checklists.J4.what`. */
 export function itemText({ template, params }: Pick<Requirement, 'template' | 'params'>, sentence: ItemSentence): string {
-  return `checklists.${template}${typeof params.wording === 'string' ? params.wording : ''}.${sentence}`;
+  const own = params[`own${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`];
+  if (typeof own === 'string' && own !== '') return `checklists.own.${sentence}`;
+  return isOwn(template) ? `checklists.own.no.${sentence}` : `checklists.${template}${typeof params.wording === 'string' ? params.wording : ''}.${sentence}`;
 }
 
 const fewer: Readonly<Partial<Record<ItemGroup, readonly (readonly [items: readonly string[], name: string])[]>>> = {

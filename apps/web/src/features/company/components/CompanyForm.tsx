@@ -11,7 +11,7 @@ import { isNamed } from '../../../lib/issues.ts';
 import { useText } from '../../../lib/reader.tsx';
 import './CompanyForm.css';
 
-type Figures = Omit<CompanySettings, 'limits'>;
+type Figures = Omit<CompanySettings, 'limits' | 'checklist'>;
 type Draft = { readonly [K in keyof Figures]: number | null };
 
 /** Mounted anew for every version, so what is typed always belongs to the version that was seen. */
@@ -46,7 +46,7 @@ export function CompanyForm({ company, etag }: { readonly company: Company; read
   );
 }
 
-function figuresOf({ limits: _, ...figures }: CompanySettings): Figures {
+function figuresOf({ limits: _, checklist: _steps, ...figures }: CompanySettings): Figures {
   return figures;
 }
 

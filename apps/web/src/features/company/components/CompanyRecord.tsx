@@ -11,6 +11,7 @@ import { useText } from '../../../lib/reader.tsx';
 import { CompanyForm } from './CompanyForm.tsx';
 import { companyRows } from './companyRows.ts';
 import { Limits } from './Limits.tsx';
+import { Steps } from './Steps.tsx';
 
 /** Name, zone and the company's own limits: read by everybody, changed by an owner. */
 export function CompanyRecord() {
@@ -30,6 +31,7 @@ export function CompanyRecord() {
         )}
       </section>
       <Limits company={data.data} etag={data.etag} />
+      <Steps company={data.data} etag={data.etag} />
     </>
   );
 }

@@ -1,0 +1,102 @@
+import { z } from 'zod';
+import { Instant, text } from '../common.ts';
+import type { Trait } from './traits.ts';
+import { holdPointRules } from './guards.ts';
+import { itemTemplates } from './templates.ts';
+import { item, itemGroups, type ItemTemplate } from './types.ts';
+
+/** Which jobs a step of the company's own is for. */
+export const ownTraits = ['always', 'digging', 'concrete', 'channel', 'areaDrain', 'roofTieIn', 'gravityPipe', 'pump', 'emitter'] as const satisfies readonly Trait[];
+
+/** A built-in step as the company does it: other words for it, a sentence more, another number of photos, or not at all. */
+export const WantedChange = z
+  .strictObject({
+    item: text(8, 2), leftOut: z.boolean(), what: text(200), adds: text(400),
+    /** null leaves the built-in number. */
+    photos: z.number().int().min(0).max(12).nullable(),
+    why: text(500),
+  })
+  .meta({ id: 'WantedChange' });
+export type WantedChange = z.infer<typeof WantedChange>;
+
+/** A step of the company's own. Its id is the letter of its group and a name: `C.silt1`. */
+export const OwnStep = z
+  .strictObject({
+    id: z.string().regex(/^[A-J]\.[a-z0-9]{1,12}$/), applies: z.enum(ownTraits), what: text(200, 3), acceptance: text(400, 3), photo: text(300),
+    photos: z.number().int().min(0).max(12), whyCrew: text(400), whyHome: text(400),
+  })
+  .meta({ id: 'OwnStep' });
+export type OwnStep = z.infer<typeof OwnStep>;
+
+const stamp = { by: text(120), at: Instant };
+export const CompanyChecklist = z.strictObject({ changes: z.array(WantedChange.extend(stamp)).max(80), own: z.array(OwnStep).max(60) }).meta({ id: 'CompanyChecklist' });
+export type CompanyChecklist = z.infer<typeof CompanyChecklist>;
+/** As it is asked for: who and when are the office's to say. */
+export const WantedChecklist = z.strictObject({ changes: z.array(WantedChange).max(80), own: z.array(OwnStep).max(60) }).meta({ id: 'WantedChecklist' });
+export type WantedChecklist = z.infer<typeof WantedChecklist>;
+
+const proofs = new Set(holdPointRules.flatMap(({ items }) => items));
+const guarded = new Set(holdPointRules.flatMap(({ guards }) => guards));
+const byId = new Map(itemTemplates.map((template) => [template.id, template]));
+
+/** A step whose proof opens a hold point, or which waits for one, is never left out: with it the hold point would be gone. One job's exception is the owner's waiver. */
+export function mayLeaveOut(id: string): boolean {
+  return byId.has(id) && !proofs.has(id) && !guarded.has(id);
+}
+
+/** What the proof of a hold point is called is not the company's to change; a sentence may be added to it. */
+export function mayReword(id: string): boolean {
+  return byId.has(id) && !proofs.has(id);
+}
+
+/** Fewer photos than are built in, at the proof of a hold point: only an owner may, by name and with a reason. */
+export function isWeaker({ item: id, photos }: Pick<WantedChange, 'item' | 'photos'>): boolean {
+  return proofs.has(id) && photos !== null && photos < (byId.get(id)?.minPhotos ?? 0);
+}
+
+/** How short a reason for something weaker may be. */
+export const leastReason = 10;
+
+export type RuleFault = 'unknown' | 'twice' | 'leavesOutHoldPoint' | 'rewordsHoldPoint' | 'weakerWithoutReason';
+
+/** The first thing in a company's rules that cannot stand, with the step; null when all can. */
+export function ruleFault({ changes, own }: WantedChecklist): { readonly item: string; readonly fault: RuleFault } | null {
+  for (const change of changes) {
+    const { item: id } = change;
+    if (!byId.has(id)) return { item: id, fault: 'unknown' };
+    if (change.leftOut && !mayLeaveOut(id)) return { item: id, fault: 'leavesOutHoldPoint' };
+    if (change.what !== '' && !mayReword(id)) return { item: id, fault: 'rewordsHoldPoint' };
+    if (isWeaker(change) && change.why.trim().length < leastReason) return { item: id, fault: 'weakerWithoutReason' };
+  }
+  const ids = [...changes.map(({ item: id }) => id), ...own.map(({ id }) => id)];
+  const twice = ids.find((id, at) => ids.indexOf(id) !== at);
+  return twice === undefined ? null : { item: twice, fault: 'twice' };
+}
+
+/** The steps as this company does them, in the order of the work; its own come last in their group. */
+export function templatesOf({ changes, own }: CompanyChecklist): readonly ItemTemplate[] {
+  const change = new Map(changes.map((one) => [one.item, one]));
+  const kept = itemTemplates.flatMap((template) => {
+    const asked = change.get(template.id);
+    return asked === undefined ? [template] : asked.leftOut && mayLeaveOut(template.id) ? [] : [changed(template, asked)];
+  });
+  const added = own.map(ownTemplate);
+  return itemGroups.flatMap((group) => [...kept, ...added].filter((template) => template.group === group));
+}
+
+function changed(template: ItemTemplate, change: CompanyChecklist['changes'][number]): ItemTemplate {
+  const { photos, what, adds, why, by } = change;
+  const minPhotos = photos ?? template.minPhotos;
+  const others = template.evidence.filter((kind) => kind !== 'photo');
+  return {
+    ...template, minPhotos, evidence: minPhotos === 0 ? others : template.evidence.includes('photo') ? template.evidence : [...others, 'photo'],
+    params: {
+      ...template.params, ...(what !== '' && mayReword(template.id) ? { ownWhat: what } : {}), ...(adds === '' ? {} : { ownAdds: adds }),
+      ...(isWeaker(change) ? { weaker: why, weakerBy: by, builtInPhotos: template.minPhotos } : {}),
+    },
+  };
+}
+
+function ownTemplate({ id, applies, what, acceptance, photo, photos, whyCrew, whyHome }: OwnStep): ItemTemplate {
+  return item({ id, applies: [applies], photos, params: { ownWhat: what, ownAcceptance: acceptance, ownPhoto: photo, ownWhyCrew: whyCrew, ownWhyHome: whyHome } });
+}
