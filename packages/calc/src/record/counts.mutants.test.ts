@@ -63,6 +63,15 @@ describe('an hour in five-minute blocks', () => {
     }
   });
 
+  it('puts what rounding leaves over where most rain falls: a dry five minutes stays dry', () => {
+    const burst = Float64Array.from([0, 0, 0, 0.1, 0.2, 0.3, 0.4, 0, 0, 0, 0, 0]);
+    for (let k = 1; k <= 100; k += 1) {
+      const made = blocks((into) => { sharedHour(k * 0.254, burst, into); });
+      expect(made.filter((depth) => depth !== 0)).toHaveLength(4);
+      [0.1, 0.2, 0.3].forEach((share, i) => { expect(made[3 + i]).toBe(k * 0.254 * share); });
+    }
+  });
+
   const table = (returnPeriods: readonly number[], five: readonly number[], hour: readonly number[]): RainTable =>
     ({ ...site.rain.table, durations: [300, 3600], returnPeriods, depths: [five, hour] });
   it('by the rain table at two years, or at the end of a table without them', () => {
@@ -72,6 +81,8 @@ describe('an hour in five-minute blocks', () => {
     expect(largest(table([0.5, 1], [8, 10], [20, 20]))).toBeCloseTo(0.5, 12);
     expect(largest(table([2, 5], [0.2, 0.3], [0.5, 0.6]))).toBeCloseTo(0.4, 12);
     expectProblems([[() => hourShares(table([1, 2], [0, 0], [0, 0])), 'rain.zeroDepth at rain/table/depths']]);
+    // Rounding leaves no more than a last bit of one over.
+    for (let k = 1; k <= 60; k += 1) expect(Math.abs(hourShares(table([2, 5], [k / 300, k], [1, 2 * k])).reduce((sum, share) => sum + share, 0) - 1)).toBeLessThan(2.3e-16);
   });
 
   it('the wet steps of a part: neighbors of an hour, its own five minutes, no dry ones', () => {
@@ -131,6 +142,7 @@ describe('chances of counts', () => {
     // No event in the record: 1 - 0.025 of all means above -ln 0.025 would have shown one.
     expect(poissonLimits(0)).toEqual({ lower: 0, upper: expect.closeTo(-Math.log(0.025), 9) });
     expectProblems([[() => poissonLimits(1, 0), 'record.confidence at confidence'], [() => poissonLimits(1_000_001), 'record.count at count']]);
+    expect(poissonLimits(0, 0.9999).upper).toBeCloseTo(-Math.log(0.00005), 8);
     // Large counts are nearly normal: n + (z^2 + 2)/3 + z sqrt(n), from memory; z = 1.96.
     const { lower, upper } = poissonLimits(1_000_000);
     expect([Math.abs(upper - 1_001_963) < 2, Math.abs(lower - 998_041) < 2]).toEqual([true, true]);

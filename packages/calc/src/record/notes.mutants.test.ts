@@ -29,7 +29,7 @@ describe('a network that one quick route carries', () => {
       withBasin({ units: [...basin!.units, { ...basin!.units[0]!, battery: true }] }), withBasin({ units: [...basin!.units, { ...basin!.units[0]!, startLevel: basin!.onLevel + 0.1 }] }),
       // A line that runs back and fills the basin over its on level; 1 m3 is far more than its working volume.
       withBasin({ lines: [{ ...basin!.lines[0]!, runBack: 1 }] }),
-      withBasin({ lines: [{ ...basin!.lines[0]!, well: 0 }] }), withBasin({ lines: [{ ...basin!.lines[0]!, returns: { pond: 0, share: 1 } }] }),
+      withBasin({ lines: [{ ...basin!.lines[0]!, well: 0 }] }), withBasin({ lines: [basin!.lines[0]!, { ...basin!.lines[0]!, well: 0 }] }), withBasin({ lines: [{ ...basin!.lines[0]!, returns: { pond: 0, share: 1 } }] }),
     ];
     expect(others.map(isOneSpot)).toEqual(others.map(() => false));
   });
@@ -71,6 +71,16 @@ describe('what is said with a record', () => {
       { code: 'record.flaggedSums', params: { count: 1 } }, { code: 'record.suspectedSums', params: { count: 2 } }, { code: 'record.rejected', params: { count: 2 } },
       { code: 'record.range', params: {} }, { code: 'record.clockHours', params: { share: expect.closeTo(0.13, 12) } }, { code: 'record.snow', params: {} },
       { code: 'record.counted', params: { hours: 6 } }, { code: 'record.noReturnPeriod', params: { years: 9.9 } }, { code: 'record.notThisYard', params: {} },
+    ]);
+  });
+
+  it('one of each fault, and a count that is an estimate without a range', () => {
+    const one = quality({ years: [year(2001), year(2002)], completeYears: 1, accumulations: [{ ...span, depth: 1, kind: 'suspected' }], rejected: 1, observedYears: 9.946 });
+    const notes = recordNotes(draining, recordOf([0], 300), one, [answer({ withoutSystem: { ...count(4, 4), estimate: true } }), answer({ withoutSystem: { ...count(4, 6), estimate: false } })], null);
+    const sill = 'Patio slider track';
+    expect(notes.filter(({ code }) => !['record.gauge', 'record.distanceUnknown', 'record.span', 'record.counted', 'record.noReturnPeriod', 'record.notThisYard'].includes(code))).toEqual([
+      { code: 'record.withoutEstimate', params: { sill, count: 4, years: 9.9, lowerLimit: 3.6, upperLimit: 12.4 } }, { code: 'record.withoutRange', params: { sill, low: 4, high: 6, years: 9.9, lowerLimit: 3.6, upperLimit: 12.4 } },
+      { code: 'record.yearsLeftOut', params: { count: 1, of: 2 } }, { code: 'record.suspectedSums', params: { count: 1 } }, { code: 'record.rejected', params: { count: 1 } },
     ]);
   });
 

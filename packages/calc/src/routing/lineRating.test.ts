@@ -1,18 +1,28 @@
 import { describe, expect, test } from 'vitest';
-import type { CheckValve, Pump } from '../document/document.ts';
-import { changed, demoSite } from '../testing/sites.ts';
+import type { Basin, CheckValve, Pump, WeepHole } from '../document/document.ts';
+import { changed, demoSite, type Changeable } from '../testing/sites.ts';
 import { buildModel } from './buildModel.ts';
 import { weepHoleFlow } from '../pump/weepHole.ts';
 import { once, powerOfTwo } from './lineRating.ts';
 import type { LineStore } from './model.ts';
 
-/** The demo yard's line (1.5 in) with pumps of straight curves, each behind a valve of its own; no weep holes. */
-function lineWith(pumps: readonly { readonly shutOff: number; readonly most: number; readonly valve: number | null }[]): LineStore {
+interface Straight {
+  readonly shutOff: number;
+  readonly most: number;
+  readonly valve: number | null;
+  /** Diameter of its weep hole [m]. */
+  readonly weep?: number;
+}
+
+/** The demo yard's line (1.5 in) with pumps of straight curves, each behind a valve of its own; no weep holes but those that are asked for. */
+function lineWith(pumps: readonly Straight[]): LineStore {
   const document = changed(demoSite('tern-hollow'), (copy) => {
     const pump = copy.system.parts.find(({ kind }) => kind === 'pump') as Pump;
     const valve = copy.system.parts.find(({ kind }) => kind === 'checkValve') as CheckValve;
+    const hole = copy.system.parts.find(({ kind }) => kind === 'weepHole') as WeepHole;
     copy.system.parts = copy.system.parts.filter(({ kind }) => kind !== 'pump' && kind !== 'checkValve' && kind !== 'weepHole');
-    pumps.forEach(({ shutOff, most, valve: length }, k) => {
+    pumps.forEach(({ shutOff, most, valve: length, weep }, k) => {
+      if (weep !== undefined) copy.system.parts.push({ ...hole, id: `W${k}`, pump: `M${k}`, diameter: weep });
       copy.system.parts.push({ ...pump, id: `M${k}`, drainsTo: `V${k}`, role: 'duty', curve: [{ flow: 0, head: shutOff }, { flow: most, head: 0 }] });
       copy.system.parts.push({ ...valve, id: `V${k}`, present: length !== null, equivalentLength: length ?? 0 });
     });
@@ -153,5 +163,57 @@ describe('pumps side by side on one line', () => {
     // Where the line asks for more than its shut-off head a pump stands behind its valve.
     const behind = lineWith([{ shutOff: 6, most: 0.003, valve: null }, dead]);
     expect(behind.flow(3).flow(top)).toBeCloseTo(behind.flow(1).flow(top), 6);
+  });
+
+  test('begin to give just under their shut-off head, one by itself and two of a kind', () => {
+    const { bottom, top } = lineWith([strong]).flow(1);
+    // A head of the rating, two fifths of a hundred-and-sixtieth of the curve under the shut-off head.
+    const lift = bottom + (80 * (top - bottom)) / 96;
+    const weak = { shutOff: lift / (1 - 0.4 / 160), most: 0.0004, valve: 0 };
+    expect(lineWith([weak]).flow(1).flow(lift) / byHand([weak], lift)).toBeCloseTo(1, 2);
+    expect(lineWith([weak, weak]).flow(3).flow(lift) / byHand([weak, weak], lift)).toBeCloseTo(1, 2);
+  });
+
+  test('fill what a sag does not keep: half of the line in four parts', () => {
+    const halved = changed(demoSite('tern-hollow'), (copy) => {
+      Object.assign(copy.system.parts.find(({ kind }) => kind === 'checkValve')!, { present: false });
+      Object.assign(copy.system.parts.find(({ kind }) => kind === 'pump')!, { curve: [{ flow: 0, head: 6 }, { flow: 0.003, head: 0 }] });
+      Object.assign(copy.system.parts.find((part) => part.kind === 'outlet' && part.id === 'O1')!, { openingHead: 0 });
+      copy.system.parts = copy.system.parts.filter(({ kind }) => kind !== 'weepHole');
+      const basin = copy.system.parts.find((part): part is Changeable<Basin> => part.kind === 'basin')!;
+      Object.assign(copy.system.parts.find(({ kind }) => kind === 'dischargeLine')!, { lowestSag: 0.5 * (basin.offLevel + buildModel(demoSite('tern-hollow')).basins[0]!.lines[0]!.liftLevel) });
+    });
+    const filling = buildModel(halved).basins[0]!.lines[0]!;
+    expect(filling.runBack / filling.volume).toBeCloseTo(0.5, 9);
+    const at = (filled: number, lift: number): number => bisect((flow) => filled * (lift + line.length * slope(flow)) - 6 * (1 - flow / 0.003), 0, 0.003);
+    for (const lift of [0.3, 1.1]) {
+      const time = [9, 11, 13, 15].reduce((sum, sixteenths) => sum + 1 / at(sixteenths / 16, lift), 0);
+      expect(filling.filling(1).flow(lift) / (4 / time)).toBeCloseTo(1, 3);
+    }
+  });
+});
+
+describe('a pump that only takes room in the line', () => {
+  const strong = { shutOff: 6, most: 0.003, valve: 2 };
+  /** All that it gives goes back through its wide weep hole, but on its way it costs the others head. */
+  const idle = { shutOff: 6, most: 0.0004, valve: 2, weep: 0.012 };
+  const least = (line: LineStore, more: number, fewer: number): number => {
+    const { bottom, top } = line.flow(more);
+    return Array.from({ length: 97 }, (_, i) => bottom + (i * (top - bottom)) / 96).reduce((low, lift) => Math.min(low, line.flow(more).flow(lift) - line.flow(fewer).flow(lift)), Infinity);
+  };
+
+  test('stays behind its valve: two and four pumps give no less than they do without it', () => {
+    expect(least(lineWith([strong, idle]), 3, 1)).toBe(0);
+    expect(least(lineWith([idle, strong]), 3, 2)).toBe(0);
+    for (const place of [0, 1, 2, 3]) {
+      const four = lineWith([0, 1, 2, 3].map((k) => (k === place ? idle : strong)));
+      expect(least(four, 15, 15 - powerOfTwo(place))).toBeGreaterThanOrEqual(0);
+    }
+  });
+
+  test('of five pumps is noticed where it is the last, and nowhere else', () => {
+    const five = (place: number): LineStore => lineWith([0, 1, 2, 3, 4].map((k) => (k === place ? idle : strong)));
+    expect(least(five(4), 31, 15)).toBeGreaterThanOrEqual(0);
+    expect(least(five(3), 31, 23)).toBeLessThan(0);
   });
 });

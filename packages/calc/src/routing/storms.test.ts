@@ -128,6 +128,17 @@ describe('rain that runs off', () => {
   });
 });
 
+describe('blocks and steps are whole', () => {
+  it('to the nearest: of 10.47 blocks in a day ten, of 1.45 minutes one, and fifty thousand steps at most', () => {
+    const odd = changed(site, (copy) => { copy.rain.storm = { method: 'nrcsII', duration: DAY, block: DAY / 10.47 }; });
+    expect(designBlocks(odd, 25)).toHaveLength(10);
+    expect(runoffOfBlocks(site, 0, [1], 87).step).toBe(87);
+    // Three steps of 100 s in each block would be 50,001.
+    const long = runoffOfBlocks(site, 0, Array<number>(16_667).fill(0), 300, { instantaneous: true });
+    expect([long.steps, long.step]).toEqual([33_334, 150]);
+  });
+});
+
 describe('runoff of a large surface by the unit hydrograph', () => {
   const grid: RainGrid = { blocks: [5, 30, 10, 0, 0, 0, 0, 0], block: 600, perBlock: 10 };
   const field = (fields: Partial<Catchment> = {}): Catchment =>
