@@ -5,7 +5,7 @@ import { LocateClockService } from '../../apps/api/src/locates/locateClock.servi
 import { Worker } from '../../apps/api/src/common/worker.ts';
 import { key, makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
-import { acceptedOffer, call, get, newJob, post, releasedJob } from '../support/builders.ts';
+import { acceptedOffer, call, get, newJob, noPermitNeeded, post, releasedJob } from '../support/builders.ts';
 import { mayDig } from '../support/work.ts';
 
 let test: TestApp;
@@ -61,6 +61,7 @@ describe('the marks of a released job', () => {
     test.clock.set('2026-03-02T15:00:00Z');
     const { job, offer } = await acceptedOffer(test, ours);
     await mayDig(ours.estimator.agent, job.id);
+    await noPermitNeeded(ours.estimator.agent, job.id);
     await post(ours.owner.agent, `/jobs/${job.id}/release`, { offerId: offer.id }, 200);
     expect(await holds(job.id)).toEqual([]);
   }, 180_000);

@@ -3,7 +3,7 @@ import type { Job, Offer, Portal } from '@yardfall/contracts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { key, makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
-import { call, get, newJob, openLink, post, pricedRevision, sentOffer, type WithSheet } from '../support/builders.ts';
+import { call, get, newJob, noPermitNeeded, openLink, post, pricedRevision, sentOffer, type WithSheet } from '../support/builders.ts';
 
 let test: TestApp;
 let ours: TestCompany;
@@ -95,7 +95,7 @@ describe('acceptance', () => {
     const again = await accept(customer, offer).expect(409);
     expect(again.body.code).toBe('offer.notOpen');
     const seen = await get<Job>(ours.owner.agent, `/jobs/${job.id}`);
-    expect(seen.holds.map(({ code, waitsFor }) => [code, waitsFor])).toEqual([['jobs.hold.release', 'us']]);
+    expect(seen.holds.map(({ code, waitsFor }) => [code, waitsFor])).toEqual([['jobs.hold.release', 'us'], ['jobs.hold.permits', 'permit']]);
     const { rows } = await test.owner.query<{ accepted_name: string }>('SELECT accepted_name FROM offer WHERE id = $1', [offer.id]);
     expect(rows[0]?.accepted_name).not.toContain('Marisol');
     await expect(test.owner.query(`UPDATE offer SET price = 1 WHERE id = $1`, [offer.id])).rejects.toMatchObject({ code: 'YF001' });
@@ -117,6 +117,7 @@ describe('acceptance', () => {
 describe('the release', () => {
   it('is held with every reason until the offer is accepted', async () => {
     const { job, offer } = await sentOffer(test, ours);
+    await noPermitNeeded(ours.estimator.agent, job.id);
     const held = await ours.owner.agent.post(`/api/v1/jobs/${job.id}/release`).set(key()).send({ offerId: offer.id }).expect(409);
     expect(held.body).toMatchObject({ code: 'release.held', params: { reasons: 'jobs.held.offerNotAccepted' }, issues: [{ path: 'jobs.held.offerNotAccepted', message: 'The offer is not accepted.' }] });
     expect(await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).toMatchObject({ stage: 'offered', buildRevisionId: null });

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { type DesignDocument, quantityCodes } from '@yardfall/calc';
-import type { Job, NewJob, Offer, PriceSheet, Revision } from '@yardfall/contracts';
+import { type Job, type NewJob, type Offer, permitKinds, type Permits, type PriceSheet, type Revision } from '@yardfall/contracts';
 import supertest from 'supertest';
 import { memberActor } from '../../apps/api/src/common/actor.ts';
 import { Database } from '../../apps/api/src/common/database.ts';
@@ -124,9 +124,16 @@ export async function acceptedOffer(test: TestApp, company: TestCompany, documen
   return sent;
 }
 
+/** The offices were asked, and none of the approvals is needed. */
+export function noPermitNeeded(agent: Agent, jobId: string): Promise<Permits> {
+  const rest = { state: 'notNeeded', number: '', note: 'told at the counter', on: '2026-03-02', expiresOn: null, photoId: null };
+  return post<Permits>(agent, `/jobs/${jobId}/permits`, { answers: permitKinds.map((kind) => ({ kind, ...rest })) }, 200);
+}
+
 /** Accepted, released to dig, with the crew on it. */
 export async function releasedJob(test: TestApp, company: TestCompany, document?: DesignDocument): Promise<WithOffer> {
   const accepted = await acceptedOffer(test, company, document);
+  await noPermitNeeded(company.estimator.agent, accepted.job.id);
   const job = await post<Job>(company.owner.agent, `/jobs/${accepted.job.id}/release`, { offerId: accepted.offer.id }, 200);
   const assignments = [{ memberId: company.crew.id, role: 'crew' }, { memberId: company.estimator.id, role: 'estimator' }];
   await company.owner.agent.put(`/api/v1/jobs/${job.id}/assignments`).set(key()).send({ assignments }).expect(200);

@@ -2,13 +2,14 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { commissioningFlow } from '@yardfall/calc';
-import type { FoundReport, LibraryEntry, LibraryInput, LocateTicket, MemberRole, Photo, RainTableRow, Study, Survey } from '@yardfall/contracts';
+import type { FoundReport, LibraryEntry, LibraryInput, MemberRole, Photo, RainTableRow, Study, Survey } from '@yardfall/contracts';
 import { Worker } from '../../apps/api/src/common/worker.ts';
 import { ternHollowSurvey } from '../../apps/api/src/seed/sites/ternHollow.survey.ts';
 import { inRoot } from '../../tools/paths.mjs';
 import { key, makePerson, type Person } from './actors.ts';
-import { call as newCall, get, post, siteDocument } from './builders.ts';
+import { call as newCall, get, noPermitNeeded, post, siteDocument } from './builders.ts';
 import type { Call } from './calls.ts';
+import { locateSamples } from './locateSamples.ts';
 import { uploadSamples } from './uploadSamples.ts';
 import { picture, sendPhoto, sha256 } from './work.ts';
 import type { World } from './world.ts';
@@ -31,9 +32,6 @@ const survey = (world: World): Promise<Survey> =>
 const rainTable = (world: World): Promise<RainTableRow> =>
   world.once('rain table', () => post<RainTableRow>(world.office, `/jobs/${world.jobId}/rain-tables`, { name: randomUUID(), table: site.rain.table }, 201));
 const device = async ({ ours }: World): Promise<string> => (await post<{ id: string }>(ours.crew.agent, '/devices', { id: randomUUID(), name: 'Phone' }, 201)).id;
-const ticket = async ({ ours, jobId }: World): Promise<LocateTicket> => post(ours.crew.agent, `/jobs/${jobId}/locate-tickets`, {
-  number: randomUUID(), requestedAt: '2026-02-23T15:00:00Z', area: 'Back yard', utilities: ['Gas'],
-}, 201);
 const photo = (world: World): Promise<Photo> =>
   world.once('photo', async () => {
     const { body } = await sendPhoto(world.ours.crew.agent, world.jobId, await picture(), { forCustomer: true }).expect(201);
@@ -119,8 +117,10 @@ export const samples: Readonly<Record<string, Sample>> = {
   },
   'jobs.assign': async (world) => ({ params: { jobId: (await world.plainJob()).id }, body: { assignments: [{ memberId: world.ours.crew.id, role: 'crew' }] } }),
   'jobs.moveStage': async (world) => ({ params: { jobId: (await world.jobInIntake()).id }, body: { stage: 'visit', reason: '' } }),
+  'jobs.releaseCheck': ({ jobId, released }) => ({ params: { jobId }, query: { offerId: released.offer.id } }),
   'jobs.release': async (world) => {
     const { job, offer } = await world.accepted();
+    await noPermitNeeded(world.office, job.id);
     return { params: { jobId: job.id }, body: { offerId: offer.id } };
   },
   'jobs.referralLetter': async (world) => ({ params: { jobId: (await world.referredJob()).id } }),
@@ -229,10 +229,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   },
   'checklists.begin': ({ jobId }) => ({ params: { jobId, itemKey: 'B7' }, body: {} }),
   'checklists.waive': ({ jobId }) => ({ params: { jobId, itemKey: 'J4' }, body: { reason: 'agreed with the customer' } }),
-  'locates.list': ofJob,
-  'locates.create': ({ jobId }) => ({ params: { jobId }, body: { number: randomUUID(), requestedAt: '2026-02-23T15:00:00Z', area: 'Back yard', utilities: ['Gas'] } }),
-  'locates.answer': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { utility: 'Gas', answer: 'marked', note: '' } }),
-  'locates.close': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: {} }),
+  ...locateSamples,
   'found.list': ofJob,
   'found.report': ({ jobId }) => ({ params: { jobId }, body: { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] } }),
   'found.draft': (world) => world.jobApart().then(async (jobId) => ({ params: { jobId, reportId: (await report(world, jobId)).id }, body: {} })),

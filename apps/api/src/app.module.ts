@@ -16,6 +16,7 @@ import { LibraryModule } from './library/library.module.ts';
 import { LocatesModule } from './locates/locates.module.ts';
 import { NoticesModule } from './notices/notices.module.ts';
 import { OffersModule } from './offers/offers.module.ts';
+import { PermitsModule } from './permits/permits.module.ts';
 import { PhotosModule } from './photos/photos.module.ts';
 import { PortalModule } from './portal/portal.module.ts';
 import { PricesModule } from './prices/prices.module.ts';
@@ -44,7 +45,7 @@ class SurroundingsModule {
 /** Every feature of the service; a new one is added to this list. */
 const features = [
   ServiceModule, IdentityModule, CompanyModule, AuditModule, NoticesModule, EvaluateModule,
-  JobsModule, SurveysModule, RainModule, DesignsModule, LibraryModule, StudiesModule, PricesModule, OffersModule, PhotosModule, ChecklistsModule, LocatesModule, FoundModule, ProofModule, HandoverModule,
+  JobsModule, SurveysModule, RainModule, DesignsModule, LibraryModule, StudiesModule, PricesModule, OffersModule, PermitsModule, PhotosModule, ChecklistsModule, LocatesModule, FoundModule, ProofModule, HandoverModule,
   PortalModule, SendingModule,
 ];
 

@@ -40,6 +40,8 @@ export const permissions = {
   'prices.edit': office,
   'offers.read': office,
   'offers.send': office,
+  'permits.read': team,
+  'permits.edit': office,
   'locates.read': team,
   'locates.edit': team,
   'checklists.read': team,

@@ -124,6 +124,11 @@ export const jobs = {
     access: { permission: 'jobs.edit' }, status: 200, params: JobParams, query: null,
     body: z.strictObject({ stage: z.enum(['visit', 'design', 'referred', 'declined']), reason: text(500) }), response: Job, errors: ['notFound', 'conflict.state'],
   }),
+  releaseCheck: endpoint({
+    id: 'jobs.releaseCheck', method: 'GET', path: '/jobs/:jobId/release', summary: 'Everything that still keeps an offer from being released to dig, as codes with parameters',
+    access: { permission: 'offers.read' }, status: 200, params: JobParams, query: z.strictObject({ offerId: Id }), body: null,
+    response: z.object({ reasons: z.array(z.object({ code: z.string(), params: TextParams })) }), errors: ['notFound'],
+  }),
   release: endpoint({
     id: 'jobs.release', method: 'POST', path: '/jobs/:jobId/release', summary: "The owner's release to dig: with the accepted offer it sets the build revision",
     access: { permission: 'jobs.release' }, status: 200, params: JobParams, query: null, body: z.strictObject({ offerId: Id }), response: Job,

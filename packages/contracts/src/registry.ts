@@ -10,6 +10,7 @@ import { library } from './library.ts';
 import { locates } from './locates.ts';
 import { notices } from './notices.ts';
 import { offers } from './offers.ts';
+import { permits } from './permits.ts';
 import { photos } from './photos.ts';
 import { portal } from './portal.ts';
 import { prices } from './prices.ts';
@@ -24,7 +25,7 @@ import { uploads } from './uploads.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, checklists, locates, found, proof, handover,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, found, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

@@ -24,6 +24,8 @@ import { offers as offerPages } from './catalogues/offers.ts';
 import { offerText } from './catalogues/offers/text.ts';
 import { locates as locateWords } from './catalogues/locates.ts';
 import { locatePages } from './catalogues/pages/locates.ts';
+import { permits as permitWords } from './catalogues/permits.ts';
+import { permitPages } from './catalogues/pages/permits.ts';
 import { checklists } from './catalogues/checklists.ts';
 import { sending } from './catalogues/sending.ts';
 import { safety } from './catalogues/safety.ts';
@@ -61,6 +63,7 @@ const ui = { ...frame, ...phonePages, ...waitsPages, ...cautionPages };
 const designs = { ...designPages, ...designParts, ...designWords };
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
 const locates = { ...locateWords, ...locatePages };
+const permits = { ...permitWords, ...permitPages };
 const photos = { ...photoWords, ...photoPages };
 const found = { ...foundWords, ...foundPages };
 const proof = { ...proofWords, ...proofPages };
@@ -82,6 +85,7 @@ export const catalogues = {
   prices,
   offers,
   locates,
+  permits,
   checklists,
   photos,
   found,
@@ -119,6 +123,7 @@ export const messages = {
   ...prices,
   ...offers,
   ...locates,
+  ...permits,
   ...checklists,
   ...photos,
   ...found,

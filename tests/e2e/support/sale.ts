@@ -41,9 +41,18 @@ export async function acceptOffer(page: Page, link: string): Promise<void> {
   await expect(page.getByText(/Ilse Varga said yes/).first()).toBeVisible();
 }
 
-/** 6. The owner's release sets the build revision. */
+/** 6. The owner's release sets the build revision, once every approval is answered. */
 export async function release(page: Page): Promise<void> {
+  const permits = await part(page, 'Permits');
   const offer = await part(page, 'Offer');
+  await expect(offer.getByRole('button', { name: /^Release/ })).toBeDisabled();
+  await expect(offer.getByRole('link', { name: /^Electrical permit: not answered yet/ })).toHaveAttribute('href', '#permits');
+  await permits.getByRole('button', { name: 'Several are not needed' }).click();
+  const dialog = page.getByRole('dialog');
+  for (const kind of await dialog.getByRole('checkbox').all()) await kind.check();
+  await dialog.getByLabel('Why not, and who says so').fill('Told at the town counter.');
+  await dialog.getByRole('button', { name: 'Record them as not needed' }).click();
+  await expect(permits.getByText('Nothing here holds the release to dig')).toBeVisible();
   await offer.getByRole('button', { name: /^Release/ }).click();
   await expect(offer.getByText(/^Released/)).toBeVisible();
 }

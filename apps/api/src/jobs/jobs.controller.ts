@@ -48,6 +48,11 @@ export class JobsController {
     return this.jobs.moveStage(actor, params.jobId, body);
   }
 
+  @Route(api.releaseCheck)
+  releaseCheck(@Who() actor: Actor, @Input() { params, query }: InputOf<typeof api.releaseCheck>) {
+    return this.releases.check(actor, params.jobId, query.offerId);
+  }
+
   @Route(api.release)
   release(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.release>) {
     return this.releases.release(actor, params.jobId, body.offerId);

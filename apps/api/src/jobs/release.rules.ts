@@ -1,24 +1,15 @@
-import type { DesignDocument, Evaluation, OutletQuestions } from '@yardfall/calc';
+import type { DesignDocument, Evaluation } from '@yardfall/calc';
+import { type OutletQuestionId, outletQuestionIds, outletQuestions, type Permits } from '@yardfall/contracts';
+import { gapsOf, outletsOf } from './permits.rules.ts';
 
 export interface HeldReason {
-  readonly code: 'jobs.held.offerNotAccepted' | 'jobs.held.revisionNotIssued' | 'jobs.held.outletQuestion' | 'jobs.held.referred' | 'jobs.held.foundOpen';
+  readonly code: 'jobs.held.offerNotAccepted' | 'jobs.held.revisionNotIssued' | 'jobs.held.outletQuestion' | 'jobs.held.permit' | 'jobs.held.referred' | 'jobs.held.foundOpen';
   readonly params: Readonly<Record<string, string | number>>;
 }
 
-export const outletQuestions: Readonly<Record<keyof OutletQuestions, string>> = {
-  outletTypeNamed: 'O1', ownerKnown: 'O2', permissionHeld: 'O3', notSanitarySewer: 'O4', notOntoNeighbour: 'O5', associationAgrees: 'O6',
-  rightOfWayPermit: 'O7', noWetland: 'O8', clearOfSepticAndWell: 'O9', noEasementConflict: 'O10',
-};
-
-/** Outlet questions without an answer, as O1 to O10 with the outlet that they belong to. */
-export function openQuestions(document: DesignDocument): { outlet: string; question: string }[] {
-  return document.system.parts.flatMap((part) =>
-    part.kind !== 'outlet'
-      ? []
-      : (Object.keys(outletQuestions) as (keyof OutletQuestions)[])
-          .filter((key) => part.questions[key] === 'unknown')
-          .map((key) => ({ outlet: part.id, question: outletQuestions[key] })),
-  );
+/** Outlet questions that the design itself leaves without an answer, as O1 to O10 with the outlet that they belong to. */
+export function openQuestions(document: DesignDocument): { outlet: string; question: OutletQuestionId }[] {
+  return outletsOf(document).flatMap(({ id, questions }) => outletQuestionIds.filter((question) => questions[outletQuestions[question]] === 'unknown').map((question) => ({ outlet: id, question })));
 }
 
 export function isReferred(evaluation: Evaluation): boolean {
@@ -29,14 +20,14 @@ export function isReferred(evaluation: Evaluation): boolean {
 export function heldReasons(facts: {
   readonly offerAccepted: boolean;
   readonly revisionIssued: boolean;
-  readonly document: DesignDocument;
+  readonly permits: Pick<Permits, 'permits' | 'outlets'>;
   readonly evaluation: Evaluation | null;
   readonly openFoundReports: number;
 }): HeldReason[] {
   const reasons: HeldReason[] = [];
   if (!facts.offerAccepted) reasons.push({ code: 'jobs.held.offerNotAccepted', params: {} });
   if (!facts.revisionIssued || facts.evaluation === null) reasons.push({ code: 'jobs.held.revisionNotIssued', params: {} });
-  for (const { outlet, question } of openQuestions(facts.document)) reasons.push({ code: 'jobs.held.outletQuestion', params: { outlet, question } });
+  reasons.push(...gapsOf(facts.permits));
   if (facts.evaluation !== null && isReferred(facts.evaluation)) reasons.push({ code: 'jobs.held.referred', params: {} });
   if (facts.openFoundReports > 0) reasons.push({ code: 'jobs.held.foundOpen', params: { count: facts.openFoundReports } });
   return reasons;

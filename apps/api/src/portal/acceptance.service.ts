@@ -8,6 +8,7 @@ import { emit } from '../common/events.ts';
 import { CustomersService } from '../customers/customers.service.ts';
 import { clearHolds, setHold } from '../jobs/holds.ts';
 import { lockJob } from '../jobs/jobs.access.ts';
+import { holdForPermits } from '../jobs/permits.ts';
 import { advance } from '../jobs/stages.ts';
 import { placeOf, statusOf } from '../offers/offers.presenter.ts';
 import { jobOf, PortalService } from './portal.service.ts';
@@ -40,6 +41,7 @@ export class AcceptanceService {
       await advance(tx, actor, job, 'accepted');
       await clearHolds(tx, actor, jobId, ['jobs.hold.answer', 'jobs.hold.offer']);
       await setHold(tx, actor, jobId, { waitsFor: 'us', code: 'jobs.hold.release', params: { number: offer.number } });
+      await holdForPermits(tx, actor, await lockJob(tx, actor, jobId));
       await audit(tx, actor, 'offer.accepted', { jobId, id: offerId }, { number: offer.number, sha256, electronicRecords: true });
       await emit(tx, actor, 'offer', jobId, offerId);
       return this.portal.inside(tx, actor, names);

@@ -4,6 +4,7 @@ import { HandoverService } from '../handover/handover.service.ts';
 import { ReleaseService } from '../jobs/release.service.ts';
 import { LocatesService } from '../locates/locates.service.ts';
 import { ProofService } from '../proof/proof.service.ts';
+import { answerPermits } from './approvals.ts';
 import { act, type Cast } from './cast.ts';
 import { Fieldwork } from './fieldwork.ts';
 import { ternHollowAllowances } from './priceList.ts';
@@ -21,6 +22,7 @@ const notes = {
   'D1.lidHigh': 'Lid moved as far down the lawn as the lot allows.',
 };
 const message = 'Thank you for showing us the yard and the videos. Here is what we found and what we would build.';
+const asked = 'Asked at the demo town counter: not asked for on this job.';
 const area = 'Whole back yard from the patio to the east lot line and the easement swale, and the side yard to the street';
 
 /** The flagship: from the call to the handed-over system, every record of it. */
@@ -30,6 +32,7 @@ export async function tellTernHollow(cast: Cast): Promise<string> {
   const draft = await draw(cast, begun, 'Roof line and pump A', document, 34);
   const revision = await issue(cast, draft, notes, 33);
   const offerId = await sell(cast, begun.job, revision, { allowances: ternHollowAllowances, message, acceptedBy: 'Marisol Pruett' }, 32);
+  await answerPermits(cast, begun.job.id, { granted: { electrical: 'E-DEMO-2207', plumbing: 'P-DEMO-1140', association: 'Letter of the board', licence: 'Class of the demo company' }, otherwise: asked }, 30);
   const released = await cast.app.get(ReleaseService).release(act(cast, 'owner', 29), begun.job.id, offerId);
   await askForMarks(cast, begun.job.id, { number: 'NC-DEMO-0118', area }, 28);
   await build(cast, released, document);

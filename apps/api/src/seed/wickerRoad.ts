@@ -1,5 +1,6 @@
 import type { SurveyContent } from '@yardfall/contracts';
 import { ReleaseService } from '../jobs/release.service.ts';
+import { answerPermits } from './approvals.ts';
 import { act, type Cast } from './cast.ts';
 import { Fieldwork } from './fieldwork.ts';
 import { wickerRoadCall } from './sites/calls.ts';
@@ -30,6 +31,7 @@ export async function tellWickerRoad(cast: Cast): Promise<void> {
   const begun = await begin(cast, wickerRoadCall, survey, document, 24);
   const revision = await issue(cast, await draw(cast, begun, 'Roof lines and regrading', document, 22), notes, 21);
   const offerId = await sell(cast, begun.job, revision, { allowances: [], message, acceptedBy: 'Asta Lindqvist' }, 20);
+  await answerPermits(cast, begun.job.id, { granted: { grading: 'G-DEMO-0409', licence: 'Class of the demo company' }, otherwise: 'Asked at the demo town counter: not asked for on this job.' }, 17);
   const released = await cast.app.get(ReleaseService).release(act(cast, 'owner', 16), begun.job.id, offerId);
   await askForMarks(cast, begun.job.id, { number: 'NC-DEMO-0040', area: 'Back and side lawn within 60 ft of the house', clear: ['Sewer'] }, 15);
   if (released.buildRevisionId === null) throw new Error('the job was released without a build revision');

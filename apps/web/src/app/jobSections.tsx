@@ -8,7 +8,7 @@ export interface JobSectionProps {
   readonly etag: string | null;
 }
 
-export const jobHeadings = ['site', 'levels', 'rain', 'design', 'price', 'offer', 'locates', 'work', 'proof', 'handover', 'trail'] as const;
+export const jobHeadings = ['site', 'levels', 'rain', 'design', 'price', 'offer', 'permits', 'locates', 'work', 'proof', 'handover', 'trail'] as const;
 export type JobHeading = (typeof jobHeadings)[number];
 
 export interface JobSection {
@@ -35,6 +35,7 @@ export const jobSections: Partial<Record<JobHeading, JobSection>> = {
   price: { permission: 'prices.read', Body: lazy(() => import('../features/prices/index.ts').then((f) => ({ default: f.PriceSection }))) },
   offer: { permission: 'offers.read', Body: lazy(() => import('../features/offers/index.ts').then((f) => ({ default: f.OfferSection }))) },
   trail: { permission: 'audit.read', Body: lazy(() => import('../features/audit/index.ts').then((f) => ({ default: f.TrailSection }))) },
+  permits: { permission: 'permits.read', Body: lazy(() => import('../features/permits/index.ts').then((f) => ({ default: f.PermitsSection }))) },
   locates: { permission: 'locates.read', Body: lazy(() => import('../features/locates/index.ts').then((f) => ({ default: f.LocatesSection }))) },
   work: { permission: 'checklists.read', Body: lazy(() => import('./sections/WorkSection.tsx').then((f) => ({ default: f.WorkSection }))) },
   proof: { permission: 'proof.read', Body: lazy(() => import('../features/proof/index.ts').then((f) => ({ default: f.ProofSection }))) },

@@ -3,7 +3,7 @@ import type { JobHeading } from './jobSections.tsx';
 
 /** What a reader comes for while a job stands at a stage; the other parts of the record wait closed under their headings. */
 const current: Readonly<Record<JobStage, readonly JobHeading[]>> = {
-  intake: ['site'], visit: ['site', 'levels'], design: ['design'], pricing: ['price'], offered: ['offer'], accepted: ['offer'], released: ['locates', 'work'],
+  intake: ['site'], visit: ['site', 'levels'], design: ['design'], pricing: ['price'], offered: ['offer'], accepted: ['offer', 'permits'], released: ['locates', 'work'],
   installing: ['work'], proving: ['work', 'proof'], handedOver: ['handover'], referred: ['site'], declined: ['site'],
 };
 

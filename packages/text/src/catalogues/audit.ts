@@ -72,6 +72,8 @@ export const audit = catalogue({
   'audit.action.locate.created': { en: 'Put a locate ticket on record, {utilities:plural|# utility|# utilities}', es: 'Anotó un aviso de localización, {utilities:plural|# servicio|# servicios}' },
   'audit.action.locate.answered': { en: 'Recorded the answer of a utility', es: 'Anotó la respuesta de un servicio' },
   'audit.action.locate.closed': { en: 'Closed a locate ticket', es: 'Cerró un aviso de localización' },
+  'audit.action.permit.answered': { en: 'Said where {count:plural|# approval stands|# approvals stand}', es: 'Anotó cómo {count:plural|está # aprobación|están # aprobaciones}' },
+  'audit.action.permit.outletAnswered': { en: 'Answered {question:text} of an outlet', es: 'Respondió {question:text} de una salida' },
   'audit.action.checklist.built': { en: 'Checklist made: {items:plural|# item|# items}', es: 'Lista hecha: {items:plural|# punto|# puntos}' },
   'audit.action.checklist.recorded': { en: 'Recorded {facts:plural|# fact|# facts} on the checklist', es: 'Anotó {facts:plural|# hecho|# hechos} en la lista' },
   'audit.recordedPartly': { en: 'Recorded {facts:plural|# fact|# facts} on the checklist; {kept:plural|only # counts|only # count}', es: 'Anotó {facts:plural|# hecho|# hechos} en la lista; {kept:plural|solo # cuenta|solo # cuentan}' },

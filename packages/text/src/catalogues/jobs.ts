@@ -95,6 +95,7 @@ const frame = catalogue({
   'jobs.heading.design': { en: 'Design', es: 'Diseño' },
   'jobs.heading.price': { en: 'Price', es: 'Precio' },
   'jobs.heading.offer': { en: 'Offer', es: 'Oferta' },
+  'jobs.heading.permits': { en: 'Permits', es: 'Permisos' },
   'jobs.heading.locates': { en: 'Locates', es: 'Localizaciones' },
   'jobs.heading.work': { en: 'Work', es: 'Obra' },
   'jobs.heading.proof': { en: 'Proof', es: 'Prueba' },

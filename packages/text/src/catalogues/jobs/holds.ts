@@ -11,12 +11,14 @@ export const jobHolds = catalogue({
   'jobs.hold.offer': { en: 'Offer to send', es: 'Falta enviar la oferta' },
   'jobs.hold.answer': { en: 'Offer {number:count} waits for the customer until {validUntil:date}', es: 'La oferta {number:count} espera al cliente hasta el {validUntil:date}' },
   'jobs.hold.release': { en: 'Offer {number:count} is accepted: the owner releases it to dig', es: 'La oferta {number:count} está aceptada: falta el permiso de excavar del dueño' },
+  'jobs.hold.permits': { en: '{count:plural|# permit or approval is|# permits and approvals are} open: no release to dig', es: '{count:plural|# permiso o aprobación está abierto|# permisos y aprobaciones están abiertos}: no hay permiso de excavar' },
   'jobs.hold.referred': { en: 'An engineer is needed: the letter goes to the customer', es: 'Hace falta un ingeniero: la carta va al cliente' },
   'jobs.hold.locate': { en: 'Utility marks to request and wait for', es: 'Falta pedir y esperar las marcas de servicios' },
 
   'jobs.held.offerNotAccepted': { en: 'The offer is not accepted.', es: 'La oferta no está aceptada.' },
   'jobs.held.revisionNotIssued': { en: 'The design of the offer is not issued.', es: 'El diseño de la oferta no está emitido.' },
-  'jobs.held.outletQuestion': { en: 'An outlet question has no answer: {question:text}.', es: 'Falta responder una pregunta de la salida: {question:text}.' },
+  'jobs.held.outletQuestion': { en: '{outlet:text}, {question:text} "{asks:term}": {why:term}.', es: '{outlet:text}, {question:text} «{asks:term}»: {why:term}.' },
+  'jobs.held.permit': { en: '{permit:term}: {why:term}.', es: '{permit:term}: {why:term}.' },
   'jobs.held.referred': { en: 'The site goes to an engineer.', es: 'El sitio pasa a un ingeniero.' },
   'jobs.held.foundOpen': { en: 'Something that the crew found has no answer.', es: 'Algo que encontró la cuadrilla no tiene respuesta.' },
 });

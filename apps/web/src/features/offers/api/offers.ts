@@ -1,4 +1,4 @@
-import { jobs, offers, prices } from '@yardfall/contracts';
+import { jobs, offers, permits, prices } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useWrite } from '../../../hooks/useWrite.ts';
 import { read } from '../../../lib/query.ts';
@@ -23,6 +23,11 @@ export function useWithdrawOffer(onDone: () => void) {
   return useWrite(offers.withdraw, { refreshes: [offers.list, jobs.read, jobs.list], onDone });
 }
 
+/** Everything that still holds the release; not asked for once it is released. */
+export function useReleaseCheck(jobId: string, offerId: string, enabled: boolean) {
+  return useQuery({ ...read(jobs.releaseCheck, { params: { jobId }, query: { offerId } }), enabled });
+}
+
 export function useRelease() {
-  return useWrite(jobs.release, { refreshes: [jobs.read, jobs.list, offers.list] });
+  return useWrite(jobs.release, { refreshes: [jobs.read, jobs.list, jobs.releaseCheck, offers.list, permits.read] });
 }

@@ -1,28 +1,57 @@
-import type { Job, Offer } from '@yardfall/contracts';
+import { type Job, jobs, type Offer, type ResponseOf } from '@yardfall/contracts';
+import { useId } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { useRelease } from '../api/offers.ts';
+import { useRelease, useReleaseCheck } from '../api/offers.ts';
 
-/** The owner's release sets the build revision; what holds it is said reason by reason. */
+type Reason = ResponseOf<typeof jobs.releaseCheck>['reasons'][number];
+
+/** The part of the job page where each reason is answered. */
+const answeredAt: Readonly<Record<string, string>> = {
+  'jobs.held.outletQuestion': 'permits', 'jobs.held.permit': 'permits', 'jobs.held.revisionNotIssued': 'design', 'jobs.held.foundOpen': 'work', 'jobs.held.referred': 'site',
+};
+
+/** The owner's release sets the build revision; what holds it is said reason by reason before it is pressed. */
 export function Release({ job, offer }: { readonly job: Job; readonly offer: Offer }) {
   const { t } = useText();
   const { may } = useMe();
+  const held = useId();
   const { write, busy, problem } = useRelease();
-  if (job.releasedAt !== null && job.buildRevisionId === offer.revisionId) return <p>{t('offers.released', { at: job.releasedAt }, { timeZone: job.timeZone })}</p>;
-  if (!may('jobs.release')) return <p>{t('offers.ownerReleases')}</p>;
-  const reasons = problem instanceof ApiProblem && problem.code === 'release.held' ? problem.issues : [];
+  const isReleased = job.releasedAt !== null && job.buildRevisionId === offer.revisionId;
+  const { data, error } = useReleaseCheck(job.id, offer.id, !isReleased);
+  if (isReleased) return <p>{t('offers.released', { at: job.releasedAt ?? '' }, { timeZone: job.timeZone })}</p>;
+  const reasons = data?.data.reasons ?? [];
+  const late = problem instanceof ApiProblem && problem.code === 'release.held' ? problem.issues : [];
   return (
     <div className="stack">
       <p className="measure">{t('offers.releaseWhy')}</p>
-      {reasons.length > 0 ? (
-        <Notice severity="stop" title={t('offers.held')}>
-          <ul className="offer-held">{reasons.map(({ path, message }) => <li key={path + message}>{message}</li>)}</ul>
-        </Notice>
-      ) : <ProblemNotice problem={problem} />}
-      <div className="row"><Button kind="main" busy={busy} onClick={() => write({ params: { jobId: job.id }, body: { offerId: offer.id } })}>{t('offers.release')}</Button></div>
+      <div id={held}>
+        {reasons.length > 0 ? <HeldBy reasons={reasons} /> : null}
+        {reasons.length === 0 && late.length > 0 ? <Notice severity="stop" title={t('offers.held')}><ul className="offer-held">{late.map(({ path, message }) => <li key={path + message}>{message}</li>)}</ul></Notice> : null}
+      </div>
+      <ProblemNotice problem={error} />
+      {late.length > 0 ? null : <ProblemNotice problem={problem} />}
+      {may('jobs.release')
+        ? <div className="row"><Button kind="main" busy={busy} disabled={busy || data === undefined || reasons.length > 0} aria-describedby={held} onClick={() => write({ params: { jobId: job.id }, body: { offerId: offer.id } })}>{t('offers.release')}</Button></div>
+        : <p>{t('offers.ownerReleases')}</p>}
     </div>
+  );
+}
+
+function HeldBy({ reasons }: { readonly reasons: readonly Reason[] }) {
+  const { t, say } = useText();
+  return (
+    <Notice severity="caution" title={t('offers.held')}>
+      <ul className="offer-held">
+        {reasons.map(({ code, params }) => {
+          const part = answeredAt[code];
+          const words = say(code, params);
+          return <li key={code + JSON.stringify(params)}>{part === undefined ? words : <a href={`#${part}`}>{words}</a>}</li>;
+        })}
+      </ul>
+    </Notice>
   );
 }

@@ -1,0 +1,1 @@
+export { PermitsSection } from './components/PermitsSection.tsx';
