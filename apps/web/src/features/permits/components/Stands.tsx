@@ -15,14 +15,15 @@ interface StandsProps {
 export function Stands({ job, answer, gap, name }: StandsProps) {
   const { t } = useText();
   const zone = { timeZone: job.timeZone };
-  const facts = answer === null ? [] : [
+  const facts = answer === null ? [t('permits.state.unknown')] : [
+    t(`permits.state.${answer.state}`),
     answer.number === '' ? '' : t('permits.numberIs', { number: answer.number }),
     answer.on === null ? '' : t('permits.onIs', { on: answer.on }),
     answer.expiresOn === null ? '' : t('permits.expiresIs', { expiresOn: answer.expiresOn }),
   ].filter((text) => text !== '');
   return (
     <span>
-      {t(`permits.state.${answer?.state ?? 'unknown'}`)} {facts.join(', ')}
+      {facts.join(', ')}
       {answer === null || answer.note === '' ? null : <span className="permit-line">{answer.note}</span>}
       {answer === null ? null : <span className="faint permit-line">{t('locates.saidBy', { at: answer.at, by: answer.by }, zone)}</span>}
       {answer?.photoId ? <Photo jobId={job.id} photoId={answer.photoId} alt={t('permits.photoOf', { permit: name })} /> : null}
