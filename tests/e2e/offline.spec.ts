@@ -8,6 +8,7 @@ import { BadLink } from './support/badLink.ts';
 import { jpeg } from './support/crew.ts';
 import { part } from './support/office.ts';
 import { openBrowser, phone, type Person } from './support/people.ts';
+import { readyForTheYard } from './support/ready.ts';
 
 const sha256 = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('hex');
 
@@ -19,22 +20,6 @@ async function signInThrough(person: Person, link: BadLink): Promise<void> {
   await page.getByLabel('Password').fill(password ?? '');
   await page.getByRole('button', { name: 'Sign in' }).click();
   await expect(page.getByRole('heading', { level: 1 })).not.toHaveText('Sign in');
-}
-
-/** The worker holds the whole app, and the phone has what the day needs. */
-async function readyForTheYard(page: Page, jobId: string): Promise<void> {
-  await page.evaluate(async () => { await navigator.serviceWorker.ready; });
-  await expect.poll(() => page.evaluate((id) => new Promise<boolean>((resolve, reject) => {
-    const open = indexedDB.open('yardfall');
-    open.onerror = () => reject(open.error ?? new Error('no store'));
-    open.onsuccess = () => {
-      const keys = open.result.transaction('answers').objectStore('answers').getAllKeys();
-      keys.onsuccess = () => {
-        open.result.close();
-        resolve(['jobs.read', 'checklists.read', 'designs.read', 'surveyFacts.list'].every((what) => keys.result.some((key) => typeof key === 'string' && key.includes(what) && key.includes(id))));
-      };
-    };
-  }), jobId), { timeout: 60_000 }).toBe(true);
 }
 
 async function record(page: Page, bytes: Buffer, name: string): Promise<void> {

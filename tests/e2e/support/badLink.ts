@@ -1,9 +1,14 @@
 import { createServer, request as ask, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 
-type Fault = 'dropBefore' | 'dropAfter' | 'badGateway' | 'twice' | 'late' | 'none';
-/** What happens to one write after the other; the list is walked round. The office never sees `dropBefore` and `badGateway`; `dropAfter` loses only the answer. */
-const faults: readonly Fault[] = ['dropBefore', 'badGateway', 'dropAfter', 'twice', 'late', 'none', 'dropAfter', 'none'];
+export type Fault = 'dropBefore' | 'dropAfter' | 'badGateway' | 'twice' | 'late' | 'again' | 'none';
+/**
+ * What happens to one write after the other; the list is walked round. The office never sees `dropBefore` and `badGateway`; `dropAfter` loses only
+ * the answer; `again` brings the same write once more behind those that follow it.
+ */
+const usual: readonly Fault[] = ['dropBefore', 'badGateway', 'dropAfter', 'twice', 'late', 'none', 'dropAfter', 'none'];
+/** How long a write lies about before it comes a second time [ms]. */
+const strayFor = 2_500;
 
 /** A link as a yard has it, between the phone and the office: reading works, writes are dropped, answered by something else, doubled and overtaken. */
 export class BadLink {
@@ -12,7 +17,9 @@ export class BadLink {
   readonly happened = new Map<Fault, number>();
   private readonly server: Server;
   private writes = 0;
-  private bad = false;
+  private faults: readonly Fault[] = [];
+  private dead = false;
+  private readonly strays = new Set<Promise<unknown>>();
 
   private constructor(server: Server) {
     this.server = server;
@@ -27,27 +34,36 @@ export class BadLink {
     return made.link;
   }
 
-  turnBad(bad: boolean): void {
-    this.bad = bad;
+  turnBad(bad: boolean, faults = usual): void {
+    this.faults = bad ? faults : [];
+  }
+
+  /** Nothing passes, as in a yard without a mast. */
+  turnDead(dead: boolean): void {
+    this.dead = dead;
+    if (dead) this.server.closeAllConnections();
   }
 
   async close(): Promise<void> {
+    await Promise.allSettled(this.strays);
     this.server.closeAllConnections();
     await new Promise((resolve) => this.server.close(resolve));
   }
 
   private async pass(office: string, incoming: IncomingMessage, answer: ServerResponse): Promise<void> {
     const chunks: Buffer[] = [];
+    if (this.dead) return void incoming.socket.destroy();
     for await (const chunk of incoming) chunks.push(chunk as Buffer);
     const body = Buffer.concat(chunks);
-    const isWrite = this.bad && incoming.method !== 'GET' && incoming.method !== 'HEAD';
-    const fault = isWrite ? (faults[this.writes++ % faults.length] ?? 'none') : 'none';
+    const isWrite = this.faults.length > 0 && incoming.method !== 'GET' && incoming.method !== 'HEAD';
+    const fault = isWrite ? (this.faults[this.writes++ % this.faults.length] ?? 'none') : 'none';
     this.happened.set(fault, (this.happened.get(fault) ?? 0) + 1);
     if (fault === 'dropBefore') return void incoming.socket.destroy();
     if (fault === 'badGateway') return void answer.writeHead(502, { 'content-type': 'text/html' }).end('<h1>Bad gateway</h1>');
     if (fault === 'late') await new Promise((resolve) => setTimeout(resolve, 700));
     if (fault === 'twice') await forward(office, incoming, body);
     const given = await forward(office, incoming, body);
+    if (fault === 'again') this.strays.add(new Promise((resolve) => setTimeout(resolve, strayFor)).then(() => forward(office, incoming, body)));
     if (fault === 'dropAfter') return void incoming.socket.destroy();
     answer.writeHead(given.status, given.headers).end(given.body);
   }

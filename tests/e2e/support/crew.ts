@@ -18,6 +18,8 @@ export class ListWorker {
   private readonly jobId: string;
   private readonly revisionId: string;
   private readonly deviceId = randomUUID();
+  /** How far the clock of this phone is beside the machine's [ms]: for what was recorded the day before. */
+  beside = 0;
   private seq = 0;
 
   private constructor(person: Person, jobId: string, revisionId: string) {
@@ -70,16 +72,20 @@ export class ListWorker {
   fact(item: ChecklistItem, body: object, seen: readonly string[]) {
     this.seq += 1;
     return {
-      id: randomUUID(), deviceId: this.deviceId, seq: this.seq, deviceTime: new Date().toISOString(), factVersion: 1, revisionId: this.revisionId, itemKey: item.key,
+      id: randomUUID(), deviceId: this.deviceId, seq: this.seq, deviceTime: this.now(), factVersion: 1, revisionId: this.revisionId, itemKey: item.key,
       requirementHash: item.requirementHash, seen, ...body,
     };
+  }
+
+  private now(): string {
+    return new Date(Date.now() + this.beside).toISOString();
   }
 
   private async photos(item: ChecklistItem): Promise<object[]> {
     if (!item.requirement.evidence.includes('photo')) return [];
     return Promise.all(Array.from({ length: item.requirement.minPhotos }, async () => {
       const bytes = await jpeg();
-      const takenAt = new Date().toISOString();
+      const takenAt = this.now();
       const meta = { id: randomUUID(), sha256: createHash('sha256').update(bytes).digest('hex'), takenAt, itemKey: item.key, part: item.part, note: '', forCustomer: false };
       const answer = await this.person.context.request.post(`/api/v1/jobs/${this.jobId}/photos`, {
         headers: { 'idempotency-key': randomUUID() }, multipart: { meta: JSON.stringify(meta), file: { name: 'photo.jpg', mimeType: 'image/jpeg', buffer: bytes } },

@@ -1,6 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
-import { loadOutbox, onOutbox, outboxNow, type OutboxEntry } from '../lib/outbox.ts';
+import { loadOutbox, onOutbox, outboxIsRead, outboxNow, type OutboxEntry } from '../lib/outbox.ts';
 import { useMe } from './useMe.ts';
 
 /** What this person recorded on this phone that is not in the office yet. */
@@ -10,6 +10,9 @@ export function useOutbox(): readonly OutboxEntry[] {
   const id = me?.id ?? null;
   return useMemo(() => all.filter((entry) => entry.memberId === id), [all, id]);
 }
+
+/** Whether the phone has been asked what it holds. */
+export const useOutboxRead = (): boolean => useSyncExternalStore(onOutbox, outboxIsRead);
 
 /** The first wait after a failure and the longest one [ms]; each is twice the last (ours). */
 const waits = { first: 2_000, longest: 60_000 };

@@ -17,6 +17,8 @@ export interface NewPhoto {
   readonly forCustomer: boolean;
   /** Lie over the picture, which stays as it came. */
   readonly marks?: readonly PhotoMark[];
+  /** What the photo proves; kept together with it. */
+  readonly shows?: (photo: KeptPhoto) => readonly NewFact[];
 }
 
 export interface KeptPhoto {
@@ -33,7 +35,7 @@ export function useKeepPhoto(jobId: string) {
   const memberId = useMemberId();
   return useMutation<KeptPhoto, Error, NewPhoto>({
     networkMode: 'always',
-    mutationFn: async ({ file, marks = [], ...about }) => {
+    mutationFn: async ({ file, marks = [], shows, ...about }) => {
       if (!photoTypes.includes(file.type)) throw new ApiProblem('photo.notAnImage');
       if (file.size > largestPhoto) throw new ApiProblem('photo.tooLarge', { params: { max: largestPhoto } });
       await askToStay();
@@ -44,8 +46,9 @@ export function useKeepPhoto(jobId: string) {
       // Of a picture that was chosen from the phone's own store, when it was made and not when it was chosen.
       const takenAt = new Date(Math.min(file.lastModified, Date.now())).toISOString();
       const sha256 = await sha256Hex(new Uint8Array(bytes));
-      await keepPhoto({ id, memberId, jobId, meta: { id, sha256, takenAt, marks: [...marks], ...about }, file: new Blob([bytes], { type: file.type }) });
-      return { id, takenAt };
+      const kept = { id, takenAt };
+      await keepPhoto({ id, memberId, jobId, meta: { id, sha256, takenAt, marks: [...marks], ...about }, file: new Blob([bytes], { type: file.type }) }, shows?.(kept));
+      return kept;
     },
   });
 }

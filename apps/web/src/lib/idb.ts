@@ -21,7 +21,12 @@ export async function inStores<const N extends StoreName, T>(names: readonly N[]
     transaction.onabort = () => reject(transaction.error ?? new Error('the phone did not keep it'));
   });
   const at = Object.fromEntries(names.map((name) => [name, storeOf(transaction.objectStore(name))])) as Record<N, Store>;
-  const [result] = await Promise.all([work(at), ended]);
+  const worked = work(at).catch((error: unknown) => {
+    // What was put before the fault goes as well; after a fault of the store itself nothing is left to undo.
+    if (transaction.error === null) transaction.abort();
+    throw error;
+  });
+  const [result] = await Promise.all([worked, ended]);
   return result;
 }
 

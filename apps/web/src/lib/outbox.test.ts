@@ -23,6 +23,18 @@ describe('what is recorded on a phone', () => {
     if (entry?.kind !== 'photo') throw new Error('no photo');
     expect(new Uint8Array(await entry.file.arrayBuffer())).toEqual(bytes);
   });
+  test('keeps a photo and what it shows in one step, the photo first', async () => {
+    const shows = ['A', 'B'].map((itemKey) => ({ kind: 'photo' as const, photoId: 'two', takenAt: '2026-11-29T12:00:00Z', revisionId: 'r', itemKey, requirementHash: 'h', seen: [] }));
+    await keepPhoto({ id: 'two', memberId: 'eli', jobId: 'job', meta: { id: 'two' } as never, file: new Blob(['x']) }, shows);
+    const kept = mine('eli');
+    expect(kept.map(({ kind }) => kind)).toEqual(['photo', 'fact', 'fact']);
+    expect(kept.flatMap((entry) => (entry.kind === 'fact' ? [[entry.fact.itemKey, entry.fact.seq]] : []))).toEqual([['A', 1], ['B', 2]]);
+    // What cannot be stored leaves nothing behind, the number neither.
+    await expect(keepPhoto({ id: 'three', memberId: 'eli', jobId: 'job', meta: { id: 'three' } as never, file: (() => 0) as never }, shows)).rejects.toThrow();
+    await loadOutbox();
+    expect(mine('eli')).toHaveLength(3);
+    expect((await keepSurveyFact('eli', 'job', 'survey', begun)).seq).toBe(3);
+  });
   test('stays with its reason when the office refuses it, until a person decides', async () => {
     await keepSurveyFact('dee', 'job', 'survey', begun);
     await markRefused(mine('dee'), 'notFound');

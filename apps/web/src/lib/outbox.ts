@@ -33,6 +33,7 @@ type Unnumbered<F> = F extends FieldFact ? Omit<F, 'id' | 'deviceId' | 'seq' | '
 export type NewFact = Unnumbered<FieldFact>;
 
 let entries: readonly OutboxEntry[] = [];
+let isRead = false;
 const listeners = new Set<() => void>();
 const otherTabs = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('yardfall.outbox');
 otherTabs?.addEventListener('message', () => void readAgain(false).catch(() => undefined));
@@ -42,18 +43,31 @@ export function outboxNow(): readonly OutboxEntry[] {
   return entries;
 }
 
+/** Before the store was read nobody may say that nothing waits. */
+export function outboxIsRead(): boolean {
+  return isRead;
+}
+
 export function onOutbox(listener: () => void): () => void {
   listeners.add(listener);
   return () => listeners.delete(listener);
 }
 
 export async function loadOutbox(): Promise<void> {
-  await readAgain(false);
+  try {
+    await readAgain(false);
+  } catch (error) {
+    changed(); // a browser that keeps nothing has nothing to wait for
+    throw error;
+  }
 }
 
-export async function keepPhoto(entry: Unsent<OutboxPhoto>): Promise<void> {
-  await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'photo', refused: null }));
-  await readAgain(true);
+/** A photo and the facts that name it are kept in one step: a phone that dies in between would hold a picture that proves nothing. */
+export async function keepPhoto(entry: Unsent<OutboxPhoto>, shows: readonly NewFact[] = []): Promise<void> {
+  await keepNumbered(entry.memberId, (next, put) => {
+    put({ ...entry, kind: 'photo', refused: null });
+    for (const fact of shows) put(factEntry(entry.memberId, entry.jobId, { ...fact, ...next() }));
+  });
 }
 
 export async function keepFound(entry: Unsent<OutboxFound>): Promise<void> {
@@ -62,36 +76,44 @@ export async function keepFound(entry: Unsent<OutboxFound>): Promise<void> {
 }
 
 export async function keepFact(memberId: string, jobId: string, fact: NewFact): Promise<FieldFact> {
-  return keepNumbered(memberId, (numbers) => {
-    const whole: FieldFact = { ...fact, ...numbers };
-    return { kind: 'fact', id: whole.id, memberId, jobId, refused: null, fact: whole };
-  });
+  return keepNumbered(memberId, (next, put) => put(factEntry(memberId, jobId, { ...fact, ...next() })).fact);
+}
+
+function factEntry(memberId: string, jobId: string, fact: FieldFact): Unkept<OutboxFact> {
+  return { kind: 'fact', id: fact.id, memberId, jobId, refused: null, fact };
 }
 
 /** A fact about one entry of a survey; the survey begins on this phone with its fact `begun`. */
 export async function keepSurveyFact(memberId: string, jobId: string, surveyId: string, draft: SurveyDraft): Promise<SurveyFact> {
-  return keepNumbered(memberId, (numbers) => {
-    const whole: SurveyFact = { ...draft, ...numbers, jobId, surveyId };
-    return { kind: 'surveyFact', id: whole.id, memberId, jobId, refused: null, fact: whole };
+  return keepNumbered(memberId, (next, put) => {
+    const fact: SurveyFact = { ...draft, ...next(), jobId, surveyId };
+    put({ kind: 'surveyFact', id: fact.id, memberId, jobId, refused: null, fact });
+    return fact;
   });
 }
 
 type Numbers = Pick<FieldFact, 'id' | 'deviceId' | 'seq' | 'deviceTime' | 'factVersion'>;
+type Unkept<E extends OutboxEntry> = Omit<E, 'at'>;
+type Put = <E extends Unkept<OutboxPhoto> | Unkept<OutboxFact> | Unkept<OutboxSurveyFact>>(entry: E) => E;
 
-/** The number of a fact and the fact itself are kept in one step, so that no number is used twice, whatever stops the phone. */
-async function keepNumbered<F>(memberId: string, entryOf: (numbers: Numbers) => { readonly fact: F }): Promise<F> {
+/** The numbers of facts and all that is put are kept in one step, so that no number is used twice, whatever stops the phone. */
+async function keepNumbered<T>(memberId: string, work: (next: () => Numbers, put: Put) => T): Promise<T> {
   const fresh: Device = { id: uuidv7(), seq: 0, registered: false };
-  const [id, deviceTime] = [uuidv7(), new Date().toISOString()];
-  const { fact } = await inStores(['outbox', 'devices'], 'readwrite', async ({ outbox, devices }) => {
+  const deviceTime = new Date().toISOString();
+  const result = await inStores(['outbox', 'devices'], 'readwrite', async ({ outbox, devices }) => {
     const device = ((await devices.get(memberId)) as Device | undefined) ?? fresh;
-    const seq = device.seq + 1;
-    await devices.put({ ...device, seq }, memberId);
-    const entry = entryOf({ id, deviceId: device.id, seq, deviceTime, factVersion: 1 });
-    await outbox.put(entry);
-    return entry;
+    let { seq } = device;
+    const entries: object[] = [];
+    const made = work(() => ({ id: uuidv7(), deviceId: device.id, seq: (seq += 1), deviceTime, factVersion: 1 }), (entry) => {
+      entries.push(entry);
+      return entry;
+    });
+    if (seq > device.seq) await devices.put({ ...device, seq }, memberId);
+    for (const entry of entries) await outbox.put(entry);
+    return made;
   });
   await readAgain(true);
-  return fact;
+  return result;
 }
 
 export async function deviceOf(memberId: string): Promise<Device | undefined> {
@@ -136,6 +158,11 @@ async function readAgain(tell: boolean): Promise<void> {
     pictures.delete(id);
     URL.revokeObjectURL(url);
   }
-  for (const listener of listeners) listener();
+  changed();
   if (tell) otherTabs?.postMessage('changed');
+}
+
+function changed(): void {
+  isRead = true;
+  for (const listener of listeners) listener();
 }

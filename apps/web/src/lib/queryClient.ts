@@ -13,7 +13,8 @@ export function makeQueryClient(): QueryClient {
         staleTime: 10_000,
         refetchOnWindowFocus: true,
       },
-      mutations: { retry: false },
+      // Nor does a write wait for a signal: who pressed is told at once that the office is out of reach.
+      mutations: { retry: false, networkMode: 'always' },
     },
   });
 }

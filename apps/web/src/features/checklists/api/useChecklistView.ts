@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { useMinute } from '../../../hooks/useMinute.ts';
-import { useOutbox } from '../../../hooks/useOutbox.ts';
+import { useOutbox, useOutboxRead } from '../../../hooks/useOutbox.ts';
 import { useChecklist } from './checklists.ts';
 import { useOpenStops } from './useOpenStops.ts';
 import { viewOf, type ChecklistView } from '../model/view.ts';
@@ -15,12 +15,14 @@ export interface ChecklistNow {
 export function useChecklistView(jobId: string, released = true): ChecklistNow {
   const { data, error, isPending, refetch } = useChecklist(jobId, released);
   const outbox = useOutbox();
+  const isRead = useOutboxRead();
   const now = useMinute();
   const found = useOpenStops(jobId, released);
   const view = useMemo(() => {
-    if (!data) return null;
+    // Without what waits on this phone a step would seem open that is done.
+    if (!data || !isRead) return null;
     const facts = outbox.flatMap((entry) => (entry.kind === 'fact' && entry.jobId === jobId && entry.refused === null ? [entry.fact] : []));
     return viewOf(data.data, facts, now, found);
-  }, [data, outbox, jobId, now, found]);
-  return { view, pending: isPending, problem: error, again: () => void refetch() };
+  }, [data, isRead, outbox, jobId, now, found]);
+  return { view, pending: isPending || !isRead, problem: error, again: () => void refetch() };
 }

@@ -11,17 +11,11 @@ export function useItemRecord(list: ChecklistView, view: ItemView) {
   const { key, requirementHash, part } = view.item;
   const record = (body: FactBody, onDone?: () => void) =>
     facts.mutate({ ...body, revisionId, itemKey: key, requirementHash, seen: seenOf(view, list) } as NewFact, onDone ? { onSuccess: onDone } : {});
-  const recordOf = (other: ItemView, body: FactBody) =>
-    facts.mutateAsync({ ...body, revisionId, itemKey: other.item.key, requirementHash: other.item.requirementHash, seen: seenOf(other, list) } as NewFact);
   /** One picture for this item and for whatever else it shows. */
   const addPhoto = (file: File, also: readonly ItemView[] = []) => {
-    const onSuccess = async ({ id, takenAt }: KeptPhoto) => {
-      for (const one of [view, ...also]) await recordOf(one, { kind: 'photo', photoId: id, takenAt });
-    };
-    photos.mutate({ file, itemKey: key, part, note: '', forCustomer: [view, ...also].some(({ item }) => item.holdPoint !== null) }, {
-      // What went wrong is told by `problem`; the photo itself is kept.
-      onSuccess: (kept) => void onSuccess(kept).catch(() => undefined),
-    });
+    const shown = [view, ...also];
+    const shows = ({ id, takenAt }: KeptPhoto): NewFact[] => shown.map((one) => ({ kind: 'photo', photoId: id, takenAt, revisionId, itemKey: one.item.key, requirementHash: one.item.requirementHash, seen: seenOf(one, list) }));
+    photos.mutate({ file, itemKey: key, part, note: '', forCustomer: shown.some(({ item }) => item.holdPoint !== null), shows });
   };
   return { record, addPhoto, busy: facts.isPending || photos.isPending, problem: facts.error ?? photos.error };
 }

@@ -7,7 +7,8 @@ import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
-import { isSettled, leftCount, nextOf, type ChecklistView } from '../model/view.ts';
+import { useNext } from '../api/useNext.ts';
+import { isSettled, leftCount, type ChecklistView } from '../model/view.ts';
 import { HoldPoints } from './HoldPoints.tsx';
 import { ItemDialog } from './ItemDialog.tsx';
 import { ItemRow } from './ItemRow.tsx';
@@ -19,23 +20,23 @@ export function Checklist({ jobId, released }: { readonly jobId: string; readonl
   const { t } = useText();
   const { view, pending, problem, again } = useChecklistView(jobId, released);
   const [open, setOpen] = useState<string | null>(null);
+  const next = useNext(view)?.item.key ?? null;
   if (!released) return <Empty what={t('checklists.none')} why={t('checklists.noneWhy')} />;
   if (pending) return <Loading what={t('checklists.loading')} />;
   if (!view) return <ProblemNotice problem={problem} action={<Button onClick={again}>{t('ui.tryAgain')}</Button>} />;
   return (
     <div className="stack">
-      <p className="run-line faint"><Run views={view.items} next={nextOf(view)?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
+      <p className="run-line faint"><Run views={view.items} next={next} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
       <p className="no-print"><a href={`/jobs/${jobId}/list`}>{t('checklists.printed.title')}</a></p>
-      <Groups view={view} onOpen={setOpen} />
+      <Groups view={view} next={next} onOpen={setOpen} />
       <HoldPoints view={view} />
       <ItemDialog view={view} openKey={open} onOpen={setOpen} />
     </div>
   );
 }
 
-function Groups({ view, onOpen }: { readonly view: ChecklistView; readonly onOpen: (key: string) => void }) {
+function Groups({ view, next, onOpen }: { readonly view: ChecklistView; readonly next: string | null; readonly onOpen: (key: string) => void }) {
   const { t, say } = useText();
-  const next = nextOf(view)?.item.key ?? null;
   return itemGroups.map((group) => {
     const items = view.items.filter(({ item }) => item.group === group);
     if (items.length === 0) return null;

@@ -12,7 +12,7 @@ export function Companion({ list, view }: { readonly list: ChecklistView; readon
   const { t, say } = useText();
   const record = useItemRecord(list, view);
   return (
-    <section className="together">
+    <section className="together" data-item={view.item.key}>
       <h3>{say(itemText(view.item.requirement, 'what'), view.item.requirement.params)}{view.item.partName === null ? null : <span className="faint"> {t('checklists.ofPart', { part: view.item.partName })}</span>}</h3>
       <ItemCautions template={view.item.template} />
       <WhatGood item={view.item} />

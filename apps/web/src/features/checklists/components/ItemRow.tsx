@@ -19,7 +19,7 @@ export function ItemRow({ view, next, onOpen }: ItemRowProps) {
   const standing = standingOf(view, next);
   return (
     <li>
-      <button type="button" className="item-row" onClick={() => onOpen(item.key)}>
+      <button type="button" className="item-row" data-item={item.key} onClick={() => onOpen(item.key)}>
         <ItemMark standing={standing} />
         <span className="item-what">{say(itemText(item.requirement, 'what'), item.requirement.params)}{item.partName === null ? null : <span className="faint">{t('checklists.ofPart', { part: item.partName })}</span>}</span>
         <span className={`item-state item-state-${standing}`}>

@@ -3,9 +3,10 @@ import { Notice } from '../../../components/Notice.tsx';
 import { Saved } from '../../../components/Saved.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useItemRecord } from '../api/useItemRecord.ts';
+import { useNext } from '../api/useNext.ts';
 import { standingOf } from '../model/standing.ts';
 import { companionsOf } from '../model/companions.ts';
-import { isSettled, nextOf, type ChecklistView, type ItemView } from '../model/view.ts';
+import { isSettled, type ChecklistView, type ItemView } from '../model/view.ts';
 import { Companion } from './Companion.tsx';
 import { Evidence } from './Evidence.tsx';
 import { Held } from './Held.tsx';
@@ -30,10 +31,10 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
   const held = view.heldBy.length > 0 && !isSettled(view);
   const starts = view.asksBegin && !view.begun && !isSettled(view);
   const companions = held || starts ? [] : companionsOf(list, view);
-  const next = nextOf(list)?.item.key ?? null;
+  const next = useNext(list)?.item.key ?? null;
   const last = view.item.facts.at(-1);
   return (
-    <div className="stack item-screen">
+    <div className="stack item-screen" data-item={view.item.key}>
       <p className="hold-state">
         <ItemMark standing={standingOf(view, next)} />
         <span><StandingWords view={view} next={next} /></span>

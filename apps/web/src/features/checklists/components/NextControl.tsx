@@ -2,7 +2,8 @@ import { itemText } from '@yardfall/contracts';
 import { Button } from '../../../components/Button.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { nextOf, type ChecklistView, type ItemView } from '../model/view.ts';
+import { useNext } from '../api/useNext.ts';
+import type { ChecklistView, ItemView } from '../model/view.ts';
 
 interface NextControlProps {
   readonly view: ChecklistView;
@@ -14,7 +15,7 @@ interface NextControlProps {
 /** The next thing to do as one large control. */
 export function NextControl({ view, except, onOpen }: NextControlProps) {
   const { t } = useText();
-  const next = nextOf(view, except ?? null);
+  const next = useNext(view, except ?? null);
   if (next === null) return except === undefined ? <Notice><p>{t('checklists.allDone')}</p></Notice> : null;
   return (
     <Button kind={except === undefined ? 'main' : 'plain'} size="crew" wide onClick={() => onOpen(next.item.key)}>

@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
-import { leftCount, nextOf } from '../model/view.ts';
+import { useNext } from '../api/useNext.ts';
+import { leftCount } from '../model/view.ts';
 import { ItemDialog } from './ItemDialog.tsx';
 import { NextControl } from './NextControl.tsx';
 import { Run } from './Run.tsx';
@@ -11,12 +12,13 @@ import './checklists.css';
 export function NextItem({ jobId }: { readonly jobId: string }) {
   const { t } = useText();
   const { view } = useChecklistView(jobId);
+  const next = useNext(view);
   const [open, setOpen] = useState<string | null>(null);
   if (!view) return null;
   return (
     <div className="stack next-item">
       <NextControl view={view} onOpen={setOpen} />
-      <p className="run-line faint"><Run views={view.items} next={nextOf(view)?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
+      <p className="run-line faint"><Run views={view.items} next={next?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
       <ItemDialog view={view} openKey={open} onOpen={setOpen} />
     </div>
   );

@@ -18,7 +18,7 @@ export function TextEvidence({ view, record, name }: EvidenceProps & { readonly 
     record.record({ kind: 'written', name, text: fieldsOf(form)('text') }, () => form.reset());
   };
   return (
-    <form className="stack evidence" onSubmit={submit}>
+    <form className="stack evidence" onSubmit={submit} data-text={name}>
       <TextField label={isMessageCode(code) ? say(code) : name} name="text" required maxLength={120} autoComplete="off" />
       {last ? <p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{last.text}</p> : null}
       <Button type="submit" size="crew" wide disabled={record.busy}>{t('checklists.recordText')}</Button>

@@ -21,7 +21,7 @@ export function ValueEvidence({ view, record, measure }: EvidenceProps & { reado
   const detail = measure.name.split(':')[1];
   const label = detail === undefined ? say(measureCode(measure.name)) : t('checklists.measureAt', { measure: measureCode(measure.name), detail });
   return (
-    <form className="stack evidence" onSubmit={submit}>
+    <form className="stack evidence" onSubmit={submit} data-measure={measure.name}>
       <FromShots view={view} record={record} measure={measure} />
       <Figure measure={measure} label={label} value={value} onChange={setValue} />
       {value === null ? null : <div aria-live="polite"><Verdict measure={measure} value={value} /></div>}

@@ -1,8 +1,9 @@
 import type { Checklist, ChecklistItem, FieldFact } from '@yardfall/contracts';
 import { describe, expect, test } from 'vitest';
 import { asksPhoto, mayTick, seenOf, signersAsked, type FactBody } from './evidence.ts';
+import { nextOf } from './next.ts';
 import { standingOf } from './standing.ts';
-import { leftCount, nextOf, viewOf } from './view.ts';
+import { leftCount, viewOf } from './view.ts';
 
 const uuid = (n: number) => `0195b5a0-0000-7000-8000-${String(n).padStart(12, '0')}`;
 const now = Date.parse('2026-11-25T15:00:00Z');
@@ -52,6 +53,12 @@ describe('the checklist on this phone', () => {
     const old = proof('2026-11-25T12:30:00Z');
     expect(heldKeys(of(old))).toEqual(['D4:P1']);
     expect(heldKeys(of([...old, fact('I3:P1', { kind: 'begun' })]))).toEqual([]);
+  });
+  test('goes on after the step on screen, then from the top, and passes by what only the office can tick', () => {
+    const ours = of([]);
+    const officeTicks = { ...pour(), items: pour().items.map((one) => (one.template === 'D4' ? { ...one, requirement: { ...one.requirement, evidence: ['tick' as const], minPhotos: 0, signers: ['owner' as const] } } : one)) };
+    const theirs = viewOf(officeTicks, [], now);
+    expect([nextOf(ours, 'I1:P1'), nextOf(ours, 'I2:P1'), nextOf(theirs), nextOf(theirs, null, ['owner'])].map((view) => view?.item.key)).toEqual(['I2:P1', 'D4:P1', 'I1:P1', 'D4:P1']);
   });
   test('asks for the beginning where the age of a photo before it counts', () => {
     expect(of([]).items.map(({ asksBegin }) => asksBegin)).toEqual([false, false, false, true]);

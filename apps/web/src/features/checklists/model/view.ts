@@ -77,12 +77,6 @@ export function isSettled({ state }: Pick<ItemView, 'state'>): boolean {
   return settled.includes(state);
 }
 
-/** The next thing to do in the order of the work; when all that is left is held or stopped, the first of those. */
-export function nextOf({ items }: ChecklistView, except: string | null = null): ItemView | null {
-  const left = items.filter((view) => !isSettled(view) && view.item.key !== except);
-  return left.find((view) => view.heldBy.length === 0 && view.stops.length === 0) ?? left[0] ?? null;
-}
-
 /** Steps that are not settled yet. */
 export function leftCount(items: readonly ItemView[]): number {
   return items.filter((view) => !isSettled(view)).length;

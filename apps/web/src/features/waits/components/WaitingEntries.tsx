@@ -2,7 +2,8 @@ import type { ErrorCode } from '@yardfall/contracts';
 import { useState, useSyncExternalStore } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Empty } from '../../../components/Empty.tsx';
-import { useOutbox } from '../../../hooks/useOutbox.ts';
+import { Loading } from '../../../components/Loading.tsx';
+import { useOutbox, useOutboxRead } from '../../../hooks/useOutbox.ts';
 import { useProblemText } from '../../../hooks/useProblemText.ts';
 import { markRefused, pictureOf, removeEntries, type OutboxEntry } from '../../../lib/outbox.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
@@ -15,6 +16,7 @@ import './Waits.css';
 export function WaitingEntries() {
   const { t } = useText();
   const entries = useOutbox();
+  if (!useOutboxRead()) return <Loading what={t('ui.waits.title')} />;
   if (entries.length === 0) return <Empty what={t('ui.waits.none')} why={t('ui.waits.noneWhy')} />;
   return <ol className="waits">{entries.map((entry) => <li key={entry.at}><Waiting entry={entry} /></li>)}</ol>;
 }
