@@ -2,13 +2,14 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { commissioningFlow } from '@yardfall/calc';
-import type { FoundReport, LibraryEntry, LibraryInput, MemberRole, Photo, RainTableRow, Study, Survey } from '@yardfall/contracts';
+import type { LibraryEntry, LibraryInput, MemberRole, Photo, RainTableRow, Study, Survey } from '@yardfall/contracts';
 import { Worker } from '../../apps/api/src/common/worker.ts';
 import { ternHollowSurvey } from '../../apps/api/src/seed/sites/ternHollow.survey.ts';
 import { inRoot } from '../../tools/paths.mjs';
 import { key, makePerson, type Person } from './actors.ts';
 import { call as newCall, get, noPermitNeeded, post, siteDocument } from './builders.ts';
 import type { Call } from './calls.ts';
+import { fieldSamples } from './fieldSamples.ts';
 import { locateSamples } from './locateSamples.ts';
 import { uploadSamples } from './uploadSamples.ts';
 import { picture, sendPhoto, sha256 } from './work.ts';
@@ -38,7 +39,6 @@ const photo = (world: World): Promise<Photo> =>
     await world.test.app.get(Worker).drain();
     return body as Photo;
   });
-const report = (world: World, jobId = world.jobId): Promise<FoundReport> => post(world.office, `/jobs/${jobId}/found`, { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] }, 201);
 
 /** The first fact of a survey that nobody knows yet. */
 function begun(jobId: string, deviceId: string): object {
@@ -221,6 +221,7 @@ export const samples: Readonly<Record<string, Sample>> = {
   'photos.add': async ({ jobId }) => ({ params: { jobId }, ...(await upload()) }),
   'photos.file': async (world) => ({ params: { jobId: world.jobId, photoId: (await photo(world)).id, copy: 'view' } }),
   ...uploadSamples,
+  ...fieldSamples,
   'checklists.read': ofJob,
   'checklists.asBuilt': ofJob,
   'checklists.record': async (world, role) => {
@@ -230,10 +231,6 @@ export const samples: Readonly<Record<string, Sample>> = {
   'checklists.begin': ({ jobId }) => ({ params: { jobId, itemKey: 'B7' }, body: {} }),
   'checklists.waive': ({ jobId }) => ({ params: { jobId, itemKey: 'J4' }, body: { reason: 'agreed with the customer' } }),
   ...locateSamples,
-  'found.list': ofJob,
-  'found.report': ({ jobId }) => ({ params: { jobId }, body: { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] } }),
-  'found.draft': (world) => world.jobApart().then(async (jobId) => ({ params: { jobId, reportId: (await report(world, jobId)).id }, body: {} })),
-  'found.answer': async (world) => ({ params: { jobId: world.jobId, reportId: (await report(world)).id }, body: { answer: 'stone under it' } }),
   'proof.list': ofJob,
   'proof.record': async (world) => {
     await world.once('electrician', async () => (await world.phone('crew')).prove('H1'));

@@ -8,6 +8,7 @@ import { CompanyModule } from './company/company.module.ts';
 import { DesignsModule } from './designs/designs.module.ts';
 import { ENV, type Env } from './env.ts';
 import { EvaluateModule } from './evaluate/evaluate.module.ts';
+import { DayworkModule } from './daywork/daywork.module.ts';
 import { FoundModule } from './found/found.module.ts';
 import { HandoverModule } from './handover/handover.module.ts';
 import { IdentityModule } from './identity/identity.module.ts';
@@ -45,7 +46,7 @@ class SurroundingsModule {
 /** Every feature of the service; a new one is added to this list. */
 const features = [
   ServiceModule, IdentityModule, CompanyModule, AuditModule, NoticesModule, EvaluateModule,
-  JobsModule, SurveysModule, RainModule, DesignsModule, LibraryModule, StudiesModule, PricesModule, OffersModule, PermitsModule, PhotosModule, ChecklistsModule, LocatesModule, FoundModule, ProofModule, HandoverModule,
+  JobsModule, SurveysModule, RainModule, DesignsModule, LibraryModule, StudiesModule, PricesModule, OffersModule, PermitsModule, PhotosModule, ChecklistsModule, LocatesModule, FoundModule, DayworkModule, ProofModule, HandoverModule,
   PortalModule, SendingModule,
 ];
 

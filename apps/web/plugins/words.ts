@@ -4,12 +4,13 @@ import { languages } from '../../../packages/text/src/languages.ts';
 
 /** Catalogues of the pages that a crew and a customer open first, and of the page of a photo link; `rest` has what the crew's file has not. */
 const shared = ['ui', 'errors', 'identity', 'drawing', 'photos'];
-const crew = new Set([...shared, 'jobs', 'checklists', 'found', 'locates', 'outbox']);
+const crew = new Set([...shared, 'jobs', 'checklists', 'found', 'locates', 'outbox', 'daywork']);
 const customer = new Set([...shared, 'portal']);
 const send = new Set(['ui', 'errors', 'sending']);
 /** What is said only once something is opened, drawn or refused; a list needs the names of its steps alone. */
 const later = [
   /^checklists\.[A-J]\d+\w*\.(acceptance|photo|whyCrew|whyHome)$/, /^checklists\.(profile|printed|fact|judge|limits|reason|draw|drawAgain|signByName|drawnBy|alsoShows|fromShots|recordText|whyHome)(\.|$)/,
+  /^daywork\.(field|kind|hours|task|who|from|until|running|time|total|doubtful|materials|amount|keep|strike\w*|none|title|what)(\.|$)/,
   /^photos\.(marks?|markWords\w*|markBack|markThis|doubt|withMarks|withWords|toMark|chosen|keepAll|keptHere|drop|fromCustomerTitle)(\.|$)/, /^errors\.(upload|sending|video|design|draft|study|library)\./,
 ];
 const isLater = (code: string) => later.some((pattern) => pattern.test(code));

@@ -14,6 +14,7 @@ export * from './document/parts.ts';
 export * from './document/proposal.ts';
 export * from './document/schema.ts';
 export * from './endpoint.ts';
+export * from './daywork.ts';
 export * from './found.ts';
 export * from './identity.ts';
 export * from './jobs.ts';

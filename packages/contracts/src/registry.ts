@@ -1,6 +1,7 @@
 import { audit } from './audit.ts';
 import { checklists } from './checklists.ts';
 import { company } from './company.ts';
+import { daywork } from './daywork.ts';
 import { designs, evaluation } from './designs.ts';
 import type { Endpoint } from './endpoint.ts';
 import { found } from './found.ts';
@@ -25,7 +26,7 @@ import { uploads } from './uploads.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, found, proof, handover,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, found, daywork, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

@@ -52,6 +52,7 @@ import { identity } from './catalogues/identity.ts';
 import { document } from './catalogues/document.ts';
 import { audit } from './catalogues/audit.ts';
 import { decisions } from './catalogues/decisions.ts';
+import { daywork } from './catalogues/daywork.ts';
 import { limits } from './catalogues/limits.ts';
 import { steps } from './catalogues/steps.ts';
 import { studies } from './catalogues/studies.ts';
@@ -107,6 +108,7 @@ export const catalogues = {
   audit,
   decisions,
   limits,
+  daywork,
   steps,
   studies,
   library,
@@ -145,6 +147,7 @@ export const messages = {
   ...audit,
   ...decisions,
   ...limits,
+  ...daywork,
   ...steps,
   ...studies,
   ...library,

@@ -1,7 +1,7 @@
-import { sha256Hex, type BodyInput, type FieldFact, type found, type PhotoMark, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
+import { sha256Hex, type BodyInput, type DayworkEntry, type FieldFact, type found, type PhotoMark, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
 import { useMutation } from '@tanstack/react-query';
 import { v7 as uuidv7 } from 'uuid';
-import { keepFact, keepFound, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
+import { keepDaywork, keepFact, keepFound, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
 import { askToStay, roomOnPhone } from '../lib/room.ts';
 import { ApiProblem } from '../lib/problem.ts';
 import { useMe } from './useMe.ts';
@@ -68,5 +68,20 @@ export function useKeepFound(jobId: string) {
   const memberId = useMemberId();
   return useMutation<void, Error, BodyInput<typeof found.report>>({
     networkMode: 'always', mutationFn: (report) => keepFound({ id: uuidv7(), memberId, jobId, report }),
+  });
+}
+
+type Undated<E> = E extends DayworkEntry ? Omit<E, 'id' | 'at'> : never;
+export type NewDaywork = Undated<DayworkEntry>;
+
+/** Notes time or material on this phone, at this moment. */
+export function useKeepDaywork(jobId: string) {
+  const memberId = useMemberId();
+  return useMutation<void, Error, NewDaywork>({
+    networkMode: 'always',
+    mutationFn: (noted) => {
+      const entry: DayworkEntry = { ...noted, id: uuidv7(), at: new Date().toISOString() };
+      return keepDaywork({ id: entry.id, memberId, jobId, entry });
+    },
   });
 }

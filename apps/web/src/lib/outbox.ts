@@ -1,4 +1,4 @@
-import type { BodyInput, FieldFact, found, PhotoMeta, SurveyDraft, SurveyFact } from '@yardfall/contracts';
+import type { BodyInput, DayworkEntry, FieldFact, found, PhotoMeta, SurveyDraft, SurveyFact } from '@yardfall/contracts';
 import { v7 as uuidv7 } from 'uuid';
 import { inStores } from './idb.ts';
 
@@ -16,10 +16,11 @@ export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoM
 export type OutboxFact = Base & { readonly kind: 'fact'; readonly fact: FieldFact };
 export type OutboxFound = Base & { readonly kind: 'found'; readonly report: BodyInput<typeof found.report> };
 export type OutboxSurveyFact = Base & { readonly kind: 'surveyFact'; readonly fact: SurveyFact };
+export type OutboxDaywork = Base & { readonly kind: 'daywork'; readonly entry: DayworkEntry };
 type Unseen<D> = D extends SurveyDraft ? Omit<D, 'seen'> : never;
 /** What one press writes down, before the phone gives it its number and notes what it follows. */
 export type FactDraft = Unseen<SurveyDraft>;
-export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound;
+export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxDaywork;
 
 export interface Device {
   readonly id: string;
@@ -72,6 +73,11 @@ export async function keepPhoto(entry: Unsent<OutboxPhoto>, shows: readonly NewF
 
 export async function keepFound(entry: Unsent<OutboxFound>): Promise<void> {
   await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'found', refused: null }));
+  await readAgain(true);
+}
+
+export async function keepDaywork(entry: Unsent<OutboxDaywork>): Promise<void> {
+  await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'daywork', refused: null }));
   await readAgain(true);
 }
 

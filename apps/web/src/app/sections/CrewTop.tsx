@@ -1,16 +1,18 @@
 import type { Job } from '@yardfall/contracts';
 import { NextItem } from '../../features/checklists/index.ts';
+import { CrewClock } from '../../features/daywork/index.ts';
 import { LineHit, StopButton } from '../../features/found/index.ts';
 import './CrewTop.css';
 
 const inTheGround: readonly Job['stage'][] = ['released', 'installing', 'proving'];
 
-/** Before anything else while the job is in the ground: the next step, and the two ways to stop. */
+/** Before anything else while the job is in the ground: the next step, the clock, and the two ways to stop. */
 export function CrewTop({ job }: { readonly job: Job }) {
   if (!inTheGround.includes(job.stage) || job.buildRevisionId === null) return null;
   return (
     <div className="crew-top no-print">
       <NextItem jobId={job.id} />
+      <CrewClock jobId={job.id} />
       <StopButton jobId={job.id} />
       <LineHit />
     </div>

@@ -1,4 +1,5 @@
 import { Checklist } from '../../features/checklists/index.ts';
+import { DayworkSection } from '../../features/daywork/index.ts';
 import { FoundSection } from '../../features/found/index.ts';
 import { PhotosSection } from '../../features/photos/index.ts';
 import type { JobSectionProps } from '../jobSections.tsx';
@@ -10,6 +11,7 @@ export function WorkSection({ job }: JobSectionProps) {
       <FoundSection job={job} />
       <Checklist jobId={job.id} released={job.buildRevisionId !== null} />
       <PhotosSection job={job} />
+      <DayworkSection job={job} />
     </div>
   );
 }

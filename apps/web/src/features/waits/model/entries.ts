@@ -4,6 +4,7 @@ import type { OutboxEntry } from '../../../lib/outbox.ts';
 /** When it was recorded; a report has no time of its own. */
 export function timeOf(entry: OutboxEntry): string | null {
   if (entry.kind === 'photo') return entry.meta.takenAt;
+  if (entry.kind === 'daywork') return entry.entry.at;
   return entry.kind === 'found' ? null : entry.fact.deviceTime;
 }
 

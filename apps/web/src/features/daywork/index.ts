@@ -1,0 +1,2 @@
+export { CrewClock } from './components/CrewClock.tsx';
+export { DayworkSection } from './components/DayworkSection.tsx';
