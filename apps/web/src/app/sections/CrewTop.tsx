@@ -6,15 +6,15 @@ import './CrewTop.css';
 
 const inTheGround: readonly Job['stage'][] = ['released', 'installing', 'proving'];
 
-/** Before anything else while the job is in the ground: the next step, the clock, and the two ways to stop. */
+/** Before anything else while the job is in the ground: the next step, the two ways to stop, and under them the clock. */
 export function CrewTop({ job }: { readonly job: Job }) {
   if (!inTheGround.includes(job.stage) || job.buildRevisionId === null) return null;
   return (
     <div className="crew-top no-print">
       <NextItem jobId={job.id} />
-      <CrewClock jobId={job.id} />
       <StopButton jobId={job.id} />
       <LineHit />
+      <CrewClock jobId={job.id} />
     </div>
   );
 }

@@ -1,4 +1,3 @@
-import { tasks } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Dialog } from '../../../components/Dialog.tsx';
@@ -7,6 +6,7 @@ import { useMe } from '../../../hooks/useMe.ts';
 import { useKeepDaywork } from '../../../hooks/useRecord.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useDaywork } from '../api/useDaywork.ts';
+import { useTasks } from '../api/useTasks.ts';
 import { taskName } from '../model/taskName.ts';
 import { GoodsForm } from './GoodsForm.tsx';
 import './daywork.css';
@@ -19,6 +19,7 @@ export function CrewClock({ jobId }: { readonly jobId: string }) {
   const { all, now } = useDaywork(jobId);
   const keep = useKeepDaywork(jobId);
   const [open, setOpen] = useState<'task' | 'goods' | null>(null);
+  const theirs = useTasks(jobId);
   if (!may('checklists.record')) return null;
   // A clock that was started this minute stands a moment ahead of the page's own.
   const running = all.spans.findLast((span) => span.memberId === me?.id && span.until === null && Date.parse(span.from) <= now + 60_000) ?? null;
@@ -33,7 +34,7 @@ export function CrewClock({ jobId }: { readonly jobId: string }) {
       <KeepProblem problem={keep.error} />
       <Dialog open={open === 'task'} title={t('daywork.what')} onClose={() => setOpen(null)}>
         <div className="stack">
-          {tasks.map((task) => <Button key={task} size="crew" wide onClick={() => keep.mutate({ kind: 'started', task }, { onSuccess: () => setOpen(null) })}>{taskName(task, text)}</Button>)}
+          {theirs.map((task) => <Button key={task} size="crew" wide onClick={() => keep.mutate({ kind: 'started', task }, { onSuccess: () => setOpen(null) })}>{taskName(task, text)}</Button>)}
         </div>
       </Dialog>
       <Dialog open={open === 'goods'} title={t('daywork.goods')} onClose={() => setOpen(null)}>

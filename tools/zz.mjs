@@ -1,0 +1,30 @@
+import { chromium } from '@playwright/test';
+import { CHROMIUM_ARGS, findChromium } from './chromium.mjs';
+const base='http://127.0.0.1:4640'; const out='/tmp/x/me/shots/';
+const b=await chromium.launch({executablePath:findChromium(),args:CHROMIUM_ARGS});
+const h=()=>({'idempotency-key':crypto.randomUUID()});
+async function person(email,w){ const ctx=await b.newContext({baseURL:base,viewport:{width:w,height:w===390?844:900},reducedMotion:'reduce'}); const a=await ctx.request.post('/api/v1/session',{data:{email,password:'tern-hollow-demo'}}); if(!a.ok())console.log(a.status()); const page=await ctx.newPage(); page.on('pageerror',e=>console.log('ERR',e.message)); return {ctx,page,r:ctx.request}; }
+const c=await person('rosa.delgado@demo.example',390);
+const jobs=(await (await c.r.get('/api/v1/jobs')).json()).items;
+const wr=jobs.find(j=>j.title.includes('Wicker'));
+await c.page.goto(`/jobs/${wr.id}`); await c.page.waitForLoadState('networkidle'); await c.page.waitForTimeout(1500);
+await c.page.screenshot({path:out+'crew1.png'});
+await c.page.getByRole('button',{name:'Start the clock'}).click(); await c.page.waitForTimeout(600); await c.page.screenshot({path:out+'crew2.png'});
+await c.page.getByRole('button',{name:/^Cut|Dig|Break/}).first().click(); await c.page.waitForTimeout(1500); 
+await c.page.screenshot({path:out+'crew3.png'});
+await c.page.getByRole('button',{name:'Material or delivery'}).click(); await c.page.waitForTimeout(600);
+await c.page.getByLabel('What',{exact:true}).fill('4 in pipe'); await c.page.screenshot({path:out+'crew4.png'});
+await c.page.getByRole('button',{name:'Note it'}).click(); await c.page.waitForTimeout(1200);
+// stop work: steel
+await c.page.getByRole('button',{name:/Stop work/}).click(); await c.page.getByRole('button',{name:'Other soil than expected'}).click(); await c.page.getByRole('button',{name:/Work has stopped/}).click(); await c.page.waitForTimeout(2500);
+await c.page.screenshot({path:out+'crew5.png'});
+await c.page.locator('section[aria-labelledby="work"]').screenshot({path:out+'crew6.png'}).catch(e=>console.log(e.message));
+const o=await person('ines.calloway@demo.example',1440);
+await o.page.goto('/company'); await o.page.waitForLoadState('networkidle');
+const steps=o.page.locator('section[aria-labelledby="steps"]');
+await steps.getByLabel('Change a built-in step').selectOption('D4'); await o.page.waitForTimeout(500);
+await steps.getByLabel('Photos').first().fill('1'); await o.page.waitForTimeout(300);
+await steps.locator('summary').click();
+await steps.screenshot({path:out+'steps1.png'});
+await o.page.setViewportSize({width:390,height:844}); await o.page.waitForTimeout(400); await steps.screenshot({path:out+'steps2.png'});
+await b.close();
