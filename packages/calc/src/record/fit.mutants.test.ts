@@ -45,7 +45,10 @@ describe('the loss at which a record gives as many events as are reported', () =
     // 25 m3 are the rim; 0.06 m3/s would take 18 m3 in five minutes.
     const [torrents] = fitExistingLoss(yard, bursts([0.06, 0.06, 0.06, 0.001]), 0.5, { sill: 'high' }).ways;
     expect(torrents).toMatchObject({ loss: 0.05, counted: 3, lossAtMore: 0.05, lossAtFewer: 0.05 });
-    expectProblems([[() => fitExistingLoss(yard, record, 1, { sill: 'high' }), 'record.notReached at reportedPerYear']]);
+    expectProblems([
+      [() => fitExistingLoss(yard, record, 1, { sill: 'high' }), 'record.notReached at reportedPerYear'],
+      [() => fitExistingLoss(yard, { ...record, depths: record.depths.slice(0, 289) }, 1), 'record.notWholeDays at record'],
+    ]);
   });
   it('is found at the sill that is asked about, or at the first one', () => {
     // The lower sill is reached by all three against any loss up to 5 m3 in 300 s more.
@@ -54,6 +57,11 @@ describe('the loss at which a record gives as many events as are reported', () =
     expect(fitExistingLoss(first, record, 0.5).sill).toBe('high');
   });
   it('is given up between two years and between two trials', () => {
+    // Four years are laid out; then losses by fours to the first that is small enough, 4 and for more events another, and seven halvings
+    // for each of three numbers of events, one of which is known from the one before.
+    let all = 0;
+    fitExistingLoss(yard, record, 0.5, { sill: 'high', shouldStop: () => { all += 1; return false; } });
+    expect(all).toBe(4 + 5 + 3 * 7 - 1);
     for (const last of [1, 3, 5, 8]) {
       let asked = 0;
       expect(() => fitExistingLoss(yard, record, 0.5, { sill: 'high', shouldStop: () => { asked += 1; return asked === last; } })).toThrow('record.stopped');

@@ -49,6 +49,9 @@ describe('text of a record', () => {
     expect(lines('\na\nb')).toEqual([['a', 2], ['b', 3]]);
     expect(lines('\ufeffa\nb\n')).toEqual([['a', 1], ['b', 2]]);
     expect(cellsOf('\ufeffx', 1)[0]!.text).toBe('x');
+    const first: string[] = [];
+    eachLine('\ufeffa,b\n', (line) => { first.push(line); });
+    expect(first).toEqual(['a,b']);
     expect(() => { eachLine('x'.repeat(400_000_002), () => undefined); }).toThrow('record.tooLarge at 1:1');
   });
 
@@ -149,6 +152,18 @@ describe('what a record lacks', () => {
     };
     // 5 % of the 8760 hours of 2021 are 438; one day of 2022 is never complete.
     expect([of(438), of(439)].map(({ completeYears, years }) => [completeYears, years.map(({ complete }) => complete)])).toEqual([[1, [true, false]], [0, [false, false]]]);
+  });
+});
+
+describe('a series, at its limits', () => {
+  it('spans 110 years of 366 days and no more; no quarter of an hour has more than 240 mm', () => {
+    // 40,260 days after the first of 1900.
+    const text = (last: string) => `time,depth (mm)\n1900-01-01T00:00,1\n${last},2\n`;
+    expect(parseSeries(text('2010-03-25T00:00'), {}, 60).depths).toHaveLength(40_261 * 24);
+    expectProblems([
+      [() => parseSeries(text('2010-03-25T01:00'), {}, 60), 'record.tooLong at 3:1'], [() => parseSeries('time,depth (mm)\n2021-01-01T00:15,240.5\n', {}, 15), 'record.tooMuch at 2:18'],
+    ]);
+    expect(parseSeries('time,depth (mm)\n2021-01-01T00:00,240\n', {}, 15).depths[0]).toBe(80);
   });
 });
 

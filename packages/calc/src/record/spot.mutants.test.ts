@@ -102,6 +102,31 @@ describe('one low spot through a record, in closed form', () => {
     // 0.5 l/s are left for five minutes over the on level.
     expect([full.books.outflow, full.massError()]).toEqual([expect.closeTo(1.65 - 0.15, 9), expect.closeTo(0, 12)]);
   });
+  it('is stepped while water stands over a grate, and told for every minute that is left', () => {
+    const under = route({ links: [linkOf({ grateLevel: 0.002 })] });
+    under.run(into([0], [1e-4]), 1);
+    expect([under.standing(), under.books]).toEqual([expect.closeTo(0.03, 12), { inflow: expect.closeTo(0.03, 12), outflow: 0, solved: 0, closed: 5 }]);
+    const beside = route({ basins: [pumped(0.003)], links: [linkOf({ ...toBasin(), grateLevel: 0.002 })] });
+    beside.run(into([0], [1e-4], [0.001]), 1);
+    expect([beside.books.outflow, beside.massError()]).toEqual([expect.closeTo(0.3, 12), expect.closeTo(0, 12)]);
+    // A flush grate has nothing under it: the minute in which it runs dry is solved as well.
+    const flush = route({ ponds: [pondStore({ loss: 0.01 })], links: [linkOf()] });
+    flush.run(into([0], [0.011]), 3);
+    expect([flush.standing(), flush.books.solved, flush.books.closed]).toEqual([0, 6, 0]);
+    // 0.31 m3 lose 0.06 a minute: under the rim at 0.1 after four minutes, and one is left.
+    const last = route({ ponds: [pondStore({ rimLevel: 0.001, spillWidth: 1e-9, loss: 1e-3 })] });
+    last.run(into([0], [0.31 / 300 + 1e-3]), 2);
+    expect(last.standing()).toBeCloseTo(0.01, 6);
+  });
+  it('asks only the ways into the basin how high that stands, and passes nothing on of nothing', () => {
+    // Into the open 10 l/s run over 1 m; into the basin, whose pipe ends 0.8 m down, 8.9. Its on level lies between the two ends.
+    const one = route({ basins: [pumped(0.02, { onLevel: -0.9 })], links: [deep(), deep({ ...toBasin(), freeLevel: -0.8 })] });
+    one.run(into([0], [0.0185], [0]), 1);
+    expect(one.books).toMatchObject({ solved: 0, closed: 5 });
+    const flush = route({ links: [linkOf()] });
+    flush.run(into([0], [0]), 1);
+    expect(flush.books).toMatchObject({ solved: 0, closed: 5 });
+  });
   it('books ground water in dry time, which needs a pump', () => {
     const one = route({ basins: [pumped(0.003)], links: [deep(toBasin())] }, 0.001);
     one.run(into([2], [0], [0.001]), 12);
@@ -171,6 +196,8 @@ describe('low spots that have nothing to do with each other', () => {
     route.run(into([0], [0.0035, 0.03], [0.0001, 0.0004]), 1);
     expect(route.books).toMatchObject({ inflow: expect.closeTo(300 * 0.034, 9), closed: 5, solved: 5 });
     expect([route.standing(0), route.standing(1)]).toEqual([0, expect.closeTo(2.97, 1)]);
+    // 3.9 l/s of the first and its basin, 10 into the open and 2 by the pump of the second.
+    expect(route.books.outflow).toBeCloseTo(0.3 * 15.9, 1);
     expect(route.massError()).toBeLessThan(1e-9);
     route.run(into([], [0, 0], [0, 0]), 24);
     expect(route.books.inflow).toBeCloseTo(300 * 0.034 + 23 * 300 * 4e-4, 9);
