@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { SignedIn } from '@yardfall/contracts';
 import supertest from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { SetUpService } from '../../apps/api/src/identity/setUp.service.ts';
@@ -129,6 +130,25 @@ describe('members', () => {
     await ours.crew.agent.post(`/api/v1/devices/${id}/cut-off`).set(key()).send({}).expect(403);
     const { body } = await ours.owner.agent.post(`/api/v1/devices/${id}/cut-off`).set(key()).send({}).expect(200);
     expect(body.cutOffAt).toBe(test.clock.now().toISOString());
+  });
+
+  it('cut off a lost phone: it reads nothing, is told so, and what it recorded still arrives', async () => {
+    const lost = await makePerson(test, ours.id, ['crew']);
+    const phones = async () => (await ours.owner.agent.get('/api/v1/sessions').expect(200)).body.items as SignedIn[];
+    const its = (await phones()).find(({ memberId }) => memberId === lost.id);
+    expect(its).toMatchObject({ cutOffAt: null, own: false });
+    await ours.estimator.agent.get('/api/v1/sessions').expect(403);
+    await ours.owner.agent.post(`/api/v1/sessions/${its?.id ?? ''}/cut-off`).set(key()).send({}).expect(200);
+    for (const path of ['/session', '/jobs', '/company', '/members']) expect((await lost.agent.get(`/api/v1${path}`).expect(403)).body.code, path).toBe('auth.phoneCutOff');
+    // It may say which phone it is, and that phone is cut off too.
+    const id = randomUUID();
+    expect((await lost.agent.post('/api/v1/devices').set(key()).send({ id, name: 'Lost' }).expect(201)).body.cutOffAt).not.toBeNull();
+    expect((await phones()).find(({ memberId }) => memberId === lost.id)?.cutOffAt).toBe(test.clock.now().toISOString());
+    const own = (await phones()).find((one) => one.own);
+    await ours.owner.agent.post(`/api/v1/sessions/${own?.id ?? ''}/cut-off`).set(key()).send({}).expect(409);
+    // Whoever sits elsewhere reads on; the crew's phone of the test before does not.
+    await ours.estimator.agent.get('/api/v1/session').expect(200);
+    await ours.crew.agent.get('/api/v1/session').expect(403);
   });
 });
 

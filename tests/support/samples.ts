@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { commissioningFlow } from '@yardfall/calc';
-import type { LibraryEntry, LibraryInput, MemberRole, Photo, RainTableRow, Study, Survey } from '@yardfall/contracts';
+import type { LibraryEntry, LibraryInput, MemberRole, Photo, RainTableRow, SignedIn, Study, Survey } from '@yardfall/contracts';
 import { Worker } from '../../apps/api/src/common/worker.ts';
 import { ternHollowSurvey } from '../../apps/api/src/seed/sites/ternHollow.survey.ts';
 import { inRoot } from '../../tools/paths.mjs';
@@ -32,6 +32,10 @@ const survey = (world: World): Promise<Survey> =>
   world.once('survey', () => post<Survey>(world.office, `/jobs/${world.jobId}/surveys`, { name: 'Visit', content: ternHollowSurvey }, 201));
 const rainTable = (world: World): Promise<RainTableRow> =>
   world.once('rain table', () => post<RainTableRow>(world.office, `/jobs/${world.jobId}/rain-tables`, { name: randomUUID(), table: site.rain.table }, 201));
+const sessionApart = async ({ test, ours }: World): Promise<string> => {
+  const { id } = await makePerson(test, ours.id, ['crew']);
+  return (await get<{ items: SignedIn[] }>(ours.owner.agent, '/sessions')).items.find(({ memberId }) => memberId === id)?.id ?? '';
+};
 const device = async ({ ours }: World): Promise<string> => (await post<{ id: string }>(ours.crew.agent, '/devices', { id: randomUUID(), name: 'Phone' }, 201)).id;
 const photo = (world: World): Promise<Photo> =>
   world.once('photo', async () => {
@@ -100,6 +104,8 @@ export const samples: Readonly<Record<string, Sample>> = {
   'identity.updateMember': async ({ test, ours }) => ({ params: { memberId: (await makePerson(test, ours.id, ['crew'])).id }, body: { roles: ['estimator'] } }),
   'identity.customerLink': async (world) => ({ params: { jobId: (await world.plainJob()).id }, body: {} }),
   'identity.registerDevice': () => ({ body: { id: randomUUID(), name: 'Phone' } }),
+  'identity.phones': () => ({}),
+  'identity.cutOffPhone': async (world) => ({ params: { sessionId: await sessionApart(world) }, body: {} }),
   'identity.cutOffDevice': async (world) => ({ params: { deviceId: await device(world) }, body: {} }),
   'company.read': nothing,
   'company.update': async ({ ours }) => ({ ifMatch: version(await get(ours.owner.agent, '/company')), body: { responsibleName: 'Somebody Else' } }),

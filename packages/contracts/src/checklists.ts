@@ -139,7 +139,7 @@ export const checklists = {
     id: 'checklists.record', method: 'POST', path: '/jobs/:jobId/facts',
     summary: 'Store field facts. Every well-formed fact of a known device is stored first and judged afterwards; each comes back with its verdict',
     access: { permission: 'checklists.record' }, status: 200, params: JobParams, query: null, body: z.strictObject({ facts: z.array(FieldFact).min(1).max(100), sentAt: Instant.optional() }),
-    response: z.object({ facts: z.array(StoredFact), checklist: Checklist }), errors: ['notFound', 'checklist.notBuildRevision'],
+    fromCutOff: true, response: z.object({ facts: z.array(StoredFact), checklist: Checklist }), errors: ['notFound', 'checklist.notBuildRevision'],
   }),
   asBuilt: endpoint({
     id: 'checklists.asBuilt', method: 'GET', path: '/jobs/:jobId/as-built', summary: 'The design with the levels that were shot in the open trench: room below the sills as designed and as built',

@@ -40,6 +40,8 @@ export interface EndpointOptions<P extends Shape, Q extends Shape, B extends Sha
   readonly produces?: string;
   /** Writes that change nothing twice by nature may do without an Idempotency-Key. */
   readonly idempotency?: 'none';
+  /** A phone that was cut off may still call it: it only takes what was recorded, and tells nothing. */
+  readonly fromCutOff?: true;
   readonly errors?: readonly ErrorCode[];
 }
 

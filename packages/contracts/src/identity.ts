@@ -30,6 +30,16 @@ export type Member = z.infer<typeof Member>;
 
 export const StateCode = z.string().regex(/^[A-Z]{2}$/).meta({ id: 'StateCode', description: 'US state, two letters' });
 
+/** One phone or browser that somebody is signed in on. */
+export const SignedIn = z
+  .object({
+    id: Id, memberId: Id, name: z.string(), userAgent: z.string(), createdAt: Instant, cutOffAt: Instant.nullable(),
+    /** The one that asks. */
+    own: z.boolean(),
+  })
+  .meta({ id: 'SignedIn' });
+export type SignedIn = z.infer<typeof SignedIn>;
+
 export const identity = {
   signIn: endpoint({
     id: 'identity.signIn', method: 'POST', path: '/session', summary: 'Sign in with e-mail and password',
@@ -90,8 +100,16 @@ export const identity = {
   }),
   registerDevice: endpoint({
     id: 'identity.registerDevice', method: 'POST', path: '/devices', summary: 'Register the phone that records field facts',
-    access: { permission: 'checklists.record' }, status: 201, params: null, query: null,
+    access: { permission: 'checklists.record' }, fromCutOff: true, status: 201, params: null, query: null,
     body: z.strictObject({ id: Id, name: text(120, 1) }), response: z.object({ id: Id, name: z.string(), cutOffAt: Instant.nullable() }),
+  }),
+  phones: endpoint({
+    id: 'identity.phones', method: 'GET', path: '/sessions', summary: 'Who is signed in, and on what', access: { permission: 'devices.manage' }, status: 200,
+    params: null, query: null, body: null, response: z.object({ items: z.array(SignedIn) }),
+  }),
+  cutOffPhone: endpoint({
+    id: 'identity.cutOffPhone', method: 'POST', path: '/sessions/:sessionId/cut-off', summary: 'Cut off a lost phone: it reads nothing any more; what it recorded may still arrive, in quarantine',
+    access: { permission: 'devices.manage' }, status: 200, params: z.strictObject({ sessionId: Id }), query: null, body: z.strictObject({}), response: SignedIn, errors: ['notFound', 'conflict.state'],
   }),
   cutOffDevice: endpoint({
     id: 'identity.cutOffDevice', method: 'POST', path: '/devices/:deviceId/cut-off', summary: 'Cut off a lost phone',

@@ -10,6 +10,7 @@ export const errorCodes = {
   'auth.wrongCredentials': 401,
   'auth.tooManyAttempts': 429,
   'auth.forbidden': 403,
+  'auth.phoneCutOff': 403,
   'auth.badOrigin': 403,
   'auth.linkInvalid': 410,
   'auth.lastOwner': 409,

@@ -72,7 +72,7 @@ export const surveyFacts = {
   record: endpoint({
     id: 'surveyFacts.record', method: 'POST', path: '/jobs/:jobId/survey-facts',
     summary: 'Store facts of surveys. Every well-formed fact of a known device is stored first and judged afterwards; each comes back with its verdict. A survey is born by its first fact',
-    access: { permission: 'surveys.record' }, status: 200, params: JobParams, query: null, body: z.strictObject({ facts: z.array(SurveyFact).min(1).max(100) }),
+    access: { permission: 'surveys.record' }, fromCutOff: true, status: 200, params: JobParams, query: null, body: z.strictObject({ facts: z.array(SurveyFact).min(1).max(100) }),
     response: z.object({ facts: z.array(StoredSurveyFact), surveys: z.array(Survey) }), errors: ['notFound'],
   }),
 };

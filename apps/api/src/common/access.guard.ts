@@ -35,6 +35,7 @@ export class AccessGuard implements CanActivate {
       return true;
     }
     context.actor = await this.actorOf(request, endpoint);
+    if (context.actor.cutOff === true && endpoint.fromCutOff !== true) throw new DomainError('auth.phoneCutOff');
     requireAccess(endpoint.access, context.actor);
     speakTus(endpoint, request, response);
     if (endpoint.concurrency === 'ifMatch' && context.info.ifMatch === null) throw new DomainError('conflict.preconditionRequired');

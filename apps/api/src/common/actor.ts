@@ -33,6 +33,8 @@ export interface Actor {
   readonly language: Language;
   readonly units: UnitSystem;
   readonly sessionId: string | null;
+  /** The phone was lost and cut off: it reads nothing, and what it recorded is quarantined. */
+  readonly cutOff?: boolean;
   readonly request: RequestInfo;
 }
 

@@ -45,6 +45,7 @@ interface SessionRow {
   readonly customer_id: string | null;
   readonly expires_at: Date;
   readonly revoked_at: Date | null;
+  readonly cut_off_at: Date | null;
   readonly active: boolean;
   readonly roles: Role[];
   readonly language: Actor['language'];
@@ -56,7 +57,7 @@ export async function readSession(pool: pg.Pool, token: string, request: Request
   const { rows } = await pool.query<SessionRow>('SELECT * FROM look_up_session($1)', [Buffer.from(hashToken(token))]);
   const row = rows[0];
   if (row === undefined || row.revoked_at !== null || row.expires_at <= request.at || !row.active) return null;
-  const common = { companyId: row.company_id, language: row.language, units: row.units, sessionId: row.id, request };
+  const common = { companyId: row.company_id, language: row.language, units: row.units, sessionId: row.id, cutOff: row.cut_off_at !== null, request };
   if (row.member_id !== null) return { kind: 'member', id: row.member_id, roles: row.roles as MemberRole[], jobId: null, ...common };
   if (row.customer_id === null || row.job_id === null) return null;
   return { kind: 'customer', id: row.customer_id, roles: ['customer'], jobId: row.job_id, ...common };

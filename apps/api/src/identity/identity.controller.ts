@@ -63,6 +63,16 @@ export class IdentityController {
     return this.devices.register(actor, input.body.id, input.body.name);
   }
 
+  @Route(api.phones)
+  phones(@Who() actor: Actor) {
+    return this.devices.signedIn(actor);
+  }
+
+  @Route(api.cutOffPhone)
+  cutOffPhone(@Who() actor: Actor, @Input() input: InputOf<typeof api.cutOffPhone>) {
+    return this.devices.cutOffSession(actor, input.params.sessionId);
+  }
+
   @Route(api.cutOffDevice)
   cutOffDevice(@Who() actor: Actor, @Input() input: InputOf<typeof api.cutOffDevice>) {
     return this.devices.cutOff(actor, input.params.deviceId);

@@ -8,7 +8,7 @@ export async function requirePhone(tx: Tx, actor: Actor, facts: readonly { reado
   const ids = [...new Set(facts.map(({ deviceId }) => deviceId))];
   const device = found(await tx.device.findFirst({ where: { companyId: actor.companyId, memberId: actor.id, id: ids[0] ?? '' } }));
   if (ids.length > 1) throw new DomainError('request.invalid', {}, [{ path: 'body.facts', message: 'come from more than one device' }]);
-  return { cutOff: device.cutOffAt !== null };
+  return { cutOff: device.cutOffAt !== null || actor.cutOff === true };
 }
 
 const desk = 'desk';

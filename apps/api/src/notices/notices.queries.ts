@@ -58,7 +58,7 @@ export async function newsSince(client: pg.PoolClient, actor: Actor, cursor: Cur
   const state = await client.query<{ waiting: boolean; live: boolean }>(
     `SELECT EXISTS (SELECT FROM event WHERE company_id = $1 AND xid >= pg_snapshot_xmin(pg_current_snapshot())::text::bigint) AS waiting,
        EXISTS (SELECT FROM session s JOIN member m ON m.company_id = s.company_id AND m.id = s.member_id
-         WHERE s.company_id = $1 AND s.id = $2 AND s.revoked_at IS NULL AND m.active) AS live`,
+         WHERE s.company_id = $1 AND s.id = $2 AND s.revoked_at IS NULL AND s.cut_off_at IS NULL AND m.active) AS live`,
     [actor.companyId, actor.sessionId],
   );
   const end = rows.at(-1);

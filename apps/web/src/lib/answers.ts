@@ -35,6 +35,8 @@ export async function ask<E extends Endpoint>(endpoint: E, input: CallInput<E>):
     await remember(endpoint, key, answer).catch(() => undefined);
     return answer;
   } catch (error) {
+    // A phone that was cut off keeps nothing of the company either.
+    if (error instanceof ApiProblem && error.code === 'auth.phoneCutOff') await forgetAnswers();
     if (!(error instanceof ApiProblem) || !error.passing) throw error;
     const kept = await inStores(['answers'], 'readonly', ({ answers }) => answers.get(key)).catch(() => undefined);
     if (kept === undefined) throw error;

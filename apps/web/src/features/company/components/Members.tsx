@@ -12,6 +12,7 @@ import { read } from '../../../lib/query.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { ChangeMember } from './ChangeMember.tsx';
 import { InviteMember } from './InviteMember.tsx';
+import { Phones } from './Phones.tsx';
 
 type Open = { readonly kind: 'invite' } | { readonly kind: 'change'; readonly member: Member } | null;
 
@@ -31,6 +32,7 @@ export function Members() {
       <Table caption={t('identity.members')} captionUnseen stacks columns={columns(t, manages)}
         rows={data.data.items.map((member) => row(member, t, manages ? () => setOpen({ kind: 'change', member }) : null))} />
       {manages ? <div><Button kind="main" onClick={() => setOpen({ kind: 'invite' })}>{t('identity.invite')}</Button></div> : null}
+      {may('devices.manage') ? <Phones /> : null}
       <Dialog open={open?.kind === 'invite'} title={t('identity.invite')} onClose={close}><InviteMember /></Dialog>
       <Dialog open={changing !== undefined} title={t('identity.member.changeOf', { name: changing?.name ?? '' })} onClose={close}>
         {changing ? <ChangeMember member={changing} onDone={close} /> : null}
