@@ -109,6 +109,11 @@ describe('one low spot through a record, in closed form', () => {
     const beside = route({ basins: [pumped(0.003)], links: [linkOf({ ...toBasin(), grateLevel: 0.002 })] });
     beside.run(into([0], [1e-4], [0.001]), 1);
     expect([beside.books.outflow, beside.massError()]).toEqual([expect.closeTo(0.3, 12), expect.closeTo(0, 12)]);
+    // 3 l lose 0.05 l/s more than comes: dry after a minute, within the rain.
+    const drying = route({ ponds: [pondStore({ loss: 1e-4 })] });
+    drying.run(into([0], [1.1e-4]), 1);
+    drying.run(into([1], [5e-5]), 2);
+    expect([drying.standing(), drying.books.outflow]).toEqual([0, expect.closeTo(0.048, 12)]);
     // A flush grate has nothing under it: the minute in which it runs dry is solved as well.
     const flush = route({ ponds: [pondStore({ loss: 0.01 })], links: [linkOf()] });
     flush.run(into([0], [0.011]), 3);

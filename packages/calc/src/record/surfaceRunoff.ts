@@ -2,13 +2,12 @@ import { MINUTE } from '../common/constants.ts';
 import type { Catchment, DesignDocument } from '../document/document.ts';
 import { planeEquilibriumTime } from '../runoff/kinematicPlane.ts';
 import type { WetSteps } from './disaggregate.ts';
-import { LossStore, RECOVERED_AFTER, recoveryShare } from './lossStore.ts';
+import { LossStore, recoveryShare } from './lossStore.ts';
 import { PlaneRunner } from './planeRunner.ts';
 
 /** Rain steps of a long record [s], and the minutes in each. */
 export const RAIN_STEP = 300;
 export const MINUTES = 5;
-const DRY_STEPS = RECOVERED_AFTER / RAIN_STEP;
 const HARD: readonly string[] = ['roof', 'paving', 'pool'];
 
 /** Runoff of every catchment in the five minutes that have any: mean flow of each minute [m3/s]. */
@@ -58,7 +57,6 @@ export class SurfaceRunoff {
   readonly books: SurfaceBooks = { excess: 0, runoff: 0 };
   readonly active: ActiveRunoff;
   private readonly surfaces: readonly Surface[];
-  private readonly shares: Float64Array;
   /** Last step with rain, and the first one that has not been computed. */
   private lastWet = -1;
   private next = 0;
@@ -66,7 +64,6 @@ export class SurfaceRunoff {
   /** @param strongest depth of the record's strongest five minutes [mm] */
   constructor(document: DesignDocument, strongest: number) {
     this.surfaces = document.site.catchments.map((catchment) => surfaceOf(catchment, strongest));
-    this.shares = Float64Array.from({ length: DRY_STEPS }, (_, steps) => recoveryShare(steps * RAIN_STEP));
     this.active = { count: 0, index: new Int32Array(1024), flows: this.surfaces.map(() => new Float64Array(1024 * MINUTES)) };
   }
 
@@ -100,7 +97,7 @@ export class SurfaceRunoff {
   private recover(step: number): void {
     const dry = step - this.lastWet - 1;
     if (this.lastWet < 0 || dry === 0) return;
-    const share = dry >= DRY_STEPS ? 0 : this.shares[dry]!;
+    const share = recoveryShare(dry * RAIN_STEP);
     for (const { loss } of this.surfaces) loss.fade(share);
   }
 
