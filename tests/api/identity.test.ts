@@ -17,6 +17,15 @@ describe('signing in', () => {
   });
   afterAll(() => test.close());
 
+  it('lasts a season for a crew, a month for the office', async () => {
+    const daysOf = async (who: 'crew' | 'owner') => {
+      const answer = await tryWith(ours[who].email, password).expect(201);
+      const maxAge = /max-age=(\d+)/i.exec(String(answer.headers['set-cookie']))?.[1];
+      return Number(maxAge) / 86_400;
+    };
+    expect([await daysOf('crew'), await daysOf('owner')]).toEqual([120, 30]);
+  });
+
   const tryWith = (email: string, word: string) => supertest(test.server).post(session).send({ email, password: word });
 
   it('gives an HttpOnly, SameSite cookie whose token is nowhere stored', async () => {
@@ -59,7 +68,7 @@ describe('signing in', () => {
     await ours.owner.agent.patch(`/api/v1/members/${closed.id}`).send({ active: false }).expect(200);
     await closed.agent.get(session).expect(401);
     await tryWith(closed.email, password).expect(401);
-    const stale = await makePerson(test, ours.id, ['crew']);
+    const stale = await makePerson(test, ours.id, ['estimator']);
     test.clock.forward(31 * 86_400);
     await stale.agent.get(session).expect(401);
     test.clock.forward(-31 * 86_400);

@@ -13,6 +13,8 @@ import { checkPassword } from './password.ts';
 
 const day = 86_400_000;
 const memberDays = 30;
+/** Who works with wet gloves signs in once a season; a lost phone is cut off by the owner. */
+const crewDays = 120;
 const customerDays = 90;
 
 export interface Opened {
@@ -46,12 +48,14 @@ export class SessionsService {
   async open(tx: Tx, actor: Actor, action: string): Promise<Opened> {
     const token = newToken();
     const { at, userAgent } = actor.request;
-    const expiresAt = new Date(at.getTime() + (actor.kind === 'customer' ? customerDays : memberDays) * day);
+    const me = await this.describe(tx, actor);
+    const lasts = actor.kind === 'customer' ? customerDays : me.roles.every((role) => role === 'crew') ? crewDays : memberDays;
+    const expiresAt = new Date(at.getTime() + lasts * day);
     const id = newId();
     const whose = actor.kind === 'customer' ? { customerId: actor.id, jobId: actor.jobId } : { memberId: actor.id };
     await tx.session.create({ data: { id, companyId: actor.companyId, ...whose, tokenHash: hashToken(token), createdAt: at, lastSeenAt: at, expiresAt, userAgent } });
     await audit(tx, actor, action, { id });
-    return { token, expiresAt, me: await this.describe(tx, actor) };
+    return { token, expiresAt, me };
   }
 
   me(actor: Actor): Promise<Me> {

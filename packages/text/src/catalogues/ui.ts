@@ -21,6 +21,8 @@ export const ui = catalogue({
   'ui.switch.language': { en: 'Language', es: 'Idioma' },
   'ui.switch.units': { en: 'Units', es: 'Unidades' },
   'ui.switch.theme': { en: 'Page', es: 'Página' },
+  'ui.sun': { en: 'Sun', es: 'Sol' },
+  'ui.sunOn': { en: 'Black on white and bigger, for bright sun', es: 'Negro sobre blanco y más grande, para mucho sol' },
   'ui.language.en': { en: 'English', es: 'English' },
   'ui.language.es': { en: 'Español', es: 'Español' },
   'ui.units.us': { en: 'Feet', es: 'Pies' },

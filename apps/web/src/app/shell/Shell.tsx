@@ -2,7 +2,8 @@ import { Link, Outlet, useParams } from '@tanstack/react-router';
 import { OnThisPhone } from '../../components/OnThisPhone.tsx';
 import { useMe } from '../../hooks/useMe.ts';
 import { useStock } from '../../hooks/useStock.ts';
-import { useText } from '../../lib/reader.tsx';
+import { setSun, useSun, useSunOnPage } from '../../hooks/useSun.ts';
+import { useReader, useText } from '../../lib/reader.tsx';
 import { Sheet } from './Sheet.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 
@@ -10,6 +11,7 @@ import { TitleBlock } from './TitleBlock.tsx';
 export function Shell() {
   const { me } = useMe();
   const member = me?.kind === 'member';
+  useSunOnPage();
   return (
     <Sheet title={<TitleBlock home={(mark) => <Link to="/" className="title-mark">{mark}</Link>} nav={member ? <Nav /> : undefined} />} foot={member ? <><Away /><OnThisPhone /></> : null}>
       <Outlet />
@@ -27,7 +29,24 @@ function Nav() {
       {may('jobs.create') ? <Link to="/jobs/new">{t('ui.newJob')}</Link> : null}
       {may('company.read') ? <Link to="/company">{t('ui.company')}</Link> : null}
       <Link to="/waits">{t('ui.waits.title')}</Link>
+      <InTheField />
     </nav>
+  );
+}
+
+/** One tap for who works outside: the other language, and black on white in big type. */
+function InTheField() {
+  const { me } = useMe();
+  const { t } = useText();
+  const reader = useReader();
+  const sun = useSun();
+  if (!sun && me?.roles.includes('crew') !== true) return null;
+  const other = reader.asked === 'en' ? 'es' : 'en';
+  return (
+    <>
+      <button type="button" className="title-switch" lang={other} onClick={() => reader.change({ language: other })}>{t(`ui.language.${other}`)}</button>
+      <button type="button" className="title-switch" aria-pressed={sun} title={t('ui.sunOn')} onClick={() => setSun(!sun)}>{t('ui.sun')}</button>
+    </>
   );
 }
 

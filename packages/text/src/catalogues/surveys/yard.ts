@@ -10,8 +10,6 @@ export const yardWords = catalogue({
   'surveys.yard.what': { en: 'What to do', es: 'Qué hacer' },
   'surveys.yard.levels': { en: 'Levels', es: 'Niveles' },
   'surveys.yard.why': { en: 'Why is it wet', es: 'Por qué se moja' },
-  'surveys.yard.sun': { en: 'Sun', es: 'Sol' },
-  'surveys.yard.sunOn': { en: 'Black on white for bright sun', es: 'Negro sobre blanco para mucho sol' },
 
   'surveys.yard.next': { en: 'Next shot', es: 'Próxima lectura' },
   'surveys.yard.do.start': { en: 'Set up the instrument. Rod on {point:text}: backsight', es: 'Plante el instrumento. Regla en {point:text}: vista atrás' },

@@ -1,10 +1,10 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Loading } from '../../../../components/Loading.tsx';
 import { Notice } from '../../../../components/Notice.tsx';
 import { Select } from '../../../../components/Select.tsx';
 import { KeepProblem } from '../../../../components/KeepProblem.tsx';
+import { setSun, useSun } from '../../../../hooks/useSun.ts';
 import { useWidth } from '../../../../hooks/useWidth.ts';
-import { keep, kept } from '../../../../lib/keep.ts';
 import { useText } from '../../../../lib/reader.tsx';
 import { useYardBook } from '../../api/useYardBook.ts';
 import { LevelWork } from './LevelWork.tsx';
@@ -19,18 +19,13 @@ export function Yard({ jobId }: { readonly jobId: string }) {
   const { t } = useText();
   const [ref, width] = useWidth<HTMLDivElement>();
   const [work, setWork] = useState<(typeof works)[number]>('levels');
-  const [sun, setSun] = useState(() => kept('sun') === true);
+  const sun = useSun();
   const yard = useYardBook(jobId);
-  useEffect(() => {
-    const { dataset } = document.documentElement;
-    if (sun) dataset.sun = 'on';
-    return () => { delete dataset.sun; };
-  }, [sun]);
   return (
     <div ref={ref} className="yard">
       <div className="yard-bar">
         {works.map((one) => <button key={one} type="button" className="yard-tab" aria-pressed={work === one} onClick={() => setWork(one)}>{t(`surveys.yard.${one}`)}</button>)}
-        <button type="button" className="yard-tab yard-sun" aria-pressed={sun} title={t('surveys.yard.sunOn')} onClick={() => { keep('sun', !sun); setSun(!sun); }}>{t('surveys.yard.sun')}</button>
+        <button type="button" className="yard-tab yard-sun" aria-pressed={sun} title={t('ui.sunOn')} onClick={() => setSun(!sun)}>{t('ui.sun')}</button>
       </div>
       <KeepProblem problem={yard.problem} />
       {yard.disputed.length > 0 ? <Notice severity="caution"><p>{t('surveys.yard.disputed', { n: yard.disputed.length })}</p></Notice> : null}
