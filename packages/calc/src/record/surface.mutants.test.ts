@@ -169,6 +169,12 @@ describe('the surfaces of a yard', () => {
     spared.advance(wet([0, 3]), 500);
     spared.advance(wet([600, 1], [601, 1]), 602);
     expect([spared.active.count, flows(spared)]).toEqual([2, new Array(10).fill(0)]);
+    // Nor what stood at its place in the part before.
+    spared.advance(wet([1200, 70], [1201, 70]), 1700);
+    const before = spared.active.count;
+    spared.advance(wet([1800, 3], [2200, 1]), 2201);
+    expect(spared.active.count).toBeLessThan(before);
+    expect(flows(spared).slice(-5)).toEqual([0, 0, 0, 0, 0]);
   });
   it('in as many five minutes as there are', () => {
     const runoff = new SurfaceRunoff(yard(surface({}), surface({ area: 200 })), 5);

@@ -172,6 +172,10 @@ describe('pumps side by side on one line', () => {
     const weak = { shutOff: lift / (1 - 0.4 / 160), most: 0.0004, valve: 0 };
     expect(lineWith([weak]).flow(1).flow(lift) / byHand([weak], lift)).toBeCloseTo(1, 2);
     expect(lineWith([weak, weak]).flow(3).flow(lift) / byHand([weak, weak], lift)).toBeCloseTo(1, 2);
+    // Where the first has gone down its curve by one part of it, the other by half of one.
+    const first = { ...weak, shutOff: lift / (1 - 1 / 160) };
+    const second = { ...weak, shutOff: first.shutOff * (1 - 0.5 / 160) };
+    expect(lineWith([first, second]).flow(3).flow(lift) / byHand([first, second], lift)).toBeCloseTo(1, 1);
   });
 
   test('fill what a sag does not keep: half of the line in four parts', () => {
