@@ -20,14 +20,16 @@ export function Shell() {
 }
 
 function Nav() {
-  const { may } = useMe();
+  const { me, may } = useMe();
   const { t } = useText();
+  // A crew's row has room for what is used outside instead.
+  const office = me?.roles.some((role) => role !== 'crew') === true;
   return (
     <nav className="title-cell title-nav" aria-label={t('ui.main')}>
       <Link to="/" activeOptions={{ exact: true }}>{t('ui.home')}</Link>
       {may('jobs.create') ? <Link to="/jobs" activeOptions={{ exact: true }}>{t('jobs.all')}</Link> : null}
       {may('jobs.create') ? <Link to="/jobs/new">{t('ui.newJob')}</Link> : null}
-      {may('company.read') ? <Link to="/company">{t('ui.company')}</Link> : null}
+      {may('company.read') && office ? <Link to="/company">{t('ui.company')}</Link> : null}
       <Link to="/waits">{t('ui.waits.title')}</Link>
       <InTheField />
     </nav>
