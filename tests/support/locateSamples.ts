@@ -7,7 +7,14 @@ import type { World } from './world.ts';
 const ticket = async ({ ours, jobId }: World): Promise<LocateTicket> => post(ours.crew.agent, `/jobs/${jobId}/locate-tickets`, {
   number: randomUUID(), requestedAt: '2026-02-23T15:00:00Z', area: 'Back yard', utilities: ['Gas'],
 }, 201);
+const prepared = ({ ours, jobId }: World): Promise<LocateTicket> => post(ours.crew.agent, `/jobs/${jobId}/locate-tickets/drafts`, { area: 'Back yard', utilities: ['Gas'] }, 201);
 const granted = { state: 'granted', number: 'B-7', note: '', on: '2026-03-02', expiresOn: null, photoId: null };
+
+/** In the shape of a law; nobody confirmed it. */
+export const georgia = {
+  state: 'GA', notice: { kind: 'fullWorkingDays', days: 2 }, life: { kind: 'calendarDays', days: 21, from: 'legalStart' }, renewal: { kind: 'workingDaysBeforeExpiry', days: 3 }, received: null,
+  tolerance: 0.6096, toleranceFrom: 'edge', noAnswer: 'callAgain', holidays: ['newYear', 'memorial', 'independence', 'labor', 'thanksgiving', 'christmas'], source: 'Handbook of the center, page 12', readOn: '2026-03-01',
+};
 
 /** Permits, locate tickets and what belongs to them. */
 export const locateSamples: Readonly<Record<string, Sample>> = {
@@ -16,6 +23,13 @@ export const locateSamples: Readonly<Record<string, Sample>> = {
   'permits.answerOutlet': ({ jobId, released }) => ({ params: { jobId }, body: { revisionId: released.revision.id, outlet: 'O1', question: 'O3', ...granted } }),
   'locates.list': ({ jobId }) => ({ params: { jobId } }),
   'locates.create': ({ jobId }) => ({ params: { jobId }, body: { number: randomUUID(), requestedAt: '2026-02-23T15:00:00Z', area: 'Back yard', utilities: ['Gas'] } }),
+  'locates.prepare': ({ jobId }) => ({ params: { jobId }, body: { area: 'Back yard', utilities: ['Gas'] } }),
+  'locates.submit': async (world) => ({ params: { jobId: world.jobId, ticketId: (await prepared(world)).id }, body: { number: randomUUID(), requestedAt: '2026-02-23T15:00:00Z' } }),
+  'locates.event': async (world) => ({
+    params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { kind: 'marksDestroyed', utility: '', hazard: false, note: 'rain', photoId: null, at: '2026-03-01T15:00:00Z' },
+  }),
+  'locateRuleSets.list': () => ({}),
+  'locateRuleSets.sign': () => ({ body: { rule: georgia, signedName: 'Test owner' } }),
   'locates.answer': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { utility: 'Gas', answer: 'marked', note: '' } }),
   'locates.close': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: {} }),
 };

@@ -1,5 +1,5 @@
 import { createHash, randomUUID } from 'node:crypto';
-import type { Checklist, ChecklistItem, FieldFact, LocateTicket, Photo, StoredFact } from '@yardfall/contracts';
+import type { Checklist, ChecklistItem, FieldFact, LocateTicket, Photo, StoredFact, TicketEventKind } from '@yardfall/contracts';
 import sharp from 'sharp';
 import { key, type Person } from './actors.ts';
 import type { TestApp } from './app.ts';
@@ -108,5 +108,10 @@ export async function mayDig(agent: Agent, jobId: string): Promise<LocateTicket>
   const body = { number: randomUUID().slice(0, 8), requestedAt: '2026-02-23T15:00:00Z', area: 'Back yard', utilities: ['Gas', 'Power'] };
   const ticket = await post<LocateTicket>(agent, `/jobs/${jobId}/locate-tickets`, body, 201);
   await post(agent, `/jobs/${jobId}/locate-tickets/${ticket.id}/responses`, { utility: 'Gas', answer: 'marked', note: '' }, 200);
-  return post<LocateTicket>(agent, `/jobs/${jobId}/locate-tickets/${ticket.id}/responses`, { utility: 'Power', answer: 'clear', note: '' }, 200);
+  await post(agent, `/jobs/${jobId}/locate-tickets/${ticket.id}/responses`, { utility: 'Power', answer: 'clear', note: '' }, 200);
+  return ticketEvent(agent, ticket, 'marksAgree');
+}
+
+export function ticketEvent(agent: Agent, { jobId, id }: Pick<LocateTicket, 'jobId' | 'id'>, kind: TicketEventKind, at = '2026-03-02T15:00:00Z', more: object = {}): Promise<LocateTicket> {
+  return post<LocateTicket>(agent, `/jobs/${jobId}/locate-tickets/${id}/events`, { kind, utility: '', hazard: false, note: '', photoId: null, at, ...more }, 200);
 }

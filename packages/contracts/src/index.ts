@@ -21,6 +21,7 @@ export * from './jobs.ts';
 export * from './library.ts';
 export * from './libraryFields.ts';
 export * from './locate/index.ts';
+export * from './locateRules.ts';
 export * from './locates.ts';
 export * from './notices.ts';
 export * from './offers.ts';

@@ -52,6 +52,9 @@ export type Hold = z.infer<typeof Hold>;
 
 export const Assignment = z.object({ memberId: Id, name: z.string(), role: MemberRoleSchema }).meta({ id: 'Assignment' });
 
+/** The clock of the ticket that runs longest: it stands on every line of the job. Null moments where no rule is known. */
+const LocateDates = z.object({ number: z.string(), legalStartAt: Instant.nullable(), renewByAt: Instant.nullable(), expiresAt: Instant.nullable() }).meta({ id: 'LocateDates' });
+
 const jobCore = {
   id: Id,
   number: z.number().int(),
@@ -64,6 +67,8 @@ const jobCore = {
   timeZone: TimeZone,
   assignments: z.array(Assignment),
   holds: z.array(Hold),
+  /** Null without a ticket that was submitted and is not closed. */
+  locate: LocateDates.nullable(),
   buildRevisionId: Id.nullable(),
   releasedAt: Instant.nullable(),
   createdAt: Instant,

@@ -8,6 +8,7 @@ import { found } from './found.ts';
 import { identity } from './identity.ts';
 import { jobs } from './jobs.ts';
 import { library } from './library.ts';
+import { locateRuleSets } from './locateRules.ts';
 import { locates } from './locates.ts';
 import { notices } from './notices.ts';
 import { offers } from './offers.ts';
@@ -26,7 +27,7 @@ import { uploads } from './uploads.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, found, daywork, proof, handover,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, locateRuleSets, found, daywork, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

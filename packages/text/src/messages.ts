@@ -23,6 +23,7 @@ import { priceQuantities } from './catalogues/prices/quantities.ts';
 import { offers as offerPages } from './catalogues/offers.ts';
 import { offerText } from './catalogues/offers/text.ts';
 import { locates as locateWords } from './catalogues/locates.ts';
+import { locateRulePages } from './catalogues/pages/locateRules.ts';
 import { locatePages } from './catalogues/pages/locates.ts';
 import { permits as permitWords } from './catalogues/permits.ts';
 import { permitPages } from './catalogues/pages/permits.ts';
@@ -63,7 +64,7 @@ const surveys = { ...surveyWords, ...yardWords, ...diagnosisWords, ...causeWords
 const ui = { ...frame, ...phonePages, ...waitsPages, ...cautionPages };
 const designs = { ...designPages, ...designParts, ...designWords };
 const jobs = { ...jobPages, ...jobHolds, ...jobPeople, ...jobReferral };
-const locates = { ...locateWords, ...locatePages };
+const locates = { ...locateWords, ...locatePages, ...locateRulePages };
 const permits = { ...permitWords, ...permitPages };
 const photos = { ...photoWords, ...photoPages };
 const found = { ...foundWords, ...foundPages };

@@ -74,5 +74,6 @@ export async function locate(page: Page): Promise<void> {
     await locates.getByRole('button', { name: 'Record the answer', exact: true }).click();
     await expect(locates.getByRole('button', { name: 'Record the answer', exact: true })).toHaveCount(0);
   }
+  await locates.getByRole('button', { name: 'The marks agree with the answers' }).click();
   await expect(locates.locator('.may-dig').first()).toBeVisible();
 }

@@ -15,7 +15,7 @@ const templates = ['A2', 'B2', 'D2', 'D3', 'D4', 'I1', 'I2', 'I3'];
 const items = (await buildChecklist(site)).filter(({ template }) => templates.includes(template));
 const morning = Date.parse('2026-03-02T12:00:00Z');
 const evening = new Date(morning + 30 * 3_600_000).toISOString();
-const ticket = { state: 'NC', number: '1', closed: false, legalStartAt: '2026-02-28T05:00:00Z', expiresAt: '2026-03-20T04:00:00Z', answers: [{ utility: 'Gas', answer: 'clear' as const }] };
+const ticket = { state: 'NC', number: '1', closed: false, draft: false, legalStartAt: '2026-02-28T05:00:00Z', expiresAt: '2026-03-20T04:00:00Z', answers: [{ utility: 'Gas', answer: 'clear' as const, at: '2026-02-25T12:00:00Z' }], events: [{ kind: 'marksAgree' as const, at: '2026-02-25T13:00:00Z', recordedAt: '2026-02-25T13:00:00Z' }] };
 const uuid = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
 const minute = 60_000;
 

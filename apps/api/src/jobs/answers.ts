@@ -38,7 +38,7 @@ export async function addAnswers(tx: Tx, actor: Actor, jobId: string, topic: Top
   });
 }
 
-async function requirePhotos(tx: Tx, actor: Actor, jobId: string, photoIds: readonly string[]): Promise<void> {
+export async function requirePhotos(tx: Tx, actor: Actor, jobId: string, photoIds: readonly string[]): Promise<void> {
   const ids = [...new Set(photoIds)];
   const known = await tx.photo.count({ where: { companyId: actor.companyId, jobId, id: { in: ids } } });
   if (known < ids.length) throw new DomainError('notFound');

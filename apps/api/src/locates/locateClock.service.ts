@@ -6,7 +6,7 @@ import { emit } from '../common/events.ts';
 import { Owner } from '../common/owner.ts';
 import { Worker } from '../common/worker.ts';
 import { lockJob } from '../jobs/jobs.access.ts';
-import { holdForMarks } from './tickets.ts';
+import { holdForMarks, renewLead } from './tickets.ts';
 
 /** A ticket becomes legal or runs out by itself: every minute the holds of the jobs concerned are looked at again. */
 @Injectable()
@@ -43,8 +43,8 @@ export class LocateClockService implements OnModuleInit {
     await this.owner.pool.query(
       `SELECT graphile_worker.add_job('locates.recheck', json_build_object('companyId', t.company_id, 'jobId', t.job_id), job_key := 'locates.recheck:' || t.job_id)
        FROM (SELECT DISTINCT company_id, job_id FROM locate_ticket
-             WHERE status = 'open' AND (legal_start_at BETWEEN $1 AND $2 OR expires_at BETWEEN $1 AND $2)) t`,
-      [this.seenUntil, now],
+             WHERE status = 'open' AND (legal_start_at BETWEEN $1 AND $2 OR expires_at BETWEEN $1 AND $2 OR renew_by_at - $3 * interval '1 millisecond' BETWEEN $1 AND $2)) t`,
+      [this.seenUntil, now, renewLead],
     );
     this.seenUntil = now;
   }

@@ -2,6 +2,9 @@ import { Module } from '@nestjs/common';
 import { LocateClockService } from './locateClock.service.ts';
 import { LocatesController } from './locates.controller.ts';
 import { LocatesService } from './locates.service.ts';
+import { RuleSetsController } from './ruleSets.controller.ts';
+import { RuleSetsService } from './ruleSets.service.ts';
+import { TicketLifeService } from './ticketLife.service.ts';
 
-@Module({ controllers: [LocatesController], providers: [LocatesService, LocateClockService], exports: [LocatesService] })
+@Module({ controllers: [LocatesController, RuleSetsController], providers: [LocatesService, TicketLifeService, RuleSetsService, LocateClockService], exports: [LocatesService, TicketLifeService] })
 export class LocatesModule {}

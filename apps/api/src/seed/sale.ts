@@ -2,6 +2,7 @@ import type { Job, PriceLineInput, Revision } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { JobsService } from '../jobs/jobs.service.ts';
 import { LocatesService } from '../locates/locates.service.ts';
+import { TicketLifeService } from '../locates/ticketLife.service.ts';
 import { OffersService } from '../offers/offers.service.ts';
 import { AcceptanceService } from '../portal/acceptance.service.ts';
 import { SheetsService } from '../prices/sheets.service.ts';
@@ -38,13 +39,16 @@ function customerOf(cast: Cast, job: Job, daysAgo: number): Actor {
   return { ...act(cast, 'owner', daysAgo, 22), kind: 'customer', id: job.customer.id, roles: ['customer'], jobId: job.id };
 }
 
-/** Asks for marks; six days later every utility has answered. */
+/** Asks for marks; six days later every utility has answered, and the marks were walked. */
 export async function askForMarks(cast: Cast, jobId: string, { number, area, clear = ['Gas', 'Sewer'] }: { readonly number: string; readonly area: string; readonly clear?: readonly string[] }, daysAgo: number): Promise<void> {
   const locates = cast.app.get(LocatesService);
+  const life = cast.app.get(TicketLifeService);
   const requester = act(cast, 'owner', daysAgo);
   const ticket = await locates.create(requester, jobId, { number, requestedAt: requester.request.at.toISOString(), area, utilities });
   for (const [index, utility] of utilities.entries()) {
     const answer = clear.includes(utility) ? 'clear' : 'marked';
-    await locates.answer(act(cast, 'owner', daysAgo - 6, 13 + index), jobId, ticket.id, { utility, answer, note: '' });
+    await life.answer(act(cast, 'owner', daysAgo - 6, 13 + index), jobId, ticket.id, { utility, answer, note: '' });
   }
+  const walker = act(cast, 'owner', daysAgo - 6, 13 + utilities.length);
+  await life.event(walker, jobId, ticket.id, { kind: 'marksAgree', utility: '', hazard: false, note: 'Walked with the paint on the ground.', photoId: null, at: walker.request.at.toISOString() });
 }

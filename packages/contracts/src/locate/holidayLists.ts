@@ -31,6 +31,7 @@ export const knownHolidays = {
 } as const satisfies Record<string, HolidayDate>;
 
 export type HolidayName = keyof typeof knownHolidays;
+export const holidayNames = Object.keys(knownHolidays) as [HolidayName, ...HolidayName[]];
 
 export function holidayList(source: string, sure: readonly HolidayName[], unsure: readonly HolidayName[] = []): HolidayList {
   const holidays: Holiday[] = [...sure.map((name) => ({ name, on: knownHolidays[name], sure: true })), ...unsure.map((name) => ({ name, on: knownHolidays[name], sure: false }))];

@@ -1,1 +1,2 @@
+export { RuleSets } from './components/RuleSets.tsx';
 export { LocatesSection } from './components/LocatesSection.tsx';

@@ -11,6 +11,7 @@ export const jobHolds = catalogue({
   'jobs.hold.offer': { en: 'Offer to send', es: 'Falta enviar la oferta' },
   'jobs.hold.answer': { en: 'Offer {number:count} waits for the customer until {validUntil:date}', es: 'La oferta {number:count} espera al cliente hasta el {validUntil:date}' },
   'jobs.hold.release': { en: 'Offer {number:count} is accepted: the owner releases it to dig', es: 'La oferta {number:count} está aceptada: falta el permiso de excavar del dueño' },
+  'jobs.hold.renew': { en: 'Locate ticket {number:text}: renew it by {at:dateTime}', es: 'Boleto {number:text}: renovarlo antes de {at:dateTime}' },
   'jobs.hold.permits': { en: '{count:plural|# permit or approval is|# permits and approvals are} open: no release to dig', es: '{count:plural|# permiso o aprobación está abierto|# permisos y aprobaciones están abiertos}: no hay permiso de excavar' },
   'jobs.hold.referred': { en: 'An engineer is needed: the letter goes to the customer', es: 'Hace falta un ingeniero: la carta va al cliente' },
   'jobs.hold.locate': { en: 'Utility marks to request and wait for', es: 'Falta pedir y esperar las marcas de servicios' },

@@ -26,7 +26,7 @@ export function AllJobs({ list, words, onWords }: AllJobsProps) {
       <ul aria-label={t('jobs.all')}>
         {items.map((job) => {
           const [hold] = job.holds;
-          return <JobLine key={job.id} job={job} says={t('jobs.standsAt', { stage: `jobs.stage.${job.stage}`, says: hold ? say(hold.code, hold.params) : t(`jobs.next.${job.stage}`) })} />;
+          return <JobLine key={job.id} job={job} says={t('jobs.standsAt', { stage: `jobs.stage.${job.stage}`, says: hold ? say(hold.code, hold.params, { timeZone: job.timeZone }) : t(`jobs.next.${job.stage}`) })} />;
         })}
       </ul>
       {more ? <div><Button onClick={more}>{t('ui.more')}</Button></div> : null}

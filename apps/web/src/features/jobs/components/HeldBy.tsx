@@ -18,7 +18,7 @@ export function HeldBy({ jobs, now }: { readonly jobs: readonly JobRow[]; readon
           <Heading level={3} aside={t('jobs.count', { n: groups.get(key)?.length ?? 0 })}>{t(`jobs.waitsFor.${key}`)}</Heading>
           <ul>
             {groups.get(key)?.map(({ job, hold, days }) => (
-              <JobLine key={job.id} job={job} figure={t('jobs.waitingFor', { days: t('ui.days', { n: days }) })} says={hold ? say(hold.code, hold.params) : t(`jobs.next.${job.stage}`)} />
+              <JobLine key={job.id} job={job} figure={t('jobs.waitingFor', { days: t('ui.days', { n: days }) })} says={hold ? say(hold.code, hold.params, { timeZone: job.timeZone }) : t(`jobs.next.${job.stage}`)} />
             ))}
           </ul>
         </div>

@@ -1,6 +1,7 @@
 import type { Job } from '@yardfall/contracts';
 import type { ReactNode } from 'react';
 import { useText } from '../../../lib/reader.tsx';
+import { LocateDates } from './LocateDates.tsx';
 import './JobBlock.css';
 
 /** The title block of a job: ruled cells, each with a small caption. */
@@ -14,8 +15,9 @@ export function JobBlock({ job }: { readonly job: Job }) {
       <Cell caption={t('jobs.block.site')} wide>{job.address}</Cell>
       <Cell caption={t('jobs.block.stage')}>{t(`jobs.stage.${job.stage}`)}</Cell>
       <Cell caption={t('jobs.block.people')}>{people.length > 0 ? people.join(', ') : t('jobs.block.nobody')}</Cell>
+      {job.locate ? <Cell caption={t('jobs.block.locate')} wide><LocateDates job={job} /></Cell> : null}
       <Cell caption={t('jobs.block.held')} wide>
-        {job.holds.length === 0 ? t('jobs.block.notHeld') : <ul>{job.holds.map((hold) => <li key={hold.id}>{say(hold.code, hold.params)}</li>)}</ul>}
+        {job.holds.length === 0 ? t('jobs.block.notHeld') : <ul>{job.holds.map((hold) => <li key={hold.id}>{say(hold.code, hold.params, { timeZone: job.timeZone })}</li>)}</ul>}
       </Cell>
     </dl>
   );

@@ -2,6 +2,7 @@ import type { JobRow } from '@yardfall/contracts';
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { useText } from '../../../lib/reader.tsx';
+import { LocateDates } from './LocateDates.tsx';
 import { SmallSection } from './SmallSection.tsx';
 import './JobLine.css';
 
@@ -23,6 +24,7 @@ export function JobLine({ job, says, figure }: JobLineProps) {
         <Link to="/jobs/$jobId" params={{ jobId: job.id }} className="job-line-name">{job.title}</Link>
         <span className="faint">{t('jobs.line', { number: String(job.number), customer: job.customerName, address: job.address })}</span>
         <span>{says}</span>
+        {job.locate ? <span className="faint"><LocateDates job={job} /></span> : null}
       </div>
       <span className="job-line-figure">{figure}</span>
     </li>

@@ -38,7 +38,7 @@ export function OnTheTable({ jobs, now }: { readonly jobs: readonly JobRow[]; re
           <ul>
             {group.jobs.map((job) => (
               <JobLine key={job.id} job={job} figure={t('jobs.untouchedFor', { days: t('ui.days', { n: daysSince(job.updatedAt, now) }) })}
-                says={job.holds[0] ? say(job.holds[0].code, job.holds[0].params) : t(`jobs.next.${job.stage}`)} />
+                says={job.holds[0] ? say(job.holds[0].code, job.holds[0].params, { timeZone: job.timeZone }) : t(`jobs.next.${job.stage}`)} />
             ))}
           </ul>
         </div>

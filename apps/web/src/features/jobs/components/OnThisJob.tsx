@@ -7,6 +7,7 @@ import { Notice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { Arrive } from './Arrive.tsx';
 import { JobLine } from './JobLine.tsx';
+import { LocateDates } from './LocateDates.tsx';
 import { SmallSection } from './SmallSection.tsx';
 import './OnThisJob.css';
 
@@ -34,8 +35,9 @@ export function OnThisJob({ jobs, memberId, next }: OnThisJobProps) {
           <SmallSection stage={first.stage} held={first.holds.length > 0} system={first.system} />
           <p className="this-job-name">{first.title}</p>
           <p>{first.address}</p>
+          {first.locate ? <p><LocateDates job={first} /></p> : null}
           <Arrive jobId={first.id} />
-          {first.holds.map((hold) => <Notice key={hold.id} severity="stop"><p>{say(hold.code, hold.params)}</p></Notice>)}
+          {first.holds.map((hold) => <Notice key={hold.id} severity="stop"><p>{say(hold.code, hold.params, { timeZone: first.timeZone })}</p></Notice>)}
           {next?.(first)}
           <Link className={next ? 'button button-crew' : 'button button-main button-crew'} to="/jobs/$jobId" params={{ jobId: first.id }} hash={first.stage === 'proving' ? 'proof' : 'work'}>
             {t(first.stage === 'proving' ? 'jobs.crew.prove' : 'jobs.crew.work')}

@@ -8,7 +8,7 @@ const now = Date.parse('2031-03-10T12:00:00Z');
 function job(title: string, stage: JobRow['stage'], holds: readonly (readonly [JobRow['holds'][number]['waitsFor'], string])[]): JobRow {
   return {
     id: title, number: 1, title, stage, urgency: 'normal', customerName: '', address: '', state: 'FL', timeZone: 'America/New_York', assignments: [],
-    holds: holds.map(([waitsFor, since], at) => ({ id: `${title}${at}`, waitsFor, code: 'x', params: {}, since })),
+    holds: holds.map(([waitsFor, since], at) => ({ id: `${title}${at}`, waitsFor, code: 'x', params: {}, since })), locate: null,
     system: ['drain', 'pipe', 'pump'], buildRevisionId: null, releasedAt: null, createdAt: '2031-03-01T12:00:00Z', updatedAt: '2031-03-08T12:00:00Z',
   };
 }

@@ -8,28 +8,33 @@ import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useAnswer } from '../api/locates.ts';
 import type { Response } from '../model/answers.ts';
+import { MarksPhoto } from './MarksPhoto.tsx';
 
 interface AnswerFormProps {
   readonly params: { readonly jobId: string; readonly ticketId: string };
+  readonly timeZone: string;
   readonly response: Response;
   readonly onDone: () => void;
 }
 
 const answers = LocateAnswer.options.filter((answer) => answer !== 'none');
 
-/** What one utility answered, in our words; the center's own code goes into the note. */
-export function AnswerForm({ params, response, onDone }: AnswerFormProps) {
+/** What one utility answered, in our words; the center's own code stands beside it as it wrote it. */
+export function AnswerForm({ params, timeZone, response, onDone }: AnswerFormProps) {
   const { t } = useText();
   const [answer, setAnswer] = useState<Response['answer'] | null>(null);
   const { write, busy, problem } = useAnswer(onDone);
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    if (answer !== null) write({ params, body: { utility: response.utility, answer, note: fieldsOf(event.currentTarget)('note') } });
+    const field = fieldsOf(event.currentTarget);
+    if (answer !== null) write({ params, body: { utility: response.utility, answer, code: field('code'), note: field('note'), photoId: field('photoId') || null } });
   };
   return (
     <form className="stack crew-form" onSubmit={submit}>
       <Choices look="crew" label={t('locates.answerSaid')} value={answer} onChange={setAnswer} choices={answers.map((value) => ({ value, label: t(`locates.answer.${value}`) }))} />
+      <TextField label={t('locates.code')} name="code" maxLength={60} optional autoComplete="off" />
       <TextField label={t('locates.note')} hint={t('locates.noteHint')} name="note" maxLength={500} optional autoComplete="off" />
+      {answer === 'marked' ? <MarksPhoto jobId={params.jobId} timeZone={timeZone} /> : null}
       <ProblemNotice problem={problem} />
       <Button type="submit" kind="main" size="crew" wide disabled={answer === null || busy} busy={busy}>{t('locates.recordAnswer')}</Button>
     </form>

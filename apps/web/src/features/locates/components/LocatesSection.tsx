@@ -20,16 +20,21 @@ export function LocatesSection({ job }: { readonly job: Job }) {
   const { may } = useMe();
   const { data, error, isPending, refetch } = useTickets(job.id);
   const { document } = useBuildRevision(job);
-  const [adding, setAdding] = useState(false);
+  const [adding, setAdding] = useState<'draft' | 'taken' | null>(null);
   if (isPending) return <Loading what={t('locates.loading')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   const { items, verdict } = data.data;
-  const add = may('locates.edit') ? <Button size="crew" kind={items.length === 0 ? 'main' : 'plain'} onClick={() => setAdding(true)}>{t('locates.new')}</Button> : undefined;
+  const add = may('locates.edit') ? (
+    <>
+      <Button size="crew" kind={items.length === 0 ? 'main' : 'plain'} onClick={() => setAdding('taken')}>{t('locates.new')}</Button>
+      <Button size="crew" onClick={() => setAdding('draft')}>{t('locates.prepare')}</Button>
+    </>
+  ) : undefined;
   return (
     <div className="stack">
-      {items.length === 0 && !adding ? <Empty what={t('locates.none')} why={t('locates.noneWhy')} step={add} /> : <VerdictBlock verdict={verdict} timeZone={job.timeZone} />}
-      {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} timeZone={job.timeZone} edit={may('locates.edit')} alone={items.length === 1} drawn={document?.site.utilities ?? []} />)}
-      {adding ? <NewTicket job={job} onDone={() => setAdding(false)} /> : items.length > 0 && add ? <div>{add}</div> : null}
+      {items.length === 0 && adding === null ? <Empty what={t('locates.none')} why={t('locates.noneWhy')} step={add} /> : <VerdictBlock verdict={verdict} timeZone={job.timeZone} />}
+      {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} job={job} edit={may('locates.edit')} alone={items.length === 1} drawn={document?.site.utilities ?? []} />)}
+      {adding !== null ? <NewTicket job={job} asDraft={adding === 'draft'} onDone={() => setAdding(null)} /> : items.length > 0 && add ? <div className="row">{add}</div> : null}
       <Cautions which={['gasStrike', 'handDig', 'privateLines', 'firstOneCall']} />
     </div>
   );

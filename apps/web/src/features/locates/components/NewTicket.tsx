@@ -2,44 +2,60 @@ import type { Job } from '@yardfall/contracts';
 import { useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { CheckField, TextArea, TextField } from '../../../components/Field.tsx';
+import { LengthField } from '../../../components/LengthField.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { instantIn, wallClockIn } from '../../../lib/zoneTime.ts';
-import { useNewTicket } from '../api/locates.ts';
-import { namesIn } from '../model/answers.ts';
+import { instantIn } from '../../../lib/zoneTime.ts';
+import { useNewTicket, usePrepareTicket } from '../api/locates.ts';
+import { namesIn, sortUtilities, usualOnForm } from '../model/answers.ts';
+import { GivenByCenter } from './GivenByCenter.tsx';
 
-const usual = ['power', 'gas', 'water', 'sewer', 'phone', 'cable'] as const;
+interface NewTicketProps {
+  readonly job: Job;
+  /** As it will be told to the center, before there is a number; otherwise as the center gave it. */
+  readonly asDraft: boolean;
+  /** The ticket that it renews or widens. */
+  readonly like?: { readonly area: string; readonly method: string; readonly depth: number | null; readonly utilities: readonly string[] };
+  readonly onDone: () => void;
+}
 
-/** A ticket as the center gave it; the clock follows from the rule of the state. */
-export function NewTicket({ job, onDone }: { readonly job: Job; readonly onDone: () => void }) {
+/** A ticket with its white-lined area; the clock follows from the rule of the state once the center took it. */
+export function NewTicket({ job, asDraft, like, onDone }: NewTicketProps) {
   const { t } = useText();
-  const [now] = useState(() => wallClockIn(job.timeZone, new Date()));
   const [lacks, setLacks] = useState<'time' | 'utilities' | null>(null);
-  const { write, busy, problem } = useNewTicket(onDone);
+  const [depth, setDepth] = useState<number | null>(like?.depth ?? null);
+  const made = useNewTicket(onDone);
+  const prepared = usePrepareTicket(onDone);
+  const { busy, problem } = asDraft ? prepared : made;
+  const begin = sortUtilities(like?.utilities ?? [], (name) => t(`locates.usual.${name}`));
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
     const requestedAt = instantIn(job.timeZone, field('requestedAt').slice(0, 16));
-    const utilities = [...usual.filter((name) => field(name) !== '').map((name) => t(`locates.usual.${name}`)), ...namesIn(field('others'))];
-    setLacks(requestedAt === null ? 'time' : utilities.length === 0 ? 'utilities' : null);
-    if (requestedAt === null || utilities.length === 0) return;
-    write({ params: { jobId: job.id }, body: { number: field('number'), requestedAt, area: field('area'), utilities: [...new Set(utilities)] } });
+    const utilities = [...usualOnForm.filter((name) => field(name) !== '').map((name) => t(`locates.usual.${name}`)), ...namesIn(field('others'))];
+    setLacks(!asDraft && requestedAt === null ? 'time' : utilities.length === 0 ? 'utilities' : null);
+    if (utilities.length === 0) return;
+    const told = { area: field('area'), method: field('method'), depth, utilities: [...new Set(utilities)] };
+    const params = { jobId: job.id };
+    if (asDraft) prepared.write({ params, body: told });
+    else if (requestedAt !== null) made.write({ params, body: { number: field('number'), requestedAt, ...told } });
   };
   return (
-    <form className="stack ticket-form crew-form" onSubmit={submit} aria-label={t('locates.new')}>
-      <TextField label={t('locates.number')} name="number" required maxLength={60} autoComplete="off" />
-      <TextField label={t('locates.requestedAt')} hint={t('locates.requestedHint')} name="requestedAt" type="datetime-local" defaultValue={now} required error={lacks === 'time' ? t('ui.needed') : undefined} />
-      <TextArea label={t('locates.area')} hint={t('locates.areaHint')} name="area" required maxLength={500} rows={2} />
+    <form className="stack ticket-form crew-form" onSubmit={submit} aria-label={t(asDraft ? 'locates.prepare' : 'locates.new')}>
+      {asDraft ? <p>{t('locates.prepareWhy')}</p> : <GivenByCenter job={job} noTime={lacks === 'time'} />}
+      <TextArea label={t('locates.area')} hint={t('locates.areaHint')} name="area" required maxLength={500} rows={2} defaultValue={like?.area} />
+      <TextField label={t('locates.method')} hint={t('locates.methodHint')} name="method" maxLength={200} optional autoComplete="off" defaultValue={like?.method} />
+      <LengthField label={t('locates.depth')} value={depth} onChange={setDepth} optional />
       <fieldset>
         <legend className="field-legend">{t('locates.utilities')}</legend>
-        <div className="ticket-utilities">{usual.map((name) => <CheckField key={name} name={name} label={t(`locates.usual.${name}`)} />)}</div>
+        <div className="ticket-utilities">{usualOnForm.map((name) => <CheckField key={name} name={name} label={t(`locates.usual.${name}`)} defaultChecked={begin.usual.includes(name)} />)}</div>
         {lacks === 'utilities' ? <p className="field-error">{t('locates.utilitiesNeeded')}</p> : null}
       </fieldset>
-      <TextArea label={t('locates.others')} hint={t('locates.othersHint')} name="others" rows={2} optional />
+      <TextArea label={t('locates.others')} hint={t('locates.othersHint')} name="others" rows={2} optional defaultValue={begin.others.join('\n')} />
       <ProblemNotice problem={problem} />
       <div className="row">
-        <Button type="submit" kind="main" size="crew" busy={busy}>{t('locates.record')}</Button>
+        <Button type="submit" kind="main" size="crew" busy={busy}>{t(asDraft ? 'locates.prepareDo' : 'locates.record')}</Button>
         <Button kind="text" onClick={onDone}>{t('ui.cancel')}</Button>
       </div>
     </form>

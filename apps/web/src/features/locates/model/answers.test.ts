@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { drawnOf, latestAnswers, namesIn, usualCode, type Response } from './answers.ts';
+import { drawnOf, latestAnswers, namesIn, sortUtilities, usualCode, type Response } from './answers.ts';
 
-const said = (utility: string, answer: Response['answer'], id: string): Response => ({ id, utility, answer, note: '', at: '2026-11-25T15:00:00Z', by: 'Ana' });
+const said = (utility: string, answer: Response['answer'], id: string): Response => ({ id, utility, answer, code: '', note: '', photoId: null, at: '2026-11-25T15:00:00Z', by: 'Ana' });
 
 test('the latest answer of each utility stands in the order of the ticket', () => {
   const responses = [said('Power', 'none', '1'), said('Gas', 'none', '2'), said('Power', 'needsMoreTime', '3'), said('Power', 'marked', '4')];
@@ -21,4 +21,9 @@ describe('what the design draws of a utility', () => {
 
 test('a usual utility is known in both languages, another name stands as it is', () => {
   expect([usualCode('Power'), usualCode('Electricidad'), usualCode('Piedmont')]).toEqual(['locates.usual.power', 'locates.usual.power', null]);
+});
+
+test('the utilities of a ticket that is renewed are told apart again', () => {
+  const words = (name: string) => ({ power: 'Power', gas: 'Gas' })[name] ?? name;
+  expect(sortUtilities(['Gas', 'Piedmont', 'Power'], words)).toEqual({ usual: ['power', 'gas'], others: ['Piedmont'] });
 });

@@ -39,3 +39,13 @@ export function usualCode(utility: string): MessageCode | null {
   const codes = usual.map((name) => `locates.usual.${name}` as const);
   return codes.find((code) => languages.some((language) => messages[code][language] === utility)) ?? null;
 }
+
+/** The utilities that the form of a ticket offers by name. */
+export const usualOnForm = ['power', 'gas', 'water', 'sewer', 'phone', 'cable'] as const;
+
+/** Those that the form offers, and the names that are typed. */
+export function sortUtilities(utilities: readonly string[], words: (name: (typeof usualOnForm)[number]) => string): { readonly usual: readonly string[]; readonly others: readonly string[] } {
+  const usual = usualOnForm.filter((name) => utilities.includes(words(name)));
+  const offered = new Set(usual.map(words));
+  return { usual, others: utilities.filter((utility) => !offered.has(utility)) };
+}

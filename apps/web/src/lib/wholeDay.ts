@@ -1,4 +1,4 @@
-import { wallClockIn } from '../../../lib/zoneTime.ts';
+import { wallClockIn } from './zoneTime.ts';
 
 const day = 86_400_000;
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { wholeDay } from './clock.ts';
+import { wholeDay } from './wholeDay.ts';
 
 describe('a legal time at midnight of the property', () => {
   test('begins the day that follows and ends the day before', () => {
