@@ -1,6 +1,6 @@
 import { expect, type Browser } from '@playwright/test';
 import type { DesignDocument } from '@yardfall/calc';
-import type { Job, LocateTicket, Me, Offer, PriceSheet, Revision } from '@yardfall/contracts';
+import { type Job, type LocateTicket, type Me, type Offer, permitKinds, type PriceSheet, type Revision } from '@yardfall/contracts';
 import { signInOf } from '../../support/demo.ts';
 import { ternHollow } from './bigYard.ts';
 import { jobFor } from './office.ts';
@@ -23,6 +23,8 @@ export async function readyJob(browser: Browser, title: string, document: Design
   const customer = await openBrowser(browser, phone);
   await done(customer, 'POST', '/customer-session', { token: offer.link.split('#')[1] });
   await done(customer, 'POST', `/portal/offers/${offer.id}/accept`, { name: 'Ilse Varga', sha256: offer.sha256, electronicRecords: true });
+  const told = { state: 'notNeeded', number: '', note: 'Told at the town counter.', on: '2026-11-01', expiresOn: null, photoId: null };
+  await done(owner, 'POST', `/jobs/${jobId}/permits`, { answers: permitKinds.map((kind) => ({ kind, ...told })) });
   await done<Job>(owner, 'POST', `/jobs/${jobId}/release`, { offerId: offer.id });
   const crew = await member(browser, 'crew');
   const { id: memberId } = await done<Me>(crew, 'GET', '/session');
@@ -58,6 +60,7 @@ async function marked(owner: Person, jobId: string): Promise<void> {
   const requestedAt = new Date(Date.now() - 7 * 86_400_000).toISOString();
   const ticket = await done<LocateTicket>(owner, 'POST', `/jobs/${jobId}/locate-tickets`, { number: `VA-${String(Date.now())}`, requestedAt, area: 'Back yard from the patio to the street', utilities: ['Power', 'Gas'] });
   for (const [utility, answer] of [['Power', 'marked'], ['Gas', 'clear']]) await done(owner, 'POST', `/jobs/${jobId}/locate-tickets/${ticket.id}/responses`, { utility, answer, note: '' });
+  await done(owner, 'POST', `/jobs/${jobId}/locate-tickets/${ticket.id}/events`, { kind: 'marksAgree', utility: '', hazard: false, note: '', photoId: null, at: new Date().toISOString() });
 }
 
 /** The answer of a call that has to succeed. */
