@@ -7,6 +7,7 @@ import { LengthField } from '../../../../components/LengthField.tsx';
 import { Select } from '../../../../components/Select.tsx';
 import { useText } from '../../../../lib/reader.tsx';
 import { usesOf } from '../../model/plan/hand.ts';
+import { UtilityFields } from './UtilityFields.tsx';
 import { catchmentFrom, changeShape, isSurface, removeShape } from '../../model/plan/operations.ts';
 
 interface ShapePanelProps {
@@ -30,6 +31,7 @@ export function ShapePanel({ document, shape, edit, onRemoved }: ShapePanelProps
         <Select label={t('plan.of')} value={shape.of ?? 'nothing'} onChange={(of) => change({ ...shape, of: of === 'nothing' ? null : of })}
           choices={[{ value: 'nothing', label: t('plan.ofNothing') }, ...targets.map(({ id, name }) => ({ value: id, label: name }))]} />
       ) : null}
+      {shape.use === 'utility' ? <UtilityFields document={document} shape={shape} edit={edit} /> : null}
       {shape.kind === 'place' ? null : <p className="plan-wide"><strong>{t(`plan.measure.${shape.kind === 'area' ? 'area' : 'length'}`, { value: measureOf(shape) })}</strong></p>}
       {sides.map(([from, to], at) => (
         <LengthField key={at} label={t('plan.sideNumber', { number: at + 1 })} value={Math.round(runLength([from, to]) * 1e4) / 1e4}

@@ -1,4 +1,4 @@
-import { planFigures, type Catchment, type DesignDocument, type ListedPoint, type Plan, type PlanPicture, type PlanShape, type PlanUse, type SpotLevel } from '@yardfall/calc';
+import { planFigures, type Catchment, type DesignDocument, type ListedPoint, type Plan, type PlanPicture, type PlanShape, type PlanUse, type SpotLevel, type Utility } from '@yardfall/calc';
 import { applyOperations, type DraftOperation } from '@yardfall/contracts';
 import { scalePlan } from '@yardfall/drawing';
 import { newCatchment, surfaceDefaults } from '../catchments.ts';
@@ -51,6 +51,17 @@ export function catchmentFrom(document: DesignDocument, shape: PlanShape): Draft
   const added: DraftOperation = { kind: 'add', path: ['site', 'catchments', '-'], value: catchment as never };
   const after = applyOperations(document, [added]);
   return [added, ...changeShape(after, { ...shape, of: catchment.id })];
+}
+
+/** A buried line of the design made from a run of the plan; its strip is dug by hand from then on. */
+export function utilityFrom(document: DesignDocument, shape: PlanShape, tolerance: number): DraftOperation[] {
+  const utility: Utility = { id: freeId(document.site.utilities, 'U'), kind: 'private', name: shape.name, station: null, level: null, tolerance };
+  const added: DraftOperation = { kind: 'add', path: ['site', 'utilities', '-'], value: utility as never };
+  return [added, ...changeShape(applyOperations(document, [added]), { ...shape, of: utility.id })];
+}
+
+export function changeUtility(id: string, field: 'kind' | 'tolerance' | 'level', value: string | number | null): DraftOperation[] {
+  return [replace(['site', 'utilities', `@${id}`, field], value)];
 }
 
 /** A spot level at a place: a new one, or one of the level book that had no place yet. */
