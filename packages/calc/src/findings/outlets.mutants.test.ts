@@ -113,6 +113,9 @@ describe('a dry well', () => {
     expect([rates(2, 1.01)[0]!.params, patch(rates(2, 1.01)[0])]).toEqual([expect.objectContaining({ measured: 2 * inchPerHour, design: 1.01 * inchPerHour, factor: expect.closeTo(2 / 1.01, 9) as number }), { '1/dryWell/infiltrationRate': expect.closeTo(inchPerHour, 12) }]);
     expect([codes(rates(0.5, 0.25)), codes(rates(0.49, 0.24)), codes(rates(10, 5)), codes(rates(10.2, 5)), codes(rates(null, 1))]).toEqual([['N8.ok note'], ['N8.soilSlow stop'], ['N8.ok note'], ['N8.soilFast caution'], ['N8.untested caution']]);
     expect(codes(rates(2, 0))).toEqual(['N8.neverEmpties stop']);
+    // What was not measured, and what soaks away nothing, has no factor.
+    expect([rates(null, 1)[0]!.params, rates(0.49, 0)[0]!.params]).toEqual([expect.objectContaining({ measured: 0, factor: 0 }), expect.objectContaining({ factor: 0 })]);
+    expect(rates(2, 1.01)[0]!.remedy!.params['rate']).toBeCloseTo(inchPerHour, 12);
     expect(rates(0, 1).find(({ code }) => code === 'N8.factorLow')!.remedy).toBeNull();
   });
   it('empties within three days; the cure is as shallow as it must be, by tenths, its plan growing both ways', () => {
@@ -132,6 +135,9 @@ describe('a dry well', () => {
     expect(patch(slow(4.5)[0])).toEqual({
       '1/dryWell/depth': expect.closeTo(0.9 ** n, 9), '1/dryWell/area': expect.closeTo(4 / 0.9 ** n, 4), '1/dryWell/perimeter': expect.closeTo(8 / 0.9 ** (n / 2), 4), '1/dryWell/bottomLevel': expect.closeTo(30 - 0.9 ** n, 9),
     });
+    // The last one that is tried is 0.9^21 of it: left(k) goes with 1/rate, and this one lies between those of 20 and of 21.
+    const slower = (left(20) + left(21)) / 2 / (72 * HOUR);
+    expect(patch(slow(4.5 / slower)[0])['1/dryWell/depth']).toBeCloseTo(0.9 ** 21, 9);
     expect(slow(300)[0]!.remedy).toBeNull();
   });
   it('stands two feet over the high water table; the cure lifts its bottom', () => {
@@ -144,6 +150,7 @@ describe('a dry well', () => {
     expect(feet([10, 9.9]).map((distanceToFoundation) => codes(found({}, good, { distanceToFoundation }))[0])).toEqual(['N8.ok note', 'N8.nearFoundation stop']);
     const none = found({ overflow: false });
     expect([codes(none), patch(none[0])]).toEqual([['N8.noOverflow stop'], { '1/dryWell/overflow': true }]);
-    expect([codes(found({ overflowsTo: 'L1' })), codes(found({ overflowsTo: 'L9' }))]).toEqual([['N8.overflowsToSill caution'], ['N8.ok note']]);
+    const change = (copy: Copy): void => { copy.site.sills.push({ ...copy.site.sills[0]!, id: 'S2', lowSpot: 'L2' }); };
+    expect([codes(found({ overflowsTo: 'L1' }, { ...good, change })), codes(found({ overflowsTo: 'L9' }))]).toEqual([['N8.overflowsToSill caution'], ['N8.ok note']]);
   });
 });
