@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import type { DigVerdict, Job, LocateTicket } from '@yardfall/contracts';
+import { type DigVerdict, type Job, type LocateTicket, privateLineWarnings, type PrivateLines, privateQuestions } from '@yardfall/contracts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { LocateClockService } from '../../apps/api/src/locates/locateClock.service.ts';
 import { Worker } from '../../apps/api/src/common/worker.ts';
@@ -189,4 +189,26 @@ describe('the life of a ticket', () => {
     expect(Number(rows[0]?.n)).toBe(11);
     await expect(test.owner.query(`DELETE FROM locate_event WHERE ticket_id = $1`, [made.id])).rejects.toMatchObject({ code: 'YF001' });
   }, 180_000);
+});
+
+describe("the homeowner's own lines", () => {
+  it('are unknown until somebody says so, and every earlier word stays', async () => {
+    test.clock.set('2026-03-02T15:00:00Z');
+    const job = await newJob(ours);
+    const url = `/jobs/${job.id}/private-lines`;
+    const before = await get<PrivateLines>(ours.owner.agent, url);
+    expect(before.lines.map(({ question, state }) => [question, state])).toEqual(privateQuestions.map((question) => [question, 'unknown']));
+    const line = { question: 'septic', state: 'unknown', note: '', on: null, photoId: null };
+    await post(ours.estimator.agent, url, { lines: [line, { ...line, question: 'pool', state: 'no' }] }, 200);
+    test.clock.forward(60);
+    const { lines } = await post<PrivateLines>(ours.estimator.agent, url, { lines: [{ ...line, state: 'yes', note: 'Tank by the shed, says the homeowner', on: '2026-03-02' }] }, 200);
+    expect(lines.find(({ question }) => question === 'septic')).toMatchObject({ state: 'yes', note: 'Tank by the shed, says the homeowner', on: '2026-03-02', by: 'Test estimator' });
+    expect(privateLineWarnings(lines).filter(({ kind }) => kind === 'septic' || kind === 'pool')).toEqual([{ kind: 'septic', why: 'notLocated' }]);
+    const { rows } = await test.owner.query<{ n: string }>(`SELECT count(*) AS n FROM job_answer WHERE job_id = $1 AND topic = 'privateLine'`, [job.id]);
+    expect(Number(rows[0]?.n)).toBe(3);
+    await post(ours.estimator.agent, url, { lines: [{ ...line, state: 'maybe' }] }, 400);
+    await post(ours.estimator.agent, url, { lines: [{ ...line, photoId: randomUUID() }] }, 404);
+    await post(ours.crew.agent, url, { lines: [line] }, 404);
+    await post(theirs.owner.agent, url, { lines: [line] }, 404);
+  });
 });

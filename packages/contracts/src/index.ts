@@ -31,6 +31,7 @@ export * from './permits.ts';
 export * from './photos.ts';
 export * from './portal.ts';
 export * from './prices.ts';
+export * from './privateLines.ts';
 export * from './problem.ts';
 export * from './proof.ts';
 export * from './rain.ts';

@@ -16,6 +16,7 @@ import { permits } from './permits.ts';
 import { photos } from './photos.ts';
 import { portal } from './portal.ts';
 import { prices } from './prices.ts';
+import { privateLines } from './privateLines.ts';
 import { handover, proof } from './proof.ts';
 import { rain } from './rain.ts';
 import { sending } from './sending.ts';
@@ -27,7 +28,7 @@ import { uploads } from './uploads.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, locateRuleSets, found, daywork, proof, handover,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, locateRuleSets, privateLines, found, daywork, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

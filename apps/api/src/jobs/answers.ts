@@ -6,7 +6,7 @@ import type { Prisma } from '../generated/prisma/client.ts';
 
 const answerParts = { recordedBy: { select: { name: true } } } satisfies Prisma.JobAnswerInclude;
 export type AnswerRecord = Prisma.JobAnswerGetPayload<{ include: typeof answerParts }>;
-type Topic = 'permit' | 'outlet';
+type Topic = 'permit' | 'outlet' | 'privateLine';
 
 export interface NewAnswer {
   readonly kind: string;

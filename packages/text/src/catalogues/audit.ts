@@ -74,6 +74,7 @@ export const audit = catalogue({
   'audit.action.locate.submitted': { en: 'Submitted locate ticket {number:text}', es: 'Pidió el aviso de localización {number:text}' },
   'audit.action.locate.event': { en: 'Locate ticket: {event:term}', es: 'Aviso de localización: {event:term}' },
   'audit.action.locate.ruleSigned': { en: 'Signed as {name:text} the locate rule of {state:text}; {tickets:plural|# open ticket was|# open tickets were} counted by it', es: 'Firmó como {name:text} la regla de localización de {state:text}; {tickets:plural|# boleto abierto se contó|# boletos abiertos se contaron} con ella' },
+  'audit.action.locate.privateLines': { en: 'Recorded what the homeowner said of {count:plural|# line|# lines} of their own', es: 'Anotó lo que el dueño dijo de {count:plural|# línea propia|# líneas propias}' },
   'audit.action.locate.answered': { en: 'Recorded the answer of a utility', es: 'Anotó la respuesta de un servicio' },
   'audit.action.locate.closed': { en: 'Closed a locate ticket', es: 'Cerró un aviso de localización' },
   'audit.action.permit.answered': { en: 'Said where {count:plural|# approval stands|# approvals stand}', es: 'Anotó cómo {count:plural|está # aprobación|están # aprobaciones}' },

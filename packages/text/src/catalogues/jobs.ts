@@ -95,7 +95,7 @@ const frame = catalogue({
   'jobs.heading.design': { en: 'Design', es: 'Diseño' },
   'jobs.heading.price': { en: 'Price', es: 'Precio' },
   'jobs.heading.offer': { en: 'Offer', es: 'Oferta' },
-  'jobs.locate.clock': { en: 'Ticket {number:text}: dig from {start:text}, renew by {renew:text}, expires {end:text}', es: 'Boleto {number:text}: cavar desde {start:text}, renovar a más tardar {renew:text}, vence {end:text}' },
+  'jobs.locate.clock': { en: 'Ticket {number:text}: dig from {start:text}, renew by {renew:text}, expires {end:text}', es: 'Boleto {number:text}: cavar desde {start:text}, renovar hasta {renew:text}, vence {end:text}' },
   'jobs.locate.noClock': { en: 'Ticket {number:text}: no confirmed rule, do not dig', es: 'Boleto {number:text}: sin regla confirmada, no cavar' },
   'jobs.locate.over': { en: 'Ticket {number:text}: expired {end:text}, stop', es: 'Boleto {number:text}: venció {end:text}, pare' },
   'jobs.block.locate': { en: 'Locate ticket', es: 'Boleto' },

@@ -2,6 +2,20 @@ import { catalogue } from '../../catalogue.ts';
 
 /** Words of the pages that the crew works on. */
 export const checklistPages = catalogue({
+  'checklists.private': { en: "The homeowner's own lines; 811 does not mark them", es: 'Líneas propias del dueño; el 811 no las marca' },
+  'checklists.private.line': { en: '{line:term}: {why:term}', es: '{line:term}: {why:term}' },
+  'checklists.private.note': { en: '({note:text})', es: '({note:text})' },
+  'checklists.private.irrigation': { en: 'Irrigation', es: 'Riego' },
+  'checklists.private.pool': { en: 'Pool lines', es: 'Tubería de alberca' },
+  'checklists.private.septic': { en: 'Septic tank or field', es: 'Fosa séptica o su campo' },
+  'checklists.private.gasAfterMeter': { en: 'Gas after the meter', es: 'Gas después del medidor' },
+  'checklists.private.lights': { en: 'Yard lights', es: 'Luces del jardín' },
+  'checklists.private.subPanel': { en: 'Power to a sub-panel or shed', es: 'Electricidad a un tablero o cobertizo' },
+  'checklists.private.invisibleFence': { en: 'Buried pet fence', es: 'Cerca enterrada para mascotas' },
+  'checklists.private.locator': { en: 'A private locator has been', es: 'Vino un localizador privado' },
+  'checklists.private.why.unknown': { en: 'nobody knows; dig as if it were there', es: 'nadie sabe; cave como si estuviera' },
+  'checklists.private.why.notLocated': { en: 'there is one, not located; by hand until seen', es: 'hay una, sin localizar; a mano hasta verla' },
+  'checklists.private.why.located': { en: 'there is one, located; see its marks', es: 'hay una, localizada; vea sus marcas' },
   'checklists.print': { en: 'Print the list', es: 'Imprimir la lista' },
   'checklists.steps': { en: '{n:plural|# step|# steps}', es: '{n:plural|# paso|# pasos}' },
   'checklists.printed.title': { en: 'Install list', es: 'Lista de instalación' },

@@ -11,6 +11,7 @@ import { Companion } from './Companion.tsx';
 import { Evidence } from './Evidence.tsx';
 import { Held } from './Held.tsx';
 import { ItemCautions } from './ItemCautions.tsx';
+import { PrivateLineCaution } from './PrivateLineCaution.tsx';
 import { ItemMark } from './ItemMark.tsx';
 import { NextControl } from './NextControl.tsx';
 import { OtherWays } from './OtherWays.tsx';
@@ -41,6 +42,7 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
         {view.item.partName === null ? null : <span className="faint">{t('checklists.ofPart', { part: view.item.partName })}</span>}
       </p>
       <ItemCautions template={view.item.template} />
+      <PrivateLineCaution jobId={list.jobId} template={view.item.template} />
       <WhatGood item={view.item} />
       {view.stops.length > 0 && !isSettled(view) ? <Notice severity="stop" title={t('checklists.stopped', { kinds: stopWords(say, view) })}><p>{t('checklists.stoppedUntil')}</p></Notice> : null}
       {held ? <Held list={list} view={view} onOpen={onOpen} /> : null}

@@ -10,6 +10,7 @@ import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useTickets } from '../api/locates.ts';
 import { NewTicket } from './NewTicket.tsx';
+import { PrivateLinesBlock } from './PrivateLinesBlock.tsx';
 import { Ticket } from './Ticket.tsx';
 import { VerdictBlock } from './VerdictBlock.tsx';
 import './locates.css';
@@ -35,6 +36,7 @@ export function LocatesSection({ job }: { readonly job: Job }) {
       {items.length === 0 && adding === null ? <Empty what={t('locates.none')} why={t('locates.noneWhy')} step={add} /> : <VerdictBlock verdict={verdict} timeZone={job.timeZone} />}
       {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} job={job} edit={may('locates.edit')} alone={items.length === 1} drawn={document?.site.utilities ?? []} />)}
       {adding !== null ? <NewTicket job={job} asDraft={adding === 'draft'} onDone={() => setAdding(null)} /> : items.length > 0 && add ? <div className="row">{add}</div> : null}
+      <PrivateLinesBlock job={job} edit={may('locates.edit')} />
       <Cautions which={['gasStrike', 'handDig', 'privateLines', 'firstOneCall']} />
     </div>
   );
