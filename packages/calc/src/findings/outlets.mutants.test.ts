@@ -77,6 +77,7 @@ describe('what lets water out', () => {
     ]);
     const ditch = (above: number, fields: Partial<Outlet> = {}): Finding[] => receivingWater(input({ outletKind: 'daylight', ordinaryWater: 30 - above, ...fields }));
     expect([6 * INCH, 5.9 * INCH, 0, -0.01].map((above) => codes(ditch(above))[0])).toEqual(['N10.ok note', 'N10.lowOverWater caution', 'N10.lowOverWater caution', 'N10.underWater stop']);
+    expect(ditch(-0.01)[0]!.params).toMatchObject({ above: expect.closeTo(-0.01, 12), below: expect.closeTo(0.01, 12) });
     expect(patch(ditch(0)[0])).toEqual({ '1/level': expect.closeTo(30 + 6 * INCH, 9), '1/waterLevel': expect.closeTo(30 + 6 * INCH, 9), '0/invertDown': expect.closeTo(30 + 6 * INCH, 9) });
     // Water that stands higher anyway stays; a pipe that would lose its fall is not raised: 1/96 of ten meters.
     expect(Object.keys(patch(ditch(0, { waterLevel: 31 })[0]))).toEqual(['1/level', '0/invertDown']);
