@@ -10,6 +10,7 @@ import { contextOf, openContext } from './common/request.ts';
 import { checkRoutes, registeredRoutes } from './common/routes.check.ts';
 import { Worker } from './common/worker.ts';
 import type { Env } from './env.ts';
+import { smallerAnswers } from './smaller.ts';
 import { serveWeb } from './web.ts';
 
 export interface AppOptions {
@@ -30,6 +31,7 @@ export async function createApp({ env, log = createLog(env.LOG_LEVEL), clock = n
     next();
   });
   app.use(helmet({ contentSecurityPolicy: { useDefaults: false, directives: contentPolicy(env) }, strictTransportSecurity: isHttps(env) }));
+  app.use(smallerAnswers);
   if (env.WEB_DIST !== undefined) serveWeb(app, env.WEB_DIST);
   await app.get(Worker).install();
   await app.init();

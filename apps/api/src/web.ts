@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import express, { type NextFunction, type Request, type Response } from 'express';
@@ -7,6 +7,7 @@ const year = 31_536_000;
 
 /** The built web client: hashed files forever, everything else asked again; any page address gets the one page. */
 export function serveWeb(app: NestExpressApplication, folder: string): void {
+  const first = firstOf(folder);
   app.use(compressed(folder));
   app.use('/assets', express.static(path.join(folder, 'assets'), { immutable: true, maxAge: year * 1000, index: false, fallthrough: true }));
   app.use(express.static(folder, { index: false, setHeaders: (response: Response) => response.setHeader('Cache-Control', 'no-cache') }));
@@ -16,10 +17,32 @@ export function serveWeb(app: NestExpressApplication, folder: string): void {
       return;
     }
     response.setHeader('Cache-Control', 'no-cache');
+    if (!otherApps.includes(request.path)) response.setHeader('Link', linksTo(first, request));
     response.sendFile('index.html', { root: folder }, (error?: Error) => {
       if (error !== undefined && !response.headersSent) next(error);
     });
   });
+}
+
+/** Pages that are apps of their own. */
+const otherApps = ['/drain', '/send'];
+
+/** What a member's page needs next (first.json of the build); without a build nothing. */
+interface First {
+  readonly files: readonly string[];
+  readonly words: Readonly<Record<string, string>>;
+}
+
+function firstOf(folder: string): First {
+  const list = path.join(folder, 'first.json');
+  return existsSync(list) ? (JSON.parse(readFileSync(list, 'utf8')) as First) : { files: [], words: {} };
+}
+
+/** Named with the page itself, so that it comes beside the first script and not after it. */
+function linksTo({ files, words }: First, request: Request): string[] {
+  const language = request.acceptsLanguages(Object.keys(words));
+  const known = language === false ? undefined : words[language];
+  return [...files, ...(known === undefined ? [] : [known])].map((file) => (file.endsWith('.css') ? `<${file}>; rel=preload; as=style` : `<${file}>; rel=modulepreload`));
 }
 
 const types: Readonly<Record<string, string>> = { '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml' };

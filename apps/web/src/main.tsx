@@ -10,6 +10,7 @@ import './app/base.css';
 import './app/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { askFirstQuestions } from './lib/early.ts';
 import { loadOutbox, outboxNow } from './lib/outbox.ts';
 import { firstPreferences } from './lib/reader.tsx';
 import { keepShell } from './lib/shell.ts';
@@ -25,8 +26,14 @@ const apps = {
 };
 const pages: Readonly<Record<string, keyof typeof apps>> = { '/drain': 'customer', '/send': 'send' };
 const who = pages[location.pathname] ?? 'crew';
-const [App] = await Promise.all([apps[who](), learn(firstPreferences().language, who)]);
-createRoot(root).render(<StrictMode><App /></StrictMode>);
+if (who === 'crew') {
+  const isHome = location.pathname === '/';
+  askFirstQuestions(isHome);
+  // In the same file as the frame around it.
+  if (isHome) import('./app/pages/HomePage.tsx').catch(() => undefined); // the router asks again, and says so
+}
+// No await at the top: what is fetched here imports from this very file, and would wait for its end.
+void Promise.all([apps[who](), learn(firstPreferences().language, who)]).then(([App]) => createRoot(root).render(<StrictMode><App /></StrictMode>));
 
 if (who === 'crew') {
   const isOutboxEmpty = async () => {

@@ -19,6 +19,7 @@ export class BadLink {
   private writes = 0;
   private faults: readonly Fault[] = [];
   private dead = false;
+  private rewrite: Rewrite | null = null;
   private readonly strays = new Set<Promise<unknown>>();
 
   private constructor(server: Server) {
@@ -44,6 +45,11 @@ export class BadLink {
     if (dead) this.server.closeAllConnections();
   }
 
+  /** The office answers otherwise from now on, as after a release. */
+  answerOtherwise(rewrite: Rewrite): void {
+    this.rewrite = rewrite;
+  }
+
   async close(): Promise<void> {
     await Promise.allSettled(this.strays);
     this.server.closeAllConnections();
@@ -60,14 +66,19 @@ export class BadLink {
     this.happened.set(fault, (this.happened.get(fault) ?? 0) + 1);
     if (fault === 'dropBefore') return void incoming.socket.destroy();
     if (fault === 'badGateway') return void answer.writeHead(502, { 'content-type': 'text/html' }).end('<h1>Bad gateway</h1>');
+    // Told whole, so that it can be told otherwise.
+    if (this.rewrite !== null) for (const name of ['if-none-match', 'if-modified-since']) Reflect.deleteProperty(incoming.headers, name);
     if (fault === 'late') await new Promise((resolve) => setTimeout(resolve, 700));
     if (fault === 'twice') await forward(office, incoming, body);
     const given = await forward(office, incoming, body);
     if (fault === 'again') this.strays.add(new Promise((resolve) => setTimeout(resolve, strayFor)).then(() => forward(office, incoming, body)));
     if (fault === 'dropAfter') return void incoming.socket.destroy();
-    answer.writeHead(given.status, given.headers).end(given.body);
+    const { status, headers, body: told } = this.rewrite?.(incoming.url ?? '/', given) ?? given;
+    answer.writeHead(status, headers).end(told);
   }
 }
+
+export type Rewrite = (path: string, given: Given) => Given | undefined;
 
 interface Given {
   readonly status: number;

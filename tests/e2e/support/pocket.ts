@@ -52,6 +52,12 @@ export class Pocket {
     await this.open.goto(url);
   }
 
+  /** What the browser keeps besides the app's own store. */
+  async emptyCache(): Promise<void> {
+    const wire = await this.page.context().newCDPSession(this.page);
+    await wire.send('Network.clearBrowserCache');
+  }
+
   async setOffline(offline: boolean): Promise<void> {
     await this.context?.setOffline(offline);
   }

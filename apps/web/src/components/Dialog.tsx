@@ -7,11 +7,13 @@ interface DialogProps {
   readonly open: boolean;
   readonly title: string;
   readonly onClose: () => void;
+  /** `crew` for one gloved thumb. */
+  readonly size?: 'desk' | 'crew';
   readonly children: ReactNode;
 }
 
 /** The browser's own modal dialog: focus stays inside, Escape closes it, focus returns. */
-export function Dialog({ open, title, onClose, children }: DialogProps) {
+export function Dialog({ open, title, onClose, size = 'desk', children }: DialogProps) {
   const ref = useRef<HTMLDialogElement>(null);
   const id = useId();
   const { t } = useText();
@@ -27,7 +29,7 @@ export function Dialog({ open, title, onClose, children }: DialogProps) {
         <div className="stack">
           <div className="dialog-head">
             <h2 id={id}>{title}</h2>
-            <Button kind="text" onClick={onClose}>{t('ui.close')}</Button>
+            <Button kind="text" size={size} onClick={onClose}>{t('ui.close')}</Button>
           </div>
           {children}
         </div>

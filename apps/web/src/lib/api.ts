@@ -1,5 +1,6 @@
 import { pathOf, type BodyInput, type Endpoint, type ParamsOf, type QueryInput, type ResponseOf } from '@yardfall/contracts';
 import { v7 as uuidv7 } from 'uuid';
+import { takeEarly } from './early.ts';
 import { ApiProblem, problemOf } from './problem.ts';
 
 /** A part that an endpoint has not may be left out, and so may one whose fields are all optional. */
@@ -48,8 +49,11 @@ async function send<E extends Endpoint>(endpoint: E, input: CallInput<E> | Recor
   if (endpoint.method !== 'GET' && endpoint.idempotency !== 'none') headers.set('idempotency-key', idempotencyKey ?? uuidv7());
   if (ifMatch) headers.set('if-match', ifMatch);
   const content = file ? multipart(file, fileName, body) : json(body, headers);
+  const url = urlOf(endpoint, { params, query } as Parameters<typeof urlOf<E>>[1]);
   try {
-    return await fetch(urlOf(endpoint, { params, query } as Parameters<typeof urlOf<E>>[1]), {
+    const early = endpoint.method === 'GET' ? await takeEarly(url) : null;
+    if (early !== null && signal?.aborted !== true) return early;
+    return await fetch(url, {
       method: endpoint.method, headers, body: content, credentials: 'same-origin', cache: 'no-store', ...(signal ? { signal } : {}),
     });
   } catch (error) {

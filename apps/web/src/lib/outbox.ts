@@ -109,17 +109,21 @@ async function keepNumbered<T>(memberId: string, work: (next: () => Numbers, put
   const result = await inStores(['outbox', 'devices'], 'readwrite', async ({ outbox, devices }) => {
     const device = ((await devices.get(memberId)) as Device | undefined) ?? fresh;
     let { seq } = device;
-    const entries: object[] = [];
+    const put: (Unkept<OutboxPhoto> | Unkept<OutboxFact> | Unkept<OutboxSurveyFact>)[] = [];
     const made = work(() => ({ id: uuidv7(), deviceId: device.id, seq: (seq += 1), deviceTime, factVersion: 1 }), (entry) => {
-      entries.push(entry);
+      put.push(entry);
       return entry;
     });
     if (seq > device.seq) await devices.put({ ...device, seq }, memberId);
-    for (const entry of entries) await outbox.put(entry);
-    return made;
+    const kept: OutboxEntry[] = [];
+    for (const entry of put) kept.push({ ...entry, at: (await outbox.put(entry)) as number });
+    return { made, kept };
   });
-  await readAgain(true);
-  return result;
+  // What was just kept is known; all the rest need not be read for it.
+  entries = [...entries, ...result.kept].sort((a, b) => a.at - b.at);
+  changed();
+  otherTabs?.postMessage('changed');
+  return result.made;
 }
 
 export async function deviceOf(memberId: string): Promise<Device | undefined> {

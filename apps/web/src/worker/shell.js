@@ -11,7 +11,8 @@ worker.addEventListener('install', (event) => {
 });
 
 worker.addEventListener('activate', (event) => {
-  const old = caches.keys().then((names) => Promise.all(names.filter((one) => one.startsWith('yardfall-shell-') && one !== name).map((one) => caches.delete(one))));
+  // The version before stays: a page of it may be open, and asks for its parts as they are needed. Names come in the order of their making.
+  const old = caches.keys().then((names) => Promise.all(names.filter((one) => one.startsWith('yardfall-shell-') && one !== name).slice(0, -1).map((one) => caches.delete(one))));
   event.waitUntil(old.then(() => worker.clients.claim()));
 });
 
@@ -29,6 +30,6 @@ worker.addEventListener('fetch', (event) => {
   /** @param {string} file */
   async function fromShell(file) {
     const cache = await caches.open(name);
-    return (await cache.match(file)) ?? fetch(request);
+    return (await cache.match(file)) ?? (await caches.match(file)) ?? fetch(request);
   }
 });

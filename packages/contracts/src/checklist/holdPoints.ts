@@ -41,9 +41,12 @@ export function holdPointsNow(items: readonly ItemInState[], moment: Moment): re
 
 /** Hold points that still guard an item, with what would open each. */
 export function heldBy(items: readonly ItemInState[], key: string, moment: Moment): readonly Held[] {
-  return holdPointsNow(items, moment)
-    .filter((point) => !point.open && point.guards.includes(key))
-    .map(({ id, closedBy }) => ({ holdPoint: id, items: closedBy }));
+  return heldAmong(holdPointsNow(items, moment), key);
+}
+
+/** The same of hold points that are known, for who asks about many items. */
+export function heldAmong(points: readonly HoldPointNow[], key: string): readonly Held[] {
+  return points.filter((point) => !point.open && point.guards.includes(key)).map(({ id, closedBy }) => ({ holdPoint: id, items: closedBy }));
 }
 
 /** The hold points between the work and the handover. */

@@ -20,7 +20,7 @@ export function ItemDialog({ view, openKey, onOpen }: ItemDialogProps) {
   const shown = view.items.find(({ item }) => item.key === openKey) ?? null;
   const title = shown === null ? '' : say(itemText(shown.item.requirement, 'what'), shown.item.requirement.params);
   return (
-    <Dialog open={shown !== null} title={title} onClose={() => onOpen(null)}>
+    <Dialog open={shown !== null} title={title} onClose={() => onOpen(null)} size="crew">
       {shown === null ? null : <Suspense fallback={<Loading what={t('ui.part')} />}><ItemScreen key={shown.item.key} list={view} view={shown} onOpen={onOpen} /></Suspense>}
     </Dialog>
   );

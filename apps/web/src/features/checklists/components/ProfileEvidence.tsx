@@ -47,7 +47,7 @@ function Profile({ list, view, record, document, designed, pipe }: ProfileProps)
     <form className="stack evidence" onSubmit={submit} aria-label={t('checklists.profile.title')}>
       <p className="faint">{t('checklists.profile.why')}</p>
       <ol className="shots">{rows.map((row, at) => <Shot key={at} n={at + 1} row={row} pipe={pipe} onChange={(next) => change(rows.map((one, i) => (i === at ? next : one)))} onDrop={rows.length > 2 ? () => change(rows.filter((_, i) => i !== at)) : null} />)}</ol>
-      <div className="row"><Button onClick={() => change(withRow(rows))}>{t('checklists.profile.add')}</Button></div>
+      <div className="row"><Button size="crew" onClick={() => change(withRow(rows))}>{t('checklists.profile.add')}</Button></div>
       {reading.state === 'order' ? <p className="field-error" role="alert">{t('checklists.profile.order')}</p> : null}
       {shots === null ? null : (
         <div className="stack" aria-live="polite">
@@ -86,7 +86,7 @@ function Shot({ n, row, pipe, onChange, onDrop }: ShotProps) {
         <legend>{t('checklists.profile.shot', { n })}</legend>
         <LengthField kind="length" label={t('checklists.profile.at')} value={row.at} onChange={(at) => onChange({ ...row, at })} />
         <LengthField kind="level" label={t('checklists.profile.level')} hint={row.at === null ? undefined : t('checklists.profile.designed', { level: designedAt(pipe, row.at) })} value={row.level} onChange={(level) => onChange({ ...row, level })} />
-        {onDrop === null ? null : <Button kind="text" onClick={onDrop}>{t('checklists.profile.drop', { n })}</Button>}
+        {onDrop === null ? null : <Button kind="text" size="crew" onClick={onDrop}>{t('checklists.profile.drop', { n })}</Button>}
       </fieldset>
     </li>
   );

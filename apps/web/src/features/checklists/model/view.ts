@@ -1,5 +1,5 @@
 import {
-  foldItem, heldBy, holdPointRules, holdPointsNow, isStopped, mayDigAt, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type Stop, type StoredFact,
+  foldItem, heldAmong, holdPointRules, holdPointsNow, isStopped, mayDigAt, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type Stop, type StoredFact,
 } from '@yardfall/contracts';
 
 export interface ItemView {
@@ -32,13 +32,16 @@ export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now:
   const moment: Moment = { at: now, mayDig: mayDigAt(spansOf(checklist), now) };
   const folded = checklist.items.map((item) => fold(item, waiting));
   const states = folded.map(({ inState }) => inState);
+  const points = holdPointsNow(states, moment);
+  // Work that has begun does not care any more how old a photo has grown.
+  const whenBegun = holdPointsNow(states, { ...moment, at: null });
   const items = folded.map((one): ItemView => ({
     item: one.item, state: one.inState.state, missing: one.missing, facts: one.facts, waiting: one.pending, begun: one.begun,
-    heldBy: heldBy(states, one.item.key, one.begun ? { ...moment, at: null } : moment).map(({ holdPoint, items: by }) => ({ holdPoint, items: [...by] })),
+    heldBy: heldAmong(one.begun ? whenBegun : points, one.item.key).map(({ holdPoint, items: by }) => ({ holdPoint, items: [...by] })),
     notCounted: one.item.facts.filter(({ verdict }) => verdict !== 'kept'),
     asksBegin: asksBegin(checklist, one.item), stops: found.filter((stop) => isStopped(stop, one.item)),
   }));
-  const holdPoints = holdPointsNow(states, moment).map(({ id, part, open, waived, items: by, guards }) => ({ id, part, open, waived, items: [...by], guards: [...guards] }));
+  const holdPoints = points.map(({ id, part, open, waived, items: by, guards }) => ({ id, part, open, waived, items: [...by], guards: [...guards] }));
   return { jobId: checklist.jobId, revisionId: checklist.revisionId, items, holdPoints };
 }
 
@@ -56,9 +59,22 @@ interface Folded {
   readonly begun: boolean;
 }
 
+/** The last fold of each item with the ids that waited then: a press changes one item, and the phone need not fold them all. */
+const lastFolds = new WeakMap<ChecklistItem, { readonly waited: string; readonly folded: Folded }>();
+
 function fold(item: ChecklistItem, waiting: readonly FieldFact[]): Folded {
+  const own = waiting.filter((fact) => fact.itemKey === item.key && fact.requirementHash === item.requirementHash);
+  const waited = own.map(({ id }) => id).join(' ');
+  const last = lastFolds.get(item);
+  if (last?.waited === waited) return last.folded;
+  const folded = foldAnew(item, own);
+  lastFolds.set(item, { waited, folded });
+  return folded;
+}
+
+function foldAnew(item: ChecklistItem, own: readonly FieldFact[]): Folded {
   const known = new Set(item.facts.map(({ fact }) => fact.id));
-  const pending = waiting.filter((fact) => fact.itemKey === item.key && fact.requirementHash === item.requirementHash && !known.has(fact.id));
+  const pending = own.filter(({ id }) => !known.has(id));
   // What was recorded for an earlier design of the step stays on record and shows nothing of this one.
   const judged: JudgedFact[] = [...item.facts.filter(({ fact }) => fact.requirementHash === item.requirementHash), ...pending.map((fact) => ({ fact, verdict: 'kept' as const }))];
   const { state, missing, freshUntil } = foldItem(item.requirement, judged);

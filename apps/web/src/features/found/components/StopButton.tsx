@@ -15,7 +15,7 @@ export function StopButton({ jobId }: { readonly jobId: string }) {
   return (
     <div className="stop-work">
       <Button kind="danger" size="crew" wide onClick={() => setOpen(true)}>{t('found.stop')}</Button>
-      <Dialog open={open} title={t('found.what')} onClose={() => setOpen(false)}>
+      <Dialog open={open} title={t('found.what')} onClose={() => setOpen(false)} size="crew">
         <StopWork jobId={jobId} onDone={() => setOpen(false)} />
       </Dialog>
     </div>

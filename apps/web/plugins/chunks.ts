@@ -1,0 +1,75 @@
+import { writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Plugin, Rolldown } from 'vite';
+
+type Context = Rolldown.ChunkingContext;
+
+/**
+ * What the crew's first page needs comes in few files: one that the customer's page shares, and the rest.
+ * Left to itself the build cuts along every import, and a phone waits for seventy small files.
+ */
+export function chunks(root: string): Rolldown.CodeSplittingOptions {
+  const file = (name: string) => path.join(root, 'src', name);
+  const sets = new Map<string, ReadonlySet<string>>();
+  const needs = (context: Context, from: readonly string[], withLater = false): ReadonlySet<string> => {
+    const key = from.join(' ');
+    const known = sets.get(key) ?? reached(context, from.map(file), withLater);
+    sets.set(key, known);
+    return known;
+  };
+  // What the first script imports at once is cut as it is: the order in which it runs matters.
+  const atOnce = (context: Context) => needs(context, ['main.tsx']);
+  const crew = (context: Context) => needs(context, ['app/App.tsx', 'app/pages/HomePage.tsx']);
+  const others = (context: Context) => needs(context, ['app/CustomerApp.tsx', 'app/SendApp.tsx'], true);
+  const group = (name: string, priority: number, has: (id: string, context: Context) => boolean) => ({ name: (id: string, context: Context) => (isOurs(id) && !atOnce(context).has(id) && has(id, context) ? name : null), priority });
+  // What they import is in these files too, or in a larger one of a package.
+  return {
+    includeDependenciesRecursively: false,
+    groups: [
+      group('pages', 2, (id, context) => crew(context).has(id) && others(context).has(id)),
+      group('crew', 1, (id, context) => crew(context).has(id)),
+    ],
+  };
+}
+
+/** The packages are cut by what is used of them: their index leads to all they have. */
+const isOurs = (id: string): boolean => !/[/\\]packages[/\\]/.test(id);
+
+/** Modules that these import, directly or through others; with what is asked for later, or without. */
+function reached(context: Context, from: readonly string[], withLater: boolean): ReadonlySet<string> {
+  const found = new Set<string>();
+  const open = [...from];
+  for (let id = open.pop(); id !== undefined; id = open.pop()) {
+    if (found.has(id)) continue;
+    found.add(id);
+    const info = context.getModuleInfo(id);
+    open.push(...[...(info?.importedIds ?? []), ...(withLater ? (info?.dynamicallyImportedIds ?? []) : [])].filter(isOurs));
+  }
+  return found;
+}
+
+/** Writes first.json: the files that a member's first page asks for when its first script has run, and the words of each language. The service names them along with the page, so that they come beside that script and not after it. */
+export function firstFiles(): Plugin {
+  return {
+    name: 'first-files',
+    apply: 'build',
+    async writeBundle({ dir }, bundle) {
+      const parts = Object.values(bundle).filter((item) => item.type === 'chunk');
+      const atOnce = imported(parts, parts.filter(({ isEntry }) => isEntry));
+      const first = imported(parts, parts.filter(({ moduleIds }) => moduleIds.some((id) => /[/\\]app[/\\](App|pages[/\\]HomePage)\.tsx$/.test(id)))).filter((part) => !atOnce.includes(part));
+      const files = first.flatMap(({ fileName, viteMetadata }) => [fileName, ...(viteMetadata?.importedCss ?? [])]);
+      const words = parts.flatMap(({ fileName, moduleIds }) => moduleIds.flatMap((id) => {
+        const language = /^\0words:(\w+)\/crew$/.exec(id)?.[1];
+        return language === undefined ? [] : [[language, `/${fileName}`]];
+      }));
+      await writeFile(path.join(dir ?? 'dist', 'first.json'), JSON.stringify({ files: files.map((name) => `/${name}`), words: Object.fromEntries(words) as unknown }));
+    },
+  };
+}
+
+/** These and all that they import. */
+function imported(parts: readonly Rolldown.OutputChunk[], from: readonly Rolldown.OutputChunk[]): readonly Rolldown.OutputChunk[] {
+  const found = new Set(from);
+  for (const part of found) for (const name of part.imports) for (const one of parts) if (one.fileName === name) found.add(one);
+  return [...found];
+}
