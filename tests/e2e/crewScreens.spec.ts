@@ -72,9 +72,9 @@ test('each kind of step is for a gloved thumb, stands out 7:1 by day, by night a
       await page.keyboard.press('Escape');
     }
   }
-  expect(await page.locator('html').getAttribute('data-sun')).toBe('on');
+  await expect(page.locator('html')).toHaveAttribute('data-sun', 'on');
   await page.reload();
-  expect(await page.locator('html').getAttribute('data-sun')).toBe('on');
+  await expect(page.locator('html')).toHaveAttribute('data-sun', 'on');
   await context.close();
 });
 
