@@ -93,3 +93,19 @@ describe('the key', () => {
     expect(marks(section(ternHollow, passed), 'findingNote')).toEqual([]);
   });
 });
+
+describe('a buried line that crosses', () => {
+  const line = { id: 'U9', kind: 'gas', name: 'Gas', station: ft(30), level: ft(98), tolerance: ft(2) } as const;
+  const withLine = (tolerance: number): DesignDocument => ({ ...gravityOnly, site: { ...gravityOnly.site, utilities: [{ ...line, tolerance }] } });
+  const strips = (document: DesignDocument) => section(document, null, { breaks: false, width: 1376, height: 460 }).items.flatMap((item) => (item.kind === 'polygon' && item.part === 'U9' && item.hatch === 'range' ? [item] : []));
+
+  test('has its hand-dig strip on each side, from the surface down to it, and the key says what it means', () => {
+    const { points } = only(strips(withLine(ft(2))));
+    const across = points.map(([x]) => x);
+    expect(Math.max(...across) - Math.min(...across)).toBeCloseTo(ft(4), 9);
+    expect(Math.min(...points.map(([, y]) => y))).toBeLessThan(ft(98));
+    const list = section(withLine(ft(2)), null, { breaks: false, width: 1376, height: 460 });
+    expect((list.key ?? []).map(({ label: { code } }) => code)).toContain('drawing.key.handDig');
+  });
+  test('without a strip is only a mark', () => expect(strips(withLine(0))).toEqual([]));
+});

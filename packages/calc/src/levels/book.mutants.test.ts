@@ -113,6 +113,9 @@ describe('a list of points, at its limits', () => {
     const many = (count: number): string[] => ['point,N,E,Z,note', ...Array.from({ length: count }, (_, i) => `${String(i)},${String(i)},1,1,`)];
     expect(list(...many(1000)).points).toHaveLength(1000);
     expect(() => list(...many(1001))).toThrow('levels.list.tooMany at lines/1002/1');
+    // Without a heading the thousand and first line is a point too many.
+    expect(list(...many(1000).slice(1)).points).toHaveLength(1000);
+    expect(() => list(...many(1001).slice(1))).toThrow('levels.list.tooMany at lines/1001/1');
   });
   it('a heading has no number at all; without points it is an empty list', () => {
     expect(() => list('point,N,E,Z,note')).toThrow('levels.list.empty');

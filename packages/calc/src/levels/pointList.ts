@@ -111,6 +111,7 @@ export function parsePointList(text: string, order: readonly PointColumn[] = usu
   if (lines.length > mostPoints + 1) throw problem('tooMany', lines[mostPoints + 1]!.number, 1, { most: mostPoints });
   const split = lines.map(({ content, number }) => ({ number, cells: cellsOf(content, number) }));
   const heading = split[0] !== undefined && needed.every((column) => !isNumber(split[0]!.cells[order.indexOf(column)] ?? ''));
+  if (!heading && lines.length > mostPoints) throw problem('tooMany', lines[mostPoints]!.number, 1, { most: mostPoints });
   const rows = split.slice(heading ? 1 : 0).map(({ cells, number }) => rowOf(cells, order, number));
   if (rows.length === 0) throw problem('empty', 1, 1);
   const scale = meters[unit];

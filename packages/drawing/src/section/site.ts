@@ -82,10 +82,17 @@ export function drawRoof(scene: Scene): void {
 }
 
 export function drawUtilities(scene: Scene): void {
-  const { document, frame, pen, options } = scene;
+  const { document, frame, ground, pen, options } = scene;
   if (!options.utilities) return;
-  for (const { id, kind, name, station, level } of document.site.utilities) {
+  for (const { id, kind, name, station, level, tolerance } of document.site.utilities) {
     if (station === null || level === null || station < frame.from || station > frame.to) continue;
+    if (tolerance > 0 && options.detail === 'full' && level < levelAt(ground, station)) {
+      // The machine stays out from the surface down to the line.
+      const foot = level - 12 * frame.my;
+      const [from, to] = [Math.max(station - tolerance, frame.from), Math.min(station + tolerance, frame.to)];
+      pen.shape(id, 'watch', [[from, levelAt(ground, from)], [to, levelAt(ground, to)], [to, foot], [from, foot]], 'range', false);
+      pen.legend('drawing.key.handDig', { kind: 'hatch', role: 'watch', hatch: 'range' });
+    }
     const across = 5 * frame.mx;
     const up = 5 * frame.my;
     pen.shape(id, 'ink', [[station - across, level], [station, level - up], [station + across, level], [station, level + up]], 'paper');
