@@ -1,10 +1,10 @@
-import { checklists, daywork, found, jobs, photos, surveyFacts, surveys } from '@yardfall/contracts';
+import { checklists, daywork, found, jobs, photos, proof, surveyFacts, surveys } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
 import { withDelivered } from './answers.ts';
 import { keyOf, read } from './query.ts';
 import { sendOutbox, type Sender } from './sendOutbox.ts';
 
-const changedBySending = [checklists.read, photos.list, found.list, daywork.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read];
+const changedBySending = [checklists.read, photos.list, found.list, daywork.list, proof.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read];
 
 /** Sends what waits on this phone, and lets the page see what has arrived. */
 export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 'name'>): Promise<void> {

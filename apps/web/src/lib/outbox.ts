@@ -1,4 +1,4 @@
-import type { BodyInput, DayworkEntry, FieldFact, found, PhotoMeta, SurveyDraft, SurveyFact } from '@yardfall/contracts';
+import type { BodyInput, DayworkEntry, FieldFact, found, PhotoMeta, proof, SurveyDraft, SurveyFact } from '@yardfall/contracts';
 import { v7 as uuidv7 } from 'uuid';
 import { inStores } from './idb.ts';
 
@@ -16,11 +16,12 @@ export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoM
 export type OutboxFact = Base & { readonly kind: 'fact'; readonly fact: FieldFact };
 export type OutboxFound = Base & { readonly kind: 'found'; readonly report: BodyInput<typeof found.report> };
 export type OutboxSurveyFact = Base & { readonly kind: 'surveyFact'; readonly fact: SurveyFact };
+export type OutboxProof = Base & { readonly kind: 'proof'; readonly test: BodyInput<typeof proof.record> };
 export type OutboxDaywork = Base & { readonly kind: 'daywork'; readonly entry: DayworkEntry };
 type Unseen<D> = D extends SurveyDraft ? Omit<D, 'seen'> : never;
 /** What one press writes down, before the phone gives it its number and notes what it follows. */
 export type FactDraft = Unseen<SurveyDraft>;
-export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxDaywork;
+export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxDaywork | OutboxProof;
 
 export interface Device {
   readonly id: string;
@@ -73,6 +74,11 @@ export async function keepPhoto(entry: Unsent<OutboxPhoto>, shows: readonly NewF
 
 export async function keepFound(entry: Unsent<OutboxFound>): Promise<void> {
   await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'found', refused: null }));
+  await readAgain(true);
+}
+
+export async function keepProof(entry: Unsent<OutboxProof>): Promise<void> {
+  await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'proof', refused: null }));
   await readAgain(true);
 }
 

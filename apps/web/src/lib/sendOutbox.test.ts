@@ -18,6 +18,11 @@ describe('what is sent next', () => {
     expect(ids(nextBatch([fact(1), fact(2, 'other')], 'm'))).toEqual(['1']);
     expect(nextBatch(Array.from({ length: 130 }, (_, at) => fact(at)), 'm')).toHaveLength(100);
   });
+  test('a pump-down goes by itself, after the facts that were recorded before it', () => {
+    const pumpDown = (at: number): OutboxEntry => ({ ...base(at), kind: 'proof', test: { pump: 'PU1', runs: [], note: '' } });
+    expect(ids(nextBatch([fact(1), pumpDown(2), pumpDown(3)], 'm'))).toEqual(['1']);
+    expect(ids(nextBatch([pumpDown(2), pumpDown(3)], 'm'))).toEqual(['2']);
+  });
   test("another person's entries and refused ones stay where they are", () => {
     expect(ids(nextBatch([fact(1, 'j', 'other'), { ...fact(2), refused: 'request.invalid' }, fact(3)], 'm'))).toEqual(['3']);
     expect(nextBatch([fact(1, 'j', 'other')], 'm')).toEqual([]);

@@ -1,4 +1,4 @@
-import { checklists, daywork, found, identity, surveyFacts, uploads, type Checklist, type StoredSurveyFact } from '@yardfall/contracts';
+import { checklists, daywork, found, identity, proof, surveyFacts, uploads, type Checklist, type StoredSurveyFact } from '@yardfall/contracts';
 import { rememberChecklist, rememberDelivered } from './answers.ts';
 import { call } from './api.ts';
 import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxSurveyFact } from './outbox.ts';
@@ -46,7 +46,7 @@ export function nextBatch(all: readonly OutboxEntry[], memberId: string): readon
   const queue = levels.length > 0 ? levels : waiting;
   const [first] = queue;
   if (first === undefined) return [];
-  if (first.kind === 'photo' || first.kind === 'found') return [first];
+  if (first.kind === 'photo' || first.kind === 'found' || first.kind === 'proof') return [first];
   const end = queue.findIndex((entry) => entry.kind !== first.kind || entry.jobId !== first.jobId);
   return queue.slice(0, Math.min(end < 0 ? queue.length : end, factsAtOnce));
 }
@@ -70,6 +70,8 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     await sendWhole({ begin: uploads.create, params }, file, first.meta, (bytes) => tellShare(id, bytes / file.size));
   } else if (first.kind === 'found') {
     await call(found.report, { params, body: first.report, idempotencyKey: first.id });
+  } else if (first.kind === 'proof') {
+    await call(proof.record, { params, body: first.test, idempotencyKey: first.id });
   } else if (first.kind === 'daywork') {
     await call(daywork.record, { params, body: { entries: batch.flatMap((one) => (one.kind === 'daywork' ? [one.entry] : [])) } });
   } else if (first.kind === 'surveyFact') {

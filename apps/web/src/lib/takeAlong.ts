@@ -1,4 +1,4 @@
-import { checklists, daywork, designs, found, jobs, locates, photos, privateLines, surveyFacts, surveys, type Job } from '@yardfall/contracts';
+import { checklists, daywork, designs, found, jobs, locates, photos, proof, privateLines, surveyFacts, surveys, type Job } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
 import { isOutOfReach } from './answers.ts';
 // A phone that loses its signal must have what sends later.
@@ -25,6 +25,7 @@ async function takeJob(queries: QueryClient, { id: jobId, buildRevisionId }: Job
     queries.prefetchQuery({ ...read(surveyFacts.list, { params }), ...quick }),
     queries.prefetchQuery({ ...read(photos.list, { params }), ...quick }),
     queries.prefetchQuery({ ...read(found.list, { params }), ...quick }),
+    queries.prefetchQuery({ ...read(proof.list, { params }), ...quick }),
     queries.prefetchQuery({ ...read(daywork.list, { params }), ...quick }),
     queries.prefetchQuery({ ...read(locates.list, { params }), ...quick }),
     queries.prefetchQuery({ ...read(privateLines.read, { params }), ...quick }),

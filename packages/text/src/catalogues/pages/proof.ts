@@ -5,6 +5,7 @@ export const proofPages = catalogue({
   'proof.notReleased': { en: 'The pump is proven against the design that is built. First the job is released to dig.', es: 'La bomba se prueba contra el diseño que se construye. Primero se libera el trabajo para cavar.' },
   'proof.noPump': { en: 'No pump in this design', es: 'Sin bomba en este diseño' },
   'proof.noPumpWhy': { en: 'The hose test of the checklist proves that water runs.', es: 'La prueba de manguera de la lista prueba que el agua corre.' },
+  'proof.here': { en: '{n:plural|A pump-down is|# pump-downs are} on this phone. The verdict comes when the office has it.', es: '{n:plural|Una prueba está|# pruebas están} en este teléfono. El resultado llega cuando la oficina la tenga.' },
   'proof.why': { en: 'Three timed runs between two marks tell what the pump really moves, and whether pipe, check valve, and outlet are right.', es: 'Tres vueltas con reloj entre dos marcas dicen lo que la bomba mueve de verdad, y si tubo, válvula y salida están bien.' },
   'proof.start': { en: 'Record the pump-down', es: 'Registrar el vaciado' },
   'proof.again': { en: 'Record another pump-down', es: 'Registrar otro vaciado' },

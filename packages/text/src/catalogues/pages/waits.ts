@@ -12,6 +12,7 @@ export const waitsPages = catalogue({
   'ui.waits.kind.photo': { en: 'Photo', es: 'Foto' },
   'ui.waits.kind.fact': { en: 'Step of the checklist', es: 'Paso de la lista' },
   'ui.waits.kind.surveyFact': { en: 'Survey', es: 'Levantamiento' },
+  'ui.waits.kind.proof': { en: 'Pump-down', es: 'Prueba de bombeo' },
   'ui.waits.kind.daywork': { en: 'Time or material', es: 'Tiempo o material' },
   'ui.waits.kind.found': { en: 'Stop-work report', es: 'Aviso de paro' },
   'ui.waits.entry.begun': { en: 'its name', es: 'su nombre' },

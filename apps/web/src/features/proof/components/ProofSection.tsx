@@ -3,9 +3,10 @@ import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Empty } from '../../../components/Empty.tsx';
 import { Loading } from '../../../components/Loading.tsx';
-import { ProblemNotice } from '../../../components/Notice.tsx';
+import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
 import { useBuildRevision } from '../../../hooks/useBuildRevision.ts';
 import { useMe } from '../../../hooks/useMe.ts';
+import { useOutbox } from '../../../hooks/useOutbox.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useProofTests } from '../api/proof.ts';
 import { pumpsIn } from '../model/runs.ts';
@@ -20,6 +21,7 @@ export function ProofSection({ job }: { readonly job: Job }) {
   const { data, error, isPending, refetch } = useProofTests(job.id);
   const { document, evaluation, pending } = useBuildRevision(job);
   const [adding, setAdding] = useState(false);
+  const here = useOutbox().filter((entry) => entry.kind === 'proof' && entry.jobId === job.id && entry.refused === null).length;
   if (isPending || pending) return <Loading what={t('proof.loading')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   const pumps = pumpsIn(document);
@@ -30,8 +32,9 @@ export function ProofSection({ job }: { readonly job: Job }) {
   return (
     <div className="stack">
       {items.map((test) => <Result key={test.id} test={test} timeZone={job.timeZone} name={pumps.find(({ id }) => id === test.pump)?.name ?? test.pump} pump={evaluation?.results.pumps.find(({ part }) => part === test.pump) ?? null} />)}
+      {here > 0 ? <Notice><p>{t('proof.here', { n: here })}</p></Notice> : null}
       {adding ? <PumpDownForm jobId={job.id} document={document} pumps={pumps} onDone={() => setAdding(false)} /> : null}
-      {items.length === 0 && !adding ? <Empty what={t('proof.title')} why={t('proof.why')} step={add} /> : add ? <div>{add}</div> : null}
+      {items.length + here === 0 && !adding ? <Empty what={t('proof.title')} why={t('proof.why')} step={add} /> : add ? <div>{add}</div> : null}
     </div>
   );
 }

@@ -29,14 +29,14 @@ export function PumpDownForm({ jobId, document, pumps, onDone }: PumpDownFormPro
   useEffect(() => {
     keep(draft, runs);
   }, [draft, runs]);
-  const { write, busy, problem } = useRecordProof(() => {
+  const { write, busy, problem } = useRecordProof(jobId, () => {
     keep(draft, null);
     onDone();
   });
   const whole = finishedRuns(runs);
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    if (whole) write({ params: { jobId }, body: { pump, runs: whole, note: fieldsOf(event.currentTarget)('note') } });
+    if (whole) write({ pump, runs: whole, note: fieldsOf(event.currentTarget)('note') });
   };
   return (
     <form className="stack" onSubmit={submit} aria-label={t('proof.title')}>

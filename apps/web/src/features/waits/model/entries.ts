@@ -5,7 +5,7 @@ import type { OutboxEntry } from '../../../lib/outbox.ts';
 export function timeOf(entry: OutboxEntry): string | null {
   if (entry.kind === 'photo') return entry.meta.takenAt;
   if (entry.kind === 'daywork') return entry.entry.at;
-  return entry.kind === 'found' ? null : entry.fact.deviceTime;
+  return entry.kind === 'found' || entry.kind === 'proof' ? null : entry.fact.deviceTime;
 }
 
 export type ChoiceLine =
