@@ -35,8 +35,7 @@ export async function ask<E extends Endpoint>(endpoint: E, input: CallInput<E>):
     await remember(endpoint, key, answer).catch(() => undefined);
     return answer;
   } catch (error) {
-    // A phone that was cut off keeps nothing of the company either.
-    if (error instanceof ApiProblem && error.code === 'auth.phoneCutOff') await forgetAnswers();
+    if (error instanceof ApiProblem && error.code === 'auth.phoneCutOff') await forgetPhone();
     if (!(error instanceof ApiProblem) || !error.passing) throw error;
     const kept = await inStores(['answers'], 'readonly', ({ answers }) => answers.get(key)).catch(() => undefined);
     if (kept === undefined) throw error;
@@ -49,6 +48,12 @@ export async function ask<E extends Endpoint>(endpoint: E, input: CallInput<E>):
 export async function forgetAnswers(): Promise<void> {
   owner = null;
   await inStores(['answers'], 'readwrite', ({ answers }) => answers.clear());
+}
+
+/** A phone that was cut off keeps nothing of the company either; whoever signs in on it again records as another phone, whose facts count. */
+async function forgetPhone(): Promise<void> {
+  await forgetAnswers();
+  await inStores(['devices'], 'readwrite', ({ devices }) => devices.clear());
 }
 
 export type FactsOfJob = ResponseOf<typeof surveyFacts.list>;
@@ -82,7 +87,8 @@ async function remember(endpoint: Endpoint, key: string, answer: Answer<unknown>
   await inStores(['answers'], 'readwrite', ({ answers }) => answers.put(answer, key));
 }
 
-async function ownedBy({ kind, id }: Me): Promise<void> {
+/** Whose answers are kept from now on: told by signing in, and by every answer to who is there. */
+export async function ownedBy({ kind, id }: Me): Promise<void> {
   const before = await inStores(['answers'], 'readonly', ({ answers }) => answers.get(ownerKey));
   if (before !== undefined && before !== id) await forgetAnswers();
   owner = kind === 'member' ? id : null;

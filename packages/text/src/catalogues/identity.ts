@@ -44,6 +44,7 @@ export const identity = catalogue({
   'identity.member.change': { en: 'Change', es: 'Cambiar' },
   'identity.member.changeOf': { en: 'Change {name:text}', es: 'Cambiar a {name:text}' },
   'identity.member.store': { en: 'Save the roles', es: 'Guardar las funciones' },
+  'identity.signInAgain': { en: 'Sign in again', es: 'Entrar de nuevo' },
   'identity.phones': { en: 'Signed in on', es: 'Sesiones abiertas' },
   'identity.phones.what': { en: 'Phone or browser', es: 'Teléfono o navegador' },
   'identity.phones.since': { en: 'Since', es: 'Desde' },

@@ -1,6 +1,6 @@
 import { identity } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
-import { Outlet, useNavigate } from '@tanstack/react-router';
+import { Link, Outlet, useNavigate } from '@tanstack/react-router';
 import { Suspense, useEffect } from 'react';
 import { Button } from '../../components/Button.tsx';
 import { Loading } from '../../components/Loading.tsx';
@@ -17,6 +17,7 @@ export function Gate() {
   if (error instanceof ApiProblem && error.code === 'auth.required') {
     return <SignInFirst />;
   }
+  if (error instanceof ApiProblem && error.code === 'auth.phoneCutOff') return <ProblemNotice problem={error} action={<Link className="button button-plain" to="/sign-in">{t('identity.signInAgain')}</Link>} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   if (data.data.kind === 'customer') return <CustomersPage />;
   return <Suspense fallback={<Loading what={t('ui.page')} />}><Outlet /></Suspense>;

@@ -1,6 +1,5 @@
 import { checklists, jobs, proof, type BodyInput } from '@yardfall/contracts';
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import { useRef } from 'react';
 import { v7 as uuidv7 } from 'uuid';
 import { useMe } from '../../../hooks/useMe.ts';
 import { call } from '../../../lib/api.ts';
@@ -21,13 +20,10 @@ const changed = [proof.list, checklists.read, jobs.read, jobs.list];
 export function useRecordProof(jobId: string, onDone: () => void) {
   const queries = useQueryClient();
   const memberId = useMe().me?.id ?? '';
-  const last = useRef({ input: '', key: '' });
   const mutation = useMutation<void, Error, BodyInput<typeof proof.record>>({
     networkMode: 'always',
     mutationFn: async (test) => {
-      const input = JSON.stringify(test);
-      if (last.current.input !== input) last.current = { input, key: uuidv7() };
-      const { key } = last.current;
+      const key = uuidv7();
       try {
         await call(proof.record, { params: { jobId }, body: test, idempotencyKey: key });
       } catch (error) {
@@ -36,7 +32,6 @@ export function useRecordProof(jobId: string, onDone: () => void) {
       }
     },
     onSuccess: async () => {
-      last.current = { input: '', key: '' };
       onDone();
       await Promise.all(changed.map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
     },
