@@ -2,25 +2,14 @@ import { createHash } from 'node:crypto';
 import { expect, test, type Page } from '@playwright/test';
 import { itemText, type Checklist, type ChecklistItem, type Photo } from '@yardfall/contracts';
 import { render } from '@yardfall/text';
-import { signInOf } from '../support/demo.ts';
 import { heavyPicture } from '../support/media.ts';
 import { BadLink } from './support/badLink.ts';
 import { jpeg } from './support/crew.ts';
 import { part } from './support/office.ts';
-import { openBrowser, phone, type Person } from './support/people.ts';
+import { openBrowser, phone, signInThrough } from './support/people.ts';
 import { readyForTheYard } from './support/ready.ts';
 
 const sha256 = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('hex');
-
-async function signInThrough(person: Person, link: BadLink): Promise<void> {
-  const { email, password } = signInOf(process.env.E2E_DATA_DIR ?? '', 'crew');
-  const { page } = person;
-  await page.goto(`${link.url}/sign-in`);
-  await page.getByLabel('E-mail').fill(email ?? '');
-  await page.getByLabel('Password').fill(password ?? '');
-  await page.getByRole('button', { name: 'Sign in' }).click();
-  await expect(page.getByRole('heading', { level: 1 })).not.toHaveText('Sign in');
-}
 
 async function record(page: Page, bytes: Buffer, name: string): Promise<void> {
   await page.getByRole('button', { name: 'Add a photo note' }).click();
@@ -45,7 +34,7 @@ test('a phone without a signal keeps what is recorded, and all of it arrives exa
   test.setTimeout(300_000);
   const link = await BadLink.to(baseURL ?? '');
   const person = await openBrowser(browser, phone);
-  await signInThrough(person, link);
+  await signInThrough(person, link.url, 'crew');
   const atOffice = <T>(path: string) => person.context.request.get(`${link.url}/api/v1${path}`).then(async (answer) => (await answer.json()) as T);
   const { items } = await atOffice<{ items: { id: string; title: string; buildRevisionId: string | null }[] }>('/jobs?open=true&limit=100');
   const job = items.find(({ buildRevisionId }) => buildRevisionId !== null);

@@ -29,14 +29,18 @@ export async function openBrowser(browser: Browser, size: { readonly width: numb
 /** Signs in by the form, as the person would. */
 export async function signIn(browser: Browser, kind: MemberKind): Promise<Person> {
   const person = await openBrowser(browser, kind === 'crew' ? phone : desk);
+  await signInThrough(person, '', kind);
+  return person;
+}
+
+/** The same over a link of its own; an empty one is the service itself. */
+export async function signInThrough({ page }: Person, url: string, kind: MemberKind): Promise<void> {
   const { email, password } = signInOf(process.env.E2E_DATA_DIR ?? '', kind);
-  const { page } = person;
-  await page.goto('/sign-in');
+  await page.goto(`${url}/sign-in`);
   await page.getByLabel('E-mail').fill(email ?? '');
   await page.getByLabel('Password').fill(password ?? '');
   await page.getByRole('button', { name: 'Sign in' }).click();
   await expect(page.getByRole('heading', { level: 1 })).not.toHaveText('Sign in');
-  return person;
 }
 
 /** The API as this person's browser may call it, with the person's cookie. */

@@ -23,12 +23,12 @@ export function OnThisPhone() {
     work.then(() => setFailed(false), () => setFailed(true));
   };
   return (
-    <aside className="on-this-phone no-print" aria-label={t('ui.phone.title')}>
+    <aside className="on-this-phone" aria-label={t('ui.phone.title')}>
       {waiting > 0 ? (
         <div className="row">
           <p role="status">{t('ui.phone.waiting', { n: waiting })}</p>
-          <Button kind="text" onClick={sendNow}>{t('ui.phone.sendNow')}</Button>
-          <Link to="/waits">{t('ui.waits.see')}</Link>
+          <Button kind="text" size="crew" onClick={sendNow}>{t('ui.phone.sendNow')}</Button>
+          <Link to="/waits" className="button button-text button-crew">{t('ui.waits.see')}</Link>
         </div>
       ) : null}
       {refused.length > 0 ? <Refused entries={refused} onAgain={() => now(markRefused(refused, null))} onSetAside={() => now(removeEntries(refused))} /> : null}

@@ -10,7 +10,7 @@ export function WaitsPage() {
   const { items } = usePages(jobs.list, { query: { open: 'true', limit: 100 } });
   return (
     <Page title={t('ui.waits.title')} lead={t('ui.waits.lead')} narrow>
-      <WaitingEntries />
+      <WaitingEntries jobs={items} />
       <section><h2>{t('ui.waits.disputes')}</h2><Disputes jobs={items} /></section>
       <section><h2>{t('ui.waits.roomTitle')}</h2><RoomMeter /></section>
     </Page>

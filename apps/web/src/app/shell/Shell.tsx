@@ -13,7 +13,7 @@ export function Shell() {
   const member = me?.kind === 'member';
   useSunOnPage();
   return (
-    <Sheet title={<TitleBlock home={(mark) => <Link to="/" className="title-mark">{mark}</Link>} nav={member ? <Nav /> : undefined} />} foot={member ? <><Away /><OnThisPhone /></> : null}>
+    <Sheet title={<TitleBlock home={(mark) => <Link to="/" className="title-mark">{mark}</Link>} nav={member ? <Nav /> : undefined} />} foot={member ? <div className="sheet-foot no-print"><Away /><OnThisPhone /></div> : null}>
       <Outlet />
     </Sheet>
   );
@@ -56,5 +56,5 @@ function InTheField() {
 function Away() {
   const { t } = useText();
   const { jobId = null } = useParams({ strict: false });
-  return useStock(jobId) ? <p className="no-print faint sheet-away" role="status">{t('ui.waits.away')}</p> : null;
+  return useStock(jobId) ? <p className="faint sheet-away" role="status">{t('ui.waits.away')}</p> : null;
 }

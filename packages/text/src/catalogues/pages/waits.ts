@@ -12,7 +12,7 @@ export const waitsPages = catalogue({
   'ui.waits.kind.photo': { en: 'Photo', es: 'Foto' },
   'ui.waits.kind.fact': { en: 'Step of the checklist', es: 'Paso de la lista' },
   'ui.waits.kind.surveyFact': { en: 'Survey', es: 'Levantamiento' },
-  'ui.waits.kind.proof': { en: 'Pump-down', es: 'Prueba de bombeo' },
+  'ui.waits.kind.proof': { en: 'Pump-down', es: 'Vaciado' },
   'ui.waits.kind.daywork': { en: 'Time or material', es: 'Tiempo o material' },
   'ui.waits.kind.found': { en: 'Stop-work report', es: 'Aviso de paro' },
   'ui.waits.entry.begun': { en: 'its name', es: 'su nombre' },
@@ -35,5 +35,5 @@ export const waitsPages = catalogue({
   'ui.waits.roomUnknown': { en: 'This browser does not say how much room is left.', es: 'Este navegador no dice cuánto espacio queda.' },
   'ui.waits.mayBeCleared': { en: 'This browser may clear what is kept here when it runs short of room. Install the app on the phone, and it will not.', es: 'Este navegador puede borrar lo guardado aquí cuando le falte espacio. Instale la aplicación en el teléfono y no lo hará.' },
   'ui.waits.see': { en: 'See what waits', es: 'Ver lo que espera' },
-  'ui.waits.away': { en: 'No signal: this is what the phone took along. What you record is kept here.', es: 'Sin señal: esto es lo que el teléfono trajo. Lo que anote se guarda aquí.' },
+  'ui.waits.away': { en: 'No signal. What you record is kept here.', es: 'Sin señal. Lo que anote se guarda aquí.' },
 });

@@ -1,4 +1,4 @@
-import type { ErrorCode } from '@yardfall/contracts';
+import type { ErrorCode, Job } from '@yardfall/contracts';
 import { useState, useSyncExternalStore } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Empty } from '../../../components/Empty.tsx';
@@ -12,26 +12,27 @@ import { useText } from '../../../lib/reader.tsx';
 import { timeOf } from '../model/entries.ts';
 import './Waits.css';
 
+type Where = Pick<Job, 'id' | 'title' | 'timeZone'>;
+
 /** Everything that was recorded on this phone and is not in the office, oldest first, with its state and why. */
-export function WaitingEntries() {
+export function WaitingEntries({ jobs }: { readonly jobs: readonly Where[] }) {
   const { t } = useText();
   const entries = useOutbox();
   if (!useOutboxRead()) return <Loading what={t('ui.waits.title')} />;
   if (entries.length === 0) return <Empty what={t('ui.waits.none')} why={t('ui.waits.noneWhy')} />;
-  return <ol className="waits">{entries.map((entry) => <li key={entry.at}><Waiting entry={entry} /></li>)}</ol>;
+  return <ol className="waits">{entries.map((entry) => <li key={entry.at}><Waiting entry={entry} job={jobs.find(({ id }) => id === entry.jobId)} /></li>)}</ol>;
 }
 
-function Waiting({ entry }: { readonly entry: OutboxEntry }) {
+function Waiting({ entry, job }: { readonly entry: OutboxEntry; readonly job: Where | undefined }) {
   const { t, say, q } = useText();
   const sentence = useProblemText();
-  const at = timeOf(entry);
   const share = useSyncExternalStore(onSentShares, sentShares).get(entry.id);
   return (
     <>
       {entry.kind === 'photo' ? <img src={pictureOf(entry)} alt="" /> : null}
       <div>
         <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{entry.kind === 'surveyFact' ? ` · ${say(`ui.waits.entry.${entry.fact.kind}`)}` : null}</p>
-        {at === null ? null : <p className="faint">{q('dateTime', at)}</p>}
+        <p className="faint">{job === undefined ? null : `${job.title}, `}{q('dateTime', timeOf(entry), job)}</p>
         <p>{entry.refused === null && share !== undefined ? t('ui.waits.partSent', { n: Math.floor(share * 100) }) : entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>
         {entry.refused === null ? null : <Decide entry={entry} />}
       </div>

@@ -1,11 +1,12 @@
 import type { FoldedEntry, SurveyChoice, SurveyDraft } from '@yardfall/contracts';
+import { madeAt } from '../../../lib/madeAt.ts';
 import type { OutboxEntry } from '../../../lib/outbox.ts';
 
-/** When it was recorded; a report has no time of its own. */
-export function timeOf(entry: OutboxEntry): string | null {
+/** When it was recorded. What has no time of its own was kept when its id was made. */
+export function timeOf(entry: OutboxEntry): string {
   if (entry.kind === 'photo') return entry.meta.takenAt;
   if (entry.kind === 'daywork') return entry.entry.at;
-  return entry.kind === 'found' || entry.kind === 'proof' ? null : entry.fact.deviceTime;
+  return entry.kind === 'found' || entry.kind === 'proof' ? madeAt(entry.id) : entry.fact.deviceTime;
 }
 
 export type ChoiceLine =
