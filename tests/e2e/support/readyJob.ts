@@ -15,22 +15,37 @@ export async function member(browser: Browser, kind: MemberKind): Promise<Person
   return person;
 }
 
-/** A job that the crew may dig today: designed, sold, released and marked, all by the API. */
-export async function readyJob(browser: Browser, title: string, document: DesignDocument = ternHollow()): Promise<string> {
-  const [estimator, owner] = [await member(browser, 'estimator'), await member(browser, 'owner')];
+export interface Sold {
+  readonly jobId: string;
+  readonly offerId: string;
+  readonly revisionId: string;
+}
+
+/** A job whose offer the customer accepted; nothing is said of its permits. */
+export async function soldJob(browser: Browser, title: string, document: DesignDocument = ternHollow()): Promise<Sold> {
+  const estimator = await member(browser, 'estimator');
   const jobId = await jobFor(estimator, title);
   const offer = await offered(estimator, jobId, await issued(estimator, jobId, document));
   const customer = await openBrowser(browser, phone);
   await done(customer, 'POST', '/customer-session', { token: offer.link.split('#')[1] });
   await done(customer, 'POST', `/portal/offers/${offer.id}/accept`, { name: 'Ilse Varga', sha256: offer.sha256, electronicRecords: true });
-  const told = { state: 'notNeeded', number: '', note: 'Told at the town counter.', on: '2026-11-01', expiresOn: null, photoId: null };
-  await done(owner, 'POST', `/jobs/${jobId}/permits`, { answers: permitKinds.map((kind) => ({ kind, ...told })) });
-  await done<Job>(owner, 'POST', `/jobs/${jobId}/release`, { offerId: offer.id });
+  for (const { context } of [estimator, customer]) await context.close();
+  return { jobId, offerId: offer.id, revisionId: offer.revisionId };
+}
+
+export const notNeeded = { state: 'notNeeded', number: '', note: 'Told at the town counter.', on: '2026-11-01', expiresOn: null, photoId: null };
+
+/** A job that the crew may dig today: designed, sold, released and marked, all by the API. */
+export async function readyJob(browser: Browser, title: string, document: DesignDocument = ternHollow()): Promise<string> {
+  const owner = await member(browser, 'owner');
+  const { jobId, offerId } = await soldJob(browser, title, document);
+  await done(owner, 'POST', `/jobs/${jobId}/permits`, { answers: permitKinds.map((kind) => ({ kind, ...notNeeded })) });
+  await done<Job>(owner, 'POST', `/jobs/${jobId}/release`, { offerId });
   const crew = await member(browser, 'crew');
   const { id: memberId } = await done<Me>(crew, 'GET', '/session');
   await done(owner, 'PUT', `/jobs/${jobId}/assignments`, { assignments: [{ memberId, role: 'crew' }] });
   await marked(owner, jobId);
-  for (const { context } of [estimator, owner, customer, crew]) await context.close();
+  for (const { context } of [owner, crew]) await context.close();
   return jobId;
 }
 
@@ -64,7 +79,7 @@ async function marked(owner: Person, jobId: string): Promise<void> {
 }
 
 /** The answer of a call that has to succeed. */
-async function done<T>(person: Person, method: 'GET' | 'POST' | 'PUT', path: string, body?: unknown, version?: number): Promise<T> {
+export async function done<T>(person: Person, method: 'GET' | 'POST' | 'PUT', path: string, body?: unknown, version?: number): Promise<T> {
   const answer = await api<T>(person, method, path, body, version === undefined ? {} : { 'if-match': `"${String(version)}"` });
   expect(answer.status, `${method} ${path}: ${JSON.stringify(answer.body)}`).toBeLessThan(300);
   return answer.body;
