@@ -1,4 +1,4 @@
-import type { Checklist } from '@yardfall/contracts';
+import type { Checklist, Portal } from '@yardfall/contracts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { key, makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
@@ -8,10 +8,12 @@ import { mayDig, Phone } from '../support/work.ts';
 describe("a company's own rules of the checklist", () => {
   let test: TestApp;
   let ours: TestCompany;
+  let others: TestCompany;
 
   beforeAll(async () => {
     test = await startApp();
     ours = await makeCompany(test);
+    others = await makeCompany(test, 'Other Yards');
   }, 180_000);
   afterAll(() => test.close());
 
@@ -35,7 +37,9 @@ describe("a company's own rules of the checklist", () => {
   });
 
   it('are in the list of a job that is released afterwards; its own step is recorded like any other, and the pour still waits', async () => {
-    const { job } = await releasedJob(test, ours);
+    const before = await releasedJob(test, others);
+    expect((await get<Portal>(before.customer, '/portal')).weaker).toEqual([]);
+    const { job, customer } = await releasedJob(test, ours);
     await mayDig(ours.crew.agent, job.id);
     const list = (await get<Checklist>(ours.crew.agent, `/jobs/${job.id}/checklist`)).items;
     expect(list.some(({ template }) => template === 'B7')).toBe(false);
@@ -50,5 +54,7 @@ describe("a company's own rules of the checklist", () => {
     const taped = await phone.item('D4:CH1');
     expect([taped.state, taped.requirement.minPhotos, taped.requirement.params['weakerBy']]).toEqual(['proven', 1, 'Test owner']);
     expect((await phone.item('I3:CH1')).heldBy).toEqual([]);
+    // The customer is told, once, of what is asked for less; what is asked for otherwise is the company's own business.
+    expect((await get<Portal>(customer, '/portal')).weaker).toEqual([{ item: 'D4', photos: 1, builtIn: 2, reason: 'One wide photo shows both ends', by: 'Test owner' }]);
   });
 });

@@ -1,6 +1,7 @@
 import { PUMP_DOWN_LIMITS, type DesignDocument, type Evaluation } from '@yardfall/calc';
 import type { Portal } from '@yardfall/contracts';
-import type { FieldFact, Handover, Photo, ProofTest } from '../generated/prisma/client.ts';
+import { requirementOf } from '../checklists/live.ts';
+import type { ChecklistItem, FieldFact, Handover, Photo, ProofTest } from '../generated/prisma/client.ts';
 import { dayOf } from '../jobs/propertyDay.ts';
 import type { CodedText } from '../offers/why.rules.ts';
 import { carePlan } from './care.rules.ts';
@@ -18,6 +19,15 @@ export function presentDrawing(document: DesignDocument, evaluation: Evaluation)
 export function presentWaiver(fact: FieldFact, holdPoint: string | null, by: string): Portal['waivers'][number] {
   const { reason } = fact.payload as { reason?: string };
   return { holdPoint: holdPoint ?? '', item: fact.itemKey ?? '', reason: reason ?? '', by, at: fact.serverTime.toISOString() };
+}
+
+/** Rules of the company under which the job was released; told once, however many parts the step stands for. */
+export function weakerRules(rows: readonly ChecklistItem[]): Portal['weaker'] {
+  const told = rows.flatMap((row): Portal['weaker'] => {
+    const { minPhotos, params: { weaker, weakerBy, builtInPhotos } } = requirementOf(row);
+    return weaker === undefined ? [] : [{ item: row.template, photos: minPhotos, builtIn: Number(builtInPhotos), reason: String(weaker), by: String(weakerBy) }];
+  });
+  return [...new Map(told.map((rule) => [rule.item, rule])).values()];
 }
 
 export function presentPhoto({ id, note, takenAt, itemKey }: Photo): Portal['photos'][number] {

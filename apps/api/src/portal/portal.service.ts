@@ -9,7 +9,7 @@ import { requireJob } from '../jobs/jobs.access.ts';
 import { jobParts } from '../jobs/jobs.presenter.ts';
 import { acceptedName, offerParts, type OfferRecord, placeOf, statusOf } from '../offers/offers.presenter.ts';
 import type { CodedText } from '../offers/why.rules.ts';
-import { presentDrawing, presentHandover, presentPhoto, presentProof, presentWaiver, whyOf } from './portal.presenter.ts';
+import { presentDrawing, presentHandover, presentPhoto, presentProof, presentWaiver, weakerRules, whyOf } from './portal.presenter.ts';
 
 /** The customer page: one job, what was sent, what was proven. Nothing of cost can be reached from here. */
 @Injectable()
@@ -52,13 +52,13 @@ export class PortalService {
     const offer = await tx.offer.findFirst({ where: { companyId: actor.companyId, jobId, sentAt: { not: null } }, ...offerParts, orderBy: { sentAt: 'desc' } });
     const texts = offer === null ? [] : await this.textsOf(tx, actor, offer);
     const design = await this.design(tx, actor, job.buildRevisionId ?? offer?.revisionId ?? null);
-    const { proof, handover, photos, waivers } = await this.records(tx, actor, jobId, names);
+    const { proof, handover, photos, waivers, weaker } = await this.records(tx, actor, jobId, names);
     return {
       company: { name: job.company.name, responsibleName: job.company.responsibleName, phone: job.company.phone },
       jobTitle: job.title, customerName: found(this.customers.person(job.customer)).name, address: found(this.customers.place(job.customer, job.property)).address,
       stage: job.stage as Portal['stage'], next: { code: `portal.next.${job.stage}`, params: {} },
       why: whyOf(texts), drawing: design === null ? null : presentDrawing(design.document, design.evaluation),
-      offer: offer === null ? null : this.presentOffer(offer, actor, texts), waivers, photos: photos.map(presentPhoto), proof: proof === null ? null : presentProof(proof),
+      offer: offer === null ? null : this.presentOffer(offer, actor, texts), weaker, waivers, photos: photos.map(presentPhoto), proof: proof === null ? null : presentProof(proof),
       handover: handover === null || design === null ? null : presentHandover(handover, design.document),
     };
   }
@@ -74,9 +74,10 @@ export class PortalService {
   private async records(tx: Tx, actor: Actor, jobId: string, names: ReadonlyMap<string, string>) {
     const where = { companyId: actor.companyId, jobId };
     const facts = await tx.fieldFact.findMany({ where: { ...where, kind: 'waived', verdict: 'kept' }, orderBy: { serverTime: 'asc' } });
-    const items = await tx.checklistItem.findMany({ where: { ...where, key: { in: facts.flatMap((fact) => fact.itemKey ?? []) } }, select: { key: true, holdPoint: true } });
+    const items = await tx.checklistItem.findMany({ where, orderBy: { position: 'asc' } });
     const holdPoints = new Map(items.map(({ key, holdPoint }) => [key, holdPoint]));
     return {
+      weaker: weakerRules(items.filter(({ retiredAt }) => retiredAt === null)),
       waivers: facts.map((fact) => presentWaiver(fact, holdPoints.get(fact.itemKey ?? '') ?? null, names.get(fact.memberId) ?? '')),
       photos: await tx.photo.findMany({ where: { ...where, forCustomer: true, photoCopies_photo: { some: { kind: 'view' } } }, orderBy: { takenAt: 'asc' } }),
       proof: await tx.proofTest.findFirst({ where, orderBy: { recordedAt: 'desc' } }),

@@ -91,6 +91,10 @@ export const portal = catalogue({
   'portal.waivers': { en: 'What we left out, and why', es: 'Lo que se dejó, y por qué' },
   'portal.waivers.lead': { en: 'Some steps must be shown to be done before work goes on. The owner of the firm let these pass.', es: 'Hay pasos que se prueban antes de seguir. El dueño de la firma dejó pasar estos.' },
   'portal.waiver.by': { en: '{by:text}, {at:dateTime}', es: '{by:text}, {at:dateTime}' },
+  'portal.weaker': { en: 'Where we take fewer photos, and why', es: 'Dónde tomamos menos fotos, y por qué' },
+  'portal.weaker.lead': { en: 'These steps must be shown to be done before work goes on. The owner of the firm asks for fewer photos of them than our list.', es: 'Estos pasos se prueban antes de seguir. El dueño de la firma pide menos fotos que nuestra lista.' },
+  'portal.weaker.photos': { en: '{photos:plural|One photo|# photos}; the list asks for {builtIn:count}.', es: '{photos:plural|Una foto|# fotos}; la lista pide {builtIn:count}.' },
+  'portal.weaker.none': { en: 'No photo; the list asks for {builtIn:count}.', es: 'Ninguna foto; la lista pide {builtIn:count}.' },
   'portal.photos': { en: 'Photos', es: 'Fotos' },
   'portal.photo.at': { en: 'Photo of {at:dateTime}', es: 'Foto de {at:dateTime}' },
 

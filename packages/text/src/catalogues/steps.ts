@@ -26,7 +26,7 @@ export const steps = catalogue({
   'steps.field.what': { en: 'Our name for it', es: 'Nuestro nombre' },
   'steps.field.adds': { en: 'A sentence more, on how good is good enough', es: 'Una frase más, sobre qué tan bien basta' },
   'steps.field.photos': { en: 'Photos', es: 'Fotos' },
-  'steps.field.whyHint': { en: 'Needed for fewer photos at a step that other work waits for. It stands with your name, on the phone too.', es: 'Hace falta para menos fotos en un paso que otro trabajo espera. Queda con su nombre, también en el teléfono.' },
+  'steps.field.whyHint': { en: 'Needed for fewer photos at a step that other work waits for. It stands with your name, on the phone and on the customer’s page.', es: 'Hace falta para menos fotos en un paso que otro trabajo espera. Queda con su nombre, en el teléfono y en la página del cliente.' },
   'steps.set': { en: 'Set this', es: 'Poner esto' },
   'steps.add': { en: 'Add a step of our own', es: 'Añadir un paso propio' },
   'steps.field.group': { en: 'In this stage', es: 'En esta etapa' },

@@ -16,7 +16,7 @@ import { Why } from './Why.tsx';
 import './portal.css';
 
 /** Seldom there, and brings the steps of the whole list along. */
-const Waivers = lazy(() => import('./Waivers.tsx').then((one) => ({ default: one.Waivers })));
+const LetPass = lazy(() => import('./LetPass.tsx').then((one) => ({ default: one.LetPass })));
 
 /** The customer's home: what happens next, where the water goes, why, and what we need from them. */
 export function CustomerHome() {
@@ -35,7 +35,7 @@ export function CustomerHome() {
         {page.offer ? <OfferBlock key={page.offer.id} offer={page.offer} pumped={page.drawing?.document.system.parts.some((part) => part.kind === 'pump') ?? false} /> : null}
         {page.proof ? <ProofWords proof={page.proof} /> : null}
         <Photos photos={page.photos} />
-        {page.waivers.length > 0 ? <Suspense fallback={null}><Waivers waivers={page.waivers} /></Suspense> : null}
+        {page.waivers.length + page.weaker.length > 0 ? <Suspense fallback={null}><LetPass waivers={page.waivers} weaker={page.weaker} /></Suspense> : null}
         <div>
           <p className="faint">{t('portal.by', { company: page.company.name })}</p>
           <CallUs phone={page.company.phone} />
