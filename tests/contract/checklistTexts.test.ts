@@ -38,7 +38,7 @@ describe('every checklist item', () => {
     for (const { requirement } of items) {
       for (const { name } of requirement.measures) {
         expect(isMessageCode(measureCode(name)), name).toBe(true);
-        for (const mark of [`value:${name}`, `outside:${name}`]) expect(render('es', 'us', missingText(mark).code, missingText(mark).params)).not.toBe('');
+        for (const mark of [`value:${name}`, `outside:${name}`]) for (const said of [missingText(mark), missingText(mark, requirement)]) expect(render('es', 'us', said.code, said.params)).not.toBe('');
       }
       for (const signer of [...requirement.signers, 'second']) expect(isMessageCode(`checklists.signer.${signer}`)).toBe(true);
     }

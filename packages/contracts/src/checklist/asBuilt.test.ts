@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { FieldFact, Requirement } from '../checklists.ts';
 import { builtFrom, readingOf } from './asBuilt.ts';
 import { foldItem } from './fold.ts';
+import { lineOf } from './laidLine.ts';
+import { missingText } from './marks.ts';
 import { profileValue } from './readings.ts';
 
 const id = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
@@ -19,7 +21,7 @@ const requirement: Requirement = {
     { name: 'slope', quantity: 'slope', target: 0.01, min: 0.005, max: null },
   ],
 };
-const document = { system: { parts: [{ id: 'P1', kind: 'pipe', name: 'Run' }, { id: 'B1', kind: 'basin', name: 'Pit' }] } } as unknown as DesignDocument;
+const document = { system: { parts: [{ id: 'P1', kind: 'pipe', name: 'Run', length: 4, invertUp: 10, invertDown: 9.94 }, { id: 'B1', kind: 'basin', name: 'Pit' }] } } as unknown as DesignDocument;
 
 describe('the inverts of a laid pipe', () => {
   test('stand for its ends and for its least fall, and prove the step', () => {
@@ -42,6 +44,47 @@ describe('the inverts of a laid pipe', () => {
 
   test('of two phones that did not know of each other, one good and one not, leave the step to be chosen', () => {
     expect(foldItem(requirement, kept([fact(1, profile(10, 9.98, 9.96, 9.94)), fact(2, profile(10, 9.95, 9.97, 9.94))]))).toMatchObject({ state: 'disputed' });
+  });
+});
+
+describe('a pipe with joints', () => {
+  const foot = 0.3048;
+  const level = (name: string, target: number) => ({ name, quantity: 'level' as const, target, min: target - 0.00635, max: target + 0.00635 });
+  /** 40 ft that fall 0.1 m: one joint, looked for at 20 ft. */
+  const long: Requirement = {
+    ...requirement, params: { length: 40 * foot },
+    measures: [level('invertUp', 10), level('joint:1', 9.95), level('invertDown', 9.9), { name: 'slope', quantity: 'slope', target: 0.1 / (40 * foot), min: 1 / 192, max: null }],
+  };
+  const line = lineOf(long);
+  const shot = (feet: number, off = 0) => ({ at: feet * foot, level: 10 - (0.1 * feet) / 40 + off });
+  const folded = (...shots: readonly { at: number; level: number }[]) => foldItem(long, kept([fact(1, { kind: 'profile', shots: [...shots] })]));
+
+  test('is proven by shots at its ends and near the joint, from whichever end its sticks were laid', () => {
+    expect(folded(shot(0), shot(20), shot(40))).toMatchObject({ state: 'proven', missing: [] });
+    expect(folded(shot(1), shot(12), shot(26), shot(39))).toMatchObject({ state: 'proven', missing: [] });
+  });
+
+  test('says which shot is missing, and a part of it is not complete and not failed', () => {
+    expect(folded(shot(0), shot(40))).toMatchObject({ state: 'started', missing: ['value:joint:1'] });
+    expect(folded(shot(0), shot(20))).toMatchObject({ state: 'started', missing: ['value:invertDown', 'value:slope'] });
+    expect(folded(shot(9), shot(32))).toMatchObject({ state: 'started', missing: ['value:invertUp', 'value:joint:1', 'value:invertDown', 'value:slope'] });
+    expect(missingText('value:joint:1', long)).toEqual({ code: 'checklists.missing.valueJoint', params: { at: 20 * foot } });
+    expect(missingText('outside:invertDown', long)).toEqual({ code: 'checklists.missing.outsideDown', params: { at: 40 * foot } });
+    expect(missingText('value:joint:1')).toEqual({ code: 'checklists.missing.value', params: { measure: 'checklists.measure.joint' } });
+  });
+
+  test('fails by the worst shot near the joint, measured against the design where it was shot', () => {
+    expect(folded(shot(0), shot(15, 0.01), shot(20), shot(40))).toMatchObject({ state: 'failed', missing: ['outside:joint:1'] });
+    expect(profileValue({ shots: [shot(0), shot(15, 0.01), shot(20), shot(40)] }, 'joint:1', line)).toBeCloseTo(9.96, 12);
+    // 6 ft from the joint the pipe lies 15 mm higher, as it should.
+    expect(profileValue({ shots: [shot(0), shot(14), shot(40)] }, 'joint:1', line)).toBeCloseTo(9.95, 12);
+  });
+
+  test('goes on as designed where it was not shot yet', () => {
+    const pipe = { id: 'P1', kind: 'pipe', name: 'Run', length: 40 * foot, invertUp: 10, invertDown: 9.9 };
+    const built = builtFrom({ system: { parts: [pipe] } } as unknown as DesignDocument, [{ part: 'P1', facts: [fact(1, { kind: 'profile', shots: [shot(0), shot(20)] })] }]);
+    expect(built.pipes[0]?.shots).toEqual([shot(0), shot(20), { at: 40 * foot, level: 9.9 }]);
+    expect(readingOf([fact(1, { kind: 'profile', shots: [shot(0), shot(20)] })], 'invertDown', line)).toBeNull();
   });
 });
 

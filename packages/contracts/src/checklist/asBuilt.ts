@@ -1,6 +1,7 @@
 import type { BuiltLevel, BuiltPipe, DesignDocument, Part } from '@yardfall/calc';
 import type { FieldFact } from '../checklists.ts';
 import { causality, type Follows } from './causality.ts';
+import { type LaidLine, withEnds } from './laidLine.ts';
 import { headReadings, type Reading } from './readings.ts';
 
 /** Levels that are shot again when a part is built, and the measure of the checklist that shoots each; null where none does. */
@@ -34,19 +35,24 @@ export function builtFrom(document: DesignDocument, items: readonly RecordedItem
       const reading = lastReading(facts, measure, follows);
       if (reading === null) continue;
       if (reading.fact.kind !== 'profile') levels.push({ part: part.id, field, level: reading.value });
-      else if (!pipes.some((pipe) => pipe.part === part.id)) pipes.push({ part: part.id, shots: reading.fact.shots });
+      else if (!pipes.some((pipe) => pipe.part === part.id)) pipes.push({ part: part.id, shots: wholeShots(part, reading.fact.shots) });
     }
   }
   return { levels, pipes };
 }
 
-/** What was last recorded of a measure; null when nothing was. */
-export function readingOf(facts: readonly FieldFact[], measure: string): number | null {
-  return lastReading(facts, measure, causality(facts.map((fact) => ({ fact }))))?.value ?? null;
+/** The shots of a pipe from end to end: what is not shot yet is as designed. */
+export function wholeShots(part: Part, shots: BuiltPipe['shots']): BuiltPipe['shots'] {
+  return part.kind === 'pipe' && part.length > 0 ? withEnds({ length: part.length, up: part.invertUp, down: part.invertDown, joints: 0 }, [...shots]) : shots;
 }
 
-function lastReading(facts: readonly FieldFact[], measure: string, follows: Follows): Reading | null {
-  return headReadings(facts, measure, follows).reduce<Reading | null>((last, one) => (last !== null && last.fact.id > one.fact.id ? last : one), null);
+/** What was last recorded of a measure; null when nothing was. `line` tells where the ends of a pipe are. */
+export function readingOf(facts: readonly FieldFact[], measure: string, line: LaidLine | null = null): number | null {
+  return lastReading(facts, measure, causality(facts.map((fact) => ({ fact }))), line)?.value ?? null;
+}
+
+function lastReading(facts: readonly FieldFact[], measure: string, follows: Follows, line: LaidLine | null = null): Reading | null {
+  return headReadings(facts, measure, follows, line).reduce<Reading | null>((last, one) => (last !== null && last.fact.id > one.fact.id ? last : one), null);
 }
 
 function measuresOf({ kind }: Part): [field: string, measure: string][] {

@@ -1,5 +1,6 @@
 import type { FieldFact, Requirement } from '../checklists.ts';
 import type { Follows } from './causality.ts';
+import { lineOf, type LaidLine } from './laidLine.ts';
 import { headReadings } from './readings.ts';
 
 export type FactOf<K extends FieldFact['kind']> = Extract<FieldFact, { kind: K }>;
@@ -20,7 +21,8 @@ export interface Shown {
 /** What these facts show of a requirement. */
 export function shown(requirement: Requirement, facts: readonly FieldFact[], follows: Follows): Shown {
   const wants = new Set(requirement.evidence);
-  const measured = wants.has('value') ? requirement.measures.map((measure) => judge(measure, facts, follows)) : [];
+  const line = lineOf(requirement);
+  const measured = wants.has('value') ? requirement.measures.map((measure) => judge(measure, facts, follows, line)) : [];
   const missing = [
     ...(wants.has('tick') && ofKind(facts, 'ticked').length === 0 ? ['tick'] : []),
     ...missingPhotos(wants.has('photo') ? requirement.minPhotos : 0, facts),
@@ -55,8 +57,8 @@ export function isInside({ min, max }: Requirement['measures'][number], value: n
   return (min === null || value >= min - hair) && (max === null || value <= max + hair);
 }
 
-function judge(measure: Requirement['measures'][number], facts: readonly FieldFact[], follows: Follows): Judged {
-  const last = headReadings(facts, measure.name, follows);
+function judge(measure: Requirement['measures'][number], facts: readonly FieldFact[], follows: Follows, line: LaidLine | null): Judged {
+  const last = headReadings(facts, measure.name, follows, line);
   if (last.length === 0) return { lack: `value:${measure.name}`, outside: false, disagrees: false };
   const inside = last.filter(({ value }) => isInside(measure, value)).length;
   if (inside === last.length) return { lack: null, outside: false, disagrees: false };

@@ -1,4 +1,4 @@
-export { builtFrom, builtLevels, readingOf, type Built, type RecordedItem } from './asBuilt.ts';
+export { builtFrom, builtLevels, readingOf, wholeShots, type Built, type RecordedItem } from './asBuilt.ts';
 export { buildChecklist, type BuiltItem } from './build.ts';
 export { type JudgedFact } from './causality.ts';
 export { digSpans, mayDigAt, type DigSpan } from './digging.ts';
@@ -8,6 +8,7 @@ export { handoverStep, holdPointRules, type HoldPointRule } from './guards.ts';
 export { handoverHeldBy, heldAmong, heldBy, holdPointsNow, opens, type Held, type HoldPointNow, type ItemInState, type Moment } from './holdPoints.ts';
 export { holdPointText, measureCode, missingText, reasonText, type MarkText } from './marks.ts';
 export { groupText, isOwn, itemText, type ItemSentence } from './wordings.ts';
+export { jointAt, lineOf, reachesDown, reachesUp, type LaidLine } from './laidLine.ts';
 export { profileValue, shotsRise } from './readings.ts';
 export { hazards, hazardsAt, type Hazard } from './cautions.ts';
 export { CompanyChecklist, isWeaker, leastReason, mayLeaveOut, mayReword, OwnStep, ownTraits, ruleFault, templatesOf, WantedChange, WantedChecklist, type RuleFault } from './ownRules.ts';

@@ -1,13 +1,25 @@
+import type { Requirement } from '../checklists.ts';
+import { jointAt, lineOf } from './laidLine.ts';
+
 /** A mark such as `photo:2`, `value:recessUp` or `held:HP-13` as a message code with its parameters. */
 export interface MarkText {
   readonly code: string;
   readonly params: Readonly<Record<string, string | number>>;
 }
 
-/** The sentence of what an item still misses. */
-export function missingText(mark: string): MarkText {
+/** The sentence of what an item still misses. With the requirement at hand a pipe says where along it a shot is missing or off. */
+export function missingText(mark: string, requirement?: Pick<Requirement, 'measures' | 'params'>): MarkText {
   const { kind, detail } = split(mark);
-  return { code: `checklists.missing.${kind}`, params: missingParams(kind, detail) };
+  const along = requirement === undefined || (kind !== 'value' && kind !== 'outside') ? null : alongPipe(kind, detail, requirement);
+  return along ?? { code: `checklists.missing.${kind}`, params: missingParams(kind, detail) };
+}
+
+function alongPipe(kind: 'value' | 'outside', name: string, requirement: Pick<Requirement, 'measures' | 'params'>): MarkText | null {
+  const line = lineOf(requirement);
+  if (line === null) return null;
+  const at = name === 'invertUp' ? 0 : name === 'invertDown' ? line.length : jointAt(line, name);
+  const place = name === 'invertUp' ? 'Up' : name === 'invertDown' ? 'Down' : 'Joint';
+  return at === null ? null : { code: `checklists.missing.${kind}${place}`, params: { at } };
 }
 
 /** The sentence of why a fact did not count, or of why an item is open again. */

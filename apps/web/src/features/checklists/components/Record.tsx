@@ -1,4 +1,4 @@
-import { measureCode, profileValue, type FieldFact } from '@yardfall/contracts';
+import { lineOf, measureCode, profileValue, type FieldFact } from '@yardfall/contracts';
 import { useText, type Text } from '../../../lib/reader.tsx';
 import { writtenAs } from '../model/judge.ts';
 import { reasonSentence } from '../model/sentences.ts';
@@ -33,7 +33,10 @@ function factWords(fact: FieldFact, { item }: ItemView, { t, q }: Text): string 
       const quantity = item.requirement.measures.find(({ name }) => name === fact.name)?.quantity;
       return t('checklists.fact.measured', { measure: measureCode(fact.name), value: quantity === undefined ? String(fact.value) : q(writtenAs[quantity], fact.value) });
     }
-    case 'profile': return t('checklists.fact.profile', { count: fact.shots.length, slope: profileValue(fact, 'slope') ?? 0 });
+    case 'profile': {
+      const slope = profileValue(fact, 'slope', lineOf(item.requirement));
+      return slope === null ? t('checklists.fact.profilePart', { count: fact.shots.length }) : t('checklists.fact.profile', { count: fact.shots.length, slope });
+    }
     case 'signed': return t('checklists.fact.signed', { name: fact.name, signer: `checklists.signer.${fact.signer}` });
     case 'written': return t('checklists.fact.written', { what: `checklists.plate.${fact.name}`, value: fact.text });
     case 'document': return t('checklists.documentIs', { reference: fact.reference });

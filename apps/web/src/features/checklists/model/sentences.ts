@@ -1,8 +1,8 @@
-import { missingText, reasonText, type StoredFact } from '@yardfall/contracts';
+import { missingText, reasonText, type Requirement, type StoredFact } from '@yardfall/contracts';
 import type { Text } from '../../../lib/reader.tsx';
 
-export function missingSentence(say: Text['say'], mark: string): string {
-  const { code, params } = missingText(mark);
+export function missingSentence(say: Text['say'], mark: string, requirement: Pick<Requirement, 'measures' | 'params'>): string {
+  const { code, params } = missingText(mark, requirement);
   return say(code, params);
 }
 

@@ -11,9 +11,10 @@ const document = { system: { parts: [
 ] } } as unknown as DesignDocument;
 
 const fact = (id: string, name: string, value: number, verdict: 'kept' | 'refused', seen: readonly string[] = []) => ({ verdict, fact: { id, seen, kind: 'measured', name, value } });
+const requirement = { measures: [], params: {} };
 const checklist = { items: [
-  { part: 'P2', facts: [fact('b', 'invertUp', 29.58, 'kept'), fact('a', 'invertUp', 29.61, 'kept', ['b']), fact('c', 'invertUp', 31, 'refused', ['a'])] },
-  { part: 'O1', facts: [fact('d', 'lidLevel', 30.12, 'kept')] },
+  { part: 'P2', requirement, facts: [fact('b', 'invertUp', 29.58, 'kept'), fact('a', 'invertUp', 29.61, 'kept', ['b']), fact('c', 'invertUp', 31, 'refused', ['a'])] },
+  { part: 'O1', requirement, facts: [fact('d', 'lidLevel', 30.12, 'kept')] },
 ] } as unknown as Checklist;
 
 test('levels come from what the crew measured and counts, the newest; what nobody measured stays empty', () => {

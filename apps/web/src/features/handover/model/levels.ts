@@ -1,5 +1,5 @@
 import type { DesignDocument, Part } from '@yardfall/calc';
-import { builtLevels, readingOf, type Checklist } from '@yardfall/contracts';
+import { builtLevels, lineOf, readingOf, type Checklist } from '@yardfall/contracts';
 
 /** How a level is shown: its unit [m] and decimals. */
 const shown = {
@@ -42,6 +42,7 @@ export function levelsAsked(document: DesignDocument, checklist: Checklist | nul
 }
 
 function measuredOf(checklist: Checklist | null, part: string, name: string): number | null {
-  const facts = (checklist?.items ?? []).filter((item) => item.part === part).flatMap((item) => item.facts);
-  return readingOf(facts.flatMap(({ fact, verdict }) => (verdict === 'kept' ? [fact] : [])), name);
+  const items = (checklist?.items ?? []).filter((item) => item.part === part);
+  const line = items.map(({ requirement }) => lineOf(requirement)).find((one) => one !== null) ?? null;
+  return readingOf(items.flatMap(({ facts }) => facts.flatMap(({ fact, verdict }) => (verdict === 'kept' ? [fact] : []))), name, line);
 }
