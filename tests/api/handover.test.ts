@@ -96,17 +96,31 @@ describe('the proof', () => {
 
 describe('the handover', () => {
   it('names what is open and refuses until nothing is', async () => {
-    expect((await open()).map(({ code, params }) => `${code} ${String(params['holdPoint'] ?? '')} ${String(params['item'] ?? '')}`.trim())).toEqual([
-      'handover.open.item HP-14 J1:M1', 'handover.open.item HP-14 J4', 'handover.open.item HP-15 J7', 'handover.open.item HP-15 J9',
-    ]);
+    const { items: steps } = await crew.checklist();
+    const told = (await open()).map(({ code, params }) => `${code} ${String(params['holdPoint'] ?? '')} ${String(params['item'] ?? '')}`.trim());
+    // The electrician has signed H1 and nothing else was done: every other step of the list is named.
+    expect(told).toHaveLength(steps.length - 1);
+    expect(told).toEqual(expect.arrayContaining(['handover.open.item HP-1 A2', 'handover.open.item HP-7 E5:P1', 'handover.open.item HP-14 J1:M1', 'handover.open.item HP-15 J7', 'handover.open.step  B1', 'handover.open.step  J8']));
     await post(ours.owner.agent, `/jobs/${job.id}/found`, { kind: 'soil', part: null, measure: null, note: 'soft', photoIds: [] }, 201);
     expect((await open()).at(-1)).toEqual({ code: 'handover.open.found', params: { count: 1 } });
     const refused = await ours.owner.agent.post(`/api/v1/jobs/${job.id}/handover`).set('Idempotency-Key', 'a-key-of-its-own-2').send(body).expect(409);
-    expect(refused.body).toMatchObject({ code: 'handover.notReady', params: { open: 5 } });
-    expect(refused.body.issues[0].message).toBe('HP-14: J1:M1 is not proven');
+    expect(refused.body).toMatchObject({ code: 'handover.notReady', params: { open: steps.length } });
+    expect(refused.body.issues[0].message).toBe('HP-1: A2 is not proven');
     const { items } = (await ours.owner.agent.get(`/api/v1/jobs/${job.id}/found`)).body as { items: { id: string }[] };
     await post(ours.owner.agent, `/jobs/${job.id}/found/${items[0]?.id ?? ''}/answer`, { answer: 'stone under it' }, 200);
   });
+
+  it('is refused when only its own last steps are proven, whatever else was left out, and the job is not at work by them', async () => {
+    const other = (await releasedJob(test, ours)).job;
+    const last = await Phone.of(test, ours.crew, other.id);
+    for (const itemKey of ['J4', 'J7']) expect((await last.prove(itemKey)).map(({ verdict }) => verdict)).not.toContain('refused');
+    await post(ours.owner.agent, `/jobs/${other.id}/checklist/J1%3AM1/waive`, { reason: 'agreed with the customer' }, 200);
+    for (const itemKey of ['J8', 'J9']) await last.prove(itemKey);
+    const refused = await ours.owner.agent.post(`/api/v1/jobs/${other.id}/handover`).set('Idempotency-Key', 'a-key-of-its-own-3').send(body).expect(409);
+    const named = (refused.body.issues as { message: string }[]).map(({ message }) => message);
+    expect(named).toEqual(expect.arrayContaining(['HP-1: A2 is not proven', 'HP-6: E1:P1 is not proven', 'B1 is neither proven nor said not to apply']));
+    expect((await get<Job>(ours.owner.agent, `/jobs/${other.id}`)).stage).toBe('released');
+  }, 180_000);
 
   it('every item of the job can be proven in the order that the hold points allow', async () => {
     expect(await workThrough((id) => !id.startsWith('J'))).toEqual([]);

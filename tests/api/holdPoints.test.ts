@@ -162,7 +162,13 @@ describe('every hold point', () => {
     });
   });
 
-  it('lets the system be handed over when all fifteen are open', async () => {
+  it('lets the system be handed over when all fifteen are open and no other step is left undone', async () => {
+    const refused = await handOver(ours.owner.agent, released.job.id);
+    expect(refused.body).toMatchObject({ code: 'handover.notReady' });
+    const left = (await crew.checklist()).items.filter(({ state }) => state !== 'proven').map((item) => item.key);
+    expect(left).toEqual(expect.arrayContaining(['B1', 'E2:P1', 'J8']));
+    expect(refused.body.params.open).toBe(left.length);
+    await owner.doNotApply(left);
     expect((await handOver(ours.owner.agent, released.job.id)).status).toBe(201);
   });
 });

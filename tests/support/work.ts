@@ -81,6 +81,12 @@ export class Phone {
     return wanted.length === 0 ? [] : (await this.send(wanted)).facts;
   }
 
+  async doNotApply(itemKeys: readonly string[]): Promise<void> {
+    const { items } = await this.checklist();
+    const facts = items.filter((item) => itemKeys.includes(item.key)).map((item) => this.fact(item, { kind: 'notApplicable', reason: 'There is none of it in this yard' }));
+    if (facts.length > 0) await this.send(facts);
+  }
+
   /** Everything that the item asks for, as facts that are still on the phone; their photos are sent. */
   async all(itemKey: string): Promise<FieldFact[]> {
     const item = await this.item(itemKey);

@@ -93,7 +93,8 @@ export class FactsService {
   private async finish(tx: Tx, actor: Actor, job: Job, live: LiveChecklist, stored: readonly StoredFact[]): Promise<void> {
     await this.project(tx, actor, live, new Set(stored.map(({ fact }) => fact.itemKey)));
     const kept = stored.filter(({ verdict }) => verdict === 'kept');
-    if (kept.some(({ fact }) => !fact.itemKey.startsWith('A'))) await advance(tx, actor, job, 'installing');
+    // What is packed before and what is shown at the end is no work in the ground.
+    if (kept.some(({ fact }) => !/^[AJ]/.test(fact.itemKey))) await advance(tx, actor, job, 'installing');
     await audit(tx, actor, 'checklist.recorded', { jobId: job.id }, { facts: stored.length, kept: kept.length });
     await emit(tx, actor, 'checklist', job.id);
   }

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { DesignDocument } from '@yardfall/calc';
-import type { ProofTest } from '@yardfall/contracts';
+import { buildChecklist, DesignDocumentSchema, type ItemInState, type ProofTest } from '@yardfall/contracts';
 import { expect, it } from 'vitest';
-import { openProofs } from './open.ts';
+import { openProofs, openSteps } from './open.ts';
 
 const file = new URL('../../../../prisma/seed/sites/tern-hollow.json', import.meta.url);
 const document = JSON.parse(readFileSync(file, 'utf8')) as DesignDocument;
@@ -15,4 +15,15 @@ it('each duty pump needs a test of which the last one settles, or the waiver of 
   expect(codes([proof('pass'), proof('fail')])).toEqual([]);
   expect([codes([proof('explain')]), codes([proof('explain', 'cold water')])]).toEqual([['handover.open.proofFailed J1:M1'], []]);
   expect(codes([], ['J1:M1'])).toEqual([]);
+});
+
+it('each closed hold point and each step that was left undone is named, once; what is proven, waived or does not apply is not', async () => {
+  const items = await buildChecklist(DesignDocumentSchema.parse(document));
+  const as = (state: (template: string) => ItemInState['state']) => items.map(({ key, template, part }): ItemInState => ({ key, template, part, state: state(template), freshUntil: 0 }));
+  const told = (states: readonly ItemInState[]) => openSteps(states).map(({ code, params }) => [code.split('.')[2], params['holdPoint'], params['item']].filter(Boolean).join(' '));
+  expect(told(as(() => 'open'))).toHaveLength(items.length);
+  expect(told(as(() => 'proven'))).toEqual([]);
+  expect(told(as((id) => (['A2', 'B6', 'E5'].includes(id) ? 'open' : ['B1', 'J8'].includes(id) ? 'started' : 'proven')))).toEqual(['item HP-1 A2', 'item HP-3 B6', 'item HP-7 E5:P1', 'step B1', 'step J8']);
+  // A hold point takes a waiver and no "does not apply"; any other step takes that with its reason.
+  expect(told(as((id) => (id === 'E5' ? 'waived' : ['E1', 'B1'].includes(id) ? 'notApplicable' : 'proven')))).toEqual(['item HP-6 E1:P1']);
 });

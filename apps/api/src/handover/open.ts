@@ -1,5 +1,5 @@
 import type { DesignDocument } from '@yardfall/calc';
-import { holdPointsNow, type handover as api, type ProofTest, type ResponseOf } from '@yardfall/contracts';
+import { beforeHandover, type handover as api, type ItemInState, type ProofTest, type ResponseOf } from '@yardfall/contracts';
 import { loadChecklist } from '../checklists/live.ts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
@@ -7,14 +7,21 @@ import { settles } from '../proof/proof.rules.ts';
 
 export type Open = ResponseOf<typeof api.read>['open'];
 
-/** What stands between the work and the handover: hold points HP-14 and HP-15, reports without an answer, pumps without a settled test. */
+/** What stands between the work and the handover: hold points that are closed, steps left undone, reports without an answer, pumps without a settled test. */
 export async function openBeforeHandover(tx: Tx, actor: Actor, jobId: string, document: DesignDocument, tests: readonly ProofTest[]): Promise<Open> {
   const live = await loadChecklist(tx, actor, jobId);
-  const points = holdPointsNow(live.states(), { at: null, mayDig: true }).filter(({ id, open }) => !open && (id === 'HP-14' || id === 'HP-15'));
-  const items = points.flatMap(({ id, closedBy }) => closedBy.map((item) => ({ code: 'handover.open.item', params: { holdPoint: id, item } })));
   const reports = await tx.foundReport.count({ where: { companyId: actor.companyId, jobId, status: 'open' } });
-  const waived = new Set(live.states().flatMap(({ key, state }) => (state === 'waived' ? [key] : [])));
-  return [...items, ...(reports > 0 ? [{ code: 'handover.open.found', params: { count: reports } }] : []), ...openProofs(document, tests, waived)];
+  const states = live.states();
+  const waived = new Set(states.flatMap(({ key, state }) => (state === 'waived' ? [key] : [])));
+  return [...openSteps(states), ...(reports > 0 ? [{ code: 'handover.open.found', params: { count: reports } }] : []), ...openProofs(document, tests, waived)];
+}
+
+/** An item that keeps two hold points closed is named once. */
+export function openSteps(states: readonly ItemInState[]): Open {
+  const { held, unsettled } = beforeHandover(states);
+  const points = held.flatMap(({ holdPoint, items }) => items.map((item) => ({ code: 'handover.open.item', params: { holdPoint, item } })));
+  const once = points.filter(({ params }, index) => points.findIndex((one) => one.params.item === params.item) === index);
+  return [...once, ...unsettled.map((item) => ({ code: 'handover.open.step', params: { item } }))];
 }
 
 /** The last test of each duty pump counts; where the owner waived its item, none is asked for. */

@@ -49,10 +49,24 @@ export function heldAmong(points: readonly HoldPointNow[], key: string): readonl
   return points.filter((point) => !point.open && point.guards.includes(key)).map(({ id, closedBy }) => ({ holdPoint: id, items: closedBy }));
 }
 
-/** The hold points between the work and the handover. */
-export function handoverHeldBy(items: readonly ItemInState[]): readonly Held[] {
-  return heldBy(items, handoverStep, { at: null, mayDig: true });
+export interface BeforeHandover {
+  /** Hold points that are closed, with what would open each. */
+  readonly held: readonly Held[];
+  /** Other steps that are neither proven nor said, with a reason, not to apply. */
+  readonly unsettled: readonly string[];
 }
+
+/** What stands between the work and the handover: work that was left undone opens nothing. */
+export function beforeHandover(items: readonly ItemInState[]): BeforeHandover {
+  const points = holdPointsNow(items, { at: null, mayDig: true });
+  const told = new Set(points.flatMap((point) => point.items));
+  return {
+    held: points.filter(({ open }) => !open).map(({ id, closedBy }) => ({ holdPoint: id, items: closedBy })),
+    unsettled: items.filter(({ key, state: is }) => !told.has(key) && !settled.includes(is)).map(({ key }) => key),
+  };
+}
+
+const settled: readonly ItemState[] = ['proven', 'notApplicable', 'waived'];
 
 /** Only evidence or an owner's waiver opens a hold point; "not applicable" never does. */
 export function opens({ state: is, freshUntil }: ItemInState, at: number | null): boolean {

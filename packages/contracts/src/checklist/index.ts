@@ -5,7 +5,7 @@ export { digSpans, mayDigAt, type DigSpan } from './digging.ts';
 export { isInside } from './evidence.ts';
 export { foldItem, type FoldedItem } from './fold.ts';
 export { handoverStep, holdPointRules, type HoldPointRule } from './guards.ts';
-export { handoverHeldBy, heldAmong, heldBy, holdPointsNow, opens, type Held, type HoldPointNow, type ItemInState, type Moment } from './holdPoints.ts';
+export { beforeHandover, heldAmong, heldBy, holdPointsNow, opens, type BeforeHandover, type Held, type HoldPointNow, type ItemInState, type Moment } from './holdPoints.ts';
 export { holdPointText, measureCode, missingText, reasonText, type MarkText } from './marks.ts';
 export { groupText, isOwn, itemText, type ItemSentence } from './wordings.ts';
 export { jointAt, lineOf, reachesDown, reachesUp, type LaidLine } from './laidLine.ts';

@@ -15,6 +15,7 @@ export const handover = catalogue({
 
   'handover.open.notReleased': { en: 'The job is not released to dig', es: 'El trabajo no está liberado para cavar' },
   'handover.open.item': { en: '{holdPoint:text}: {item:text} is not proven', es: '{holdPoint:text}: {item:text} no está probado' },
+  'handover.open.step': { en: '{item:text} is neither proven nor said not to apply', es: '{item:text} no está probado ni se dijo que no aplica' },
   'handover.open.found': { en: '{count:plural|# report of the crew is not answered|# reports of the crew are not answered}', es: '{count:plural|# reporte sin responder|# reportes sin responder}' },
   'handover.open.noProof': { en: 'No pump-down on record for {pump:text}', es: 'Sin prueba de vaciado para {pump:text}' },
   'handover.open.proofFailed': { en: 'The last pump-down of {pump:text} does not pass', es: 'El último vaciado de {pump:text} no pasa' },

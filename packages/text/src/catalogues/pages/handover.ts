@@ -3,6 +3,11 @@ import { catalogue } from '../../catalogue.ts';
 export const handoverPages = catalogue({
   'handover.loading': { en: 'the handover', es: 'la entrega' },
   'handover.openTitle': { en: 'Before the handover', es: 'Antes de la entrega' },
+  'handover.steps': { en: '{n:plural|# step of the list is not done|# steps of the list are not done}', es: '{n:plural|# paso de la lista sin hacer|# pasos de la lista sin hacer}' },
+  'handover.lastPayment': {
+    en: 'The last payment is asked for when nothing is open here any more. No payments are kept in this program: whoever writes the last bill looks here first.',
+    es: 'El último pago se pide cuando aquí no quede nada pendiente. Este programa no lleva pagos: quien haga la última factura mira aquí primero.',
+  },
   'handover.officeHandsOver': { en: 'Everything is proven. Owner or estimator hands over.', es: 'Todo está probado. El dueño o estimador entrega.' },
   'handover.asBuiltHint': {
     en: 'What the crew measured is filled in. Type what was shot at the end; a field left empty is left out of the record.',

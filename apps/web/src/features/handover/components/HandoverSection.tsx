@@ -30,9 +30,14 @@ export function HandoverSection({ job }: { readonly job: Job }) {
   const { handover, open } = data.data;
   if (handover !== null) return <HandoverRecord handover={handover} timeZone={job.timeZone} document={document} />;
   if (open.length > 0) {
+    const line = (one: (typeof open)[number]) => <li key={JSON.stringify(one)}>{say(one.code, worded(one.params), { timeZone: job.timeZone })}</li>;
+    const isStep = ({ code }: (typeof open)[number]) => code === 'handover.open.step';
+    const [steps, others] = [open.filter(isStep), open.filter((one) => !isStep(one))];
     return (
       <Notice title={t('handover.openTitle')}>
-        <ul className="handover-open">{open.map((one) => <li key={JSON.stringify(one)}>{say(one.code, worded(one.params), { timeZone: job.timeZone })}</li>)}</ul>
+        <ul className="handover-open">{others.map(line)}</ul>
+        {steps.length === 0 ? null : <details><summary>{t('handover.steps', { n: steps.length })}</summary><ul className="handover-open">{steps.map(line)}</ul></details>}
+        {may('handover.complete') ? <p className="faint measure">{t('handover.lastPayment')}</p> : null}
       </Notice>
     );
   }
