@@ -54,6 +54,7 @@ export const locates = catalogue({
   'locates.reason.markError': { en: 'Ticket {number:text}: a mark is wrong or missing since {at:dateTime}; give a second notice and wait for the answer', es: 'Boleto {number:text}: una marca está mal o falta desde {at:dateTime}; dé un segundo aviso y espere la respuesta' },
   'locates.reason.damage': { en: 'Ticket {number:text}: a line was hit {at:dateTime}; nobody digs until its owner says so', es: 'Boleto {number:text}: se golpeó una línea {at:dateTime}; nadie cava hasta que su dueño lo diga' },
   'locates.reason.areaEnlarged': { en: 'Ticket {number:text}: the area grew {at:dateTime}; take a new ticket for the whole of it', es: 'Boleto {number:text}: la zona creció {at:dateTime}; pida un boleto nuevo para toda' },
+  'locates.reason.askOffice': { en: 'The office was last asked before that; ask it again with a signal before anybody digs', es: 'Se preguntó a la oficina antes de eso; pregunte otra vez con señal antes de que alguien cave' },
   'locates.reason.closed': { en: 'Ticket {number:text} is closed', es: 'El boleto {number:text} está cerrado' },
 
   'locates.event.marksAgree': { en: 'The marks agree with the answers', es: 'Las marcas coinciden con las respuestas' },

@@ -1,5 +1,5 @@
 import type { Job } from '@yardfall/contracts';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Cautions } from '../../../components/Cautions.tsx';
 import { Empty } from '../../../components/Empty.tsx';
@@ -7,8 +7,10 @@ import { Loading } from '../../../components/Loading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { useBuildRevision } from '../../../hooks/useBuildRevision.ts';
 import { useMe } from '../../../hooks/useMe.ts';
+import { useMinute } from '../../../hooks/useMinute.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useTickets } from '../api/locates.ts';
+import { isLooser, jobVerdictHere } from '../model/verdictHere.ts';
 import { NewTicket } from './NewTicket.tsx';
 import { PrivateLinesBlock } from './PrivateLinesBlock.tsx';
 import { Ticket } from './Ticket.tsx';
@@ -22,6 +24,10 @@ export function LocatesSection({ job }: { readonly job: Job }) {
   const { data, error, isPending, refetch } = useTickets(job.id);
   const { document } = useBuildRevision(job);
   const [adding, setAdding] = useState<'draft' | 'taken' | null>(null);
+  const now = useMinute();
+  const passed = data !== undefined && isLooser(data.data.items, data.data.verdict, now);
+  // A clock has passed since the office was asked: it is asked again, every minute.
+  useEffect(() => { if (passed) void refetch(); }, [passed, now, refetch]);
   if (isPending) return <Loading what={t('locates.loading')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   const { items, verdict } = data.data;
@@ -33,7 +39,7 @@ export function LocatesSection({ job }: { readonly job: Job }) {
   ) : undefined;
   return (
     <div className="stack">
-      {items.length === 0 && adding === null ? <Empty what={t('locates.none')} why={t('locates.noneWhy')} step={add} /> : <VerdictBlock verdict={verdict} timeZone={job.timeZone} />}
+      {items.length === 0 && adding === null ? <Empty what={t('locates.none')} why={t('locates.noneWhy')} step={add} /> : <VerdictBlock verdict={jobVerdictHere(items, verdict, now)} timeZone={job.timeZone} />}
       {items.map((ticket) => <Ticket key={ticket.id} ticket={ticket} job={job} edit={may('locates.edit')} alone={items.length === 1} drawn={document?.site.utilities ?? []} />)}
       {adding !== null ? <NewTicket job={job} asDraft={adding === 'draft'} onDone={() => setAdding(null)} /> : items.length > 0 && add ? <div className="row">{add}</div> : null}
       <PrivateLinesBlock job={job} edit={may('locates.edit')} />

@@ -7,8 +7,10 @@ import { Heading } from '../../../components/Heading.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { Photo } from '../../../components/Photo.tsx';
 import { Table } from '../../../components/Table.tsx';
+import { useMinute } from '../../../hooks/useMinute.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { drawnOf, isAnswered, latestAnswers, usualCode, type Response } from '../model/answers.ts';
+import { verdictHere } from '../model/verdictHere.ts';
 import { AnswerForm } from './AnswerForm.tsx';
 import { TicketActs } from './TicketActs.tsx';
 import { TicketClock } from './TicketClock.tsx';
@@ -27,6 +29,7 @@ interface TicketProps {
 
 export function Ticket({ ticket, job, edit, alone, drawn }: TicketProps) {
   const { t } = useText();
+  const now = useMinute();
   const { timeZone } = job;
   const named = (utility: string) => {
     const code = usualCode(utility);
@@ -37,7 +40,7 @@ export function Ticket({ ticket, job, edit, alone, drawn }: TicketProps) {
     <article className="stack">
       <Heading level={3} aside={ticket.closed ? t('locates.closed') : ticket.draft ? t('locates.draftAside') : undefined}>{ticket.draft ? t('locates.draftTitle') : t('locates.ticket', { number: ticket.number })}</Heading>
       <TicketClock ticket={ticket} timeZone={timeZone} />
-      {ticket.closed || alone ? null : <VerdictBlock verdict={ticket.verdict} timeZone={timeZone} />}
+      {ticket.closed || alone ? null : <VerdictBlock verdict={verdictHere(ticket, now)} timeZone={timeZone} />}
       <Answers ticket={ticket} timeZone={timeZone} changes={changes && !ticket.draft} drawn={drawn} named={named} />
       <TicketHistory ticket={ticket} timeZone={timeZone} named={named} />
       {changes ? <TicketActs ticket={ticket} job={job} named={named} /> : null}

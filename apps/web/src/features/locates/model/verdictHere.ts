@@ -1,0 +1,27 @@
+import { type DigVerdict, jobVerdict, type LocateTicket, ticketVerdict, type TicketForVerdict } from '@yardfall/contracts';
+import { latestAnswers } from './answers.ts';
+
+/** Judged again at this minute by the rule that the office judges by: a ticket runs out also where nobody can be asked. */
+export function verdictHere(ticket: LocateTicket, now: number): DigVerdict {
+  return stricter(ticket.verdict, ticketVerdict(asJudged(ticket), new Date(now).toISOString()));
+}
+
+export function jobVerdictHere(tickets: readonly LocateTicket[], told: DigVerdict, now: number): DigVerdict {
+  return stricter(told, jobVerdict(tickets.map(asJudged), new Date(now).toISOString()));
+}
+
+/** Whether this page would let dig what the office, when it was last asked, did not. */
+export function isLooser(tickets: readonly LocateTicket[], told: DigVerdict, now: number): boolean {
+  return !told.mayDig && jobVerdict(tickets.map(asJudged), new Date(now).toISOString()).mayDig;
+}
+
+/** A phone's own look may stop the digging; only the office lets it begin. */
+function stricter(told: DigVerdict, here: DigVerdict): DigVerdict {
+  if (!here.mayDig) return here;
+  return told.mayDig ? here : { mayDig: false, reasons: [...told.reasons, { code: 'locates.reason.askOffice', params: {} }] };
+}
+
+function asJudged(ticket: LocateTicket): TicketForVerdict {
+  const { state, number, closed, draft, legalStartAt, expiresAt, events } = ticket;
+  return { state, number, closed, draft, legalStartAt, expiresAt, events, answers: latestAnswers(ticket) };
+}
