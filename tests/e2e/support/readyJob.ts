@@ -19,6 +19,8 @@ export interface Sold {
   readonly jobId: string;
   readonly offerId: string;
   readonly revisionId: string;
+  /** The customer's. */
+  readonly link: string;
 }
 
 /** A job whose offer the customer accepted; nothing is said of its permits. */
@@ -30,7 +32,7 @@ export async function soldJob(browser: Browser, title: string, document: DesignD
   await done(customer, 'POST', '/customer-session', { token: offer.link.split('#')[1] });
   await done(customer, 'POST', `/portal/offers/${offer.id}/accept`, { name: 'Ilse Varga', sha256: offer.sha256, electronicRecords: true });
   for (const { context } of [estimator, customer]) await context.close();
-  return { jobId, offerId: offer.id, revisionId: offer.revisionId };
+  return { jobId, offerId: offer.id, revisionId: offer.revisionId, link: offer.link };
 }
 
 export const notNeeded = { state: 'notNeeded', number: '', note: 'Told at the town counter.', on: '2026-11-01', expiresOn: null, photoId: null };
