@@ -1,7 +1,7 @@
 import path from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
-import { chunks, firstFiles } from './plugins/chunks.ts';
+import { chunks, earlyScript, firstFiles } from './plugins/chunks.ts';
 import { shell } from './plugins/shell.ts';
 import { smaller } from './plugins/smaller.ts';
 import { withoutJsonSchema } from './plugins/withoutJsonSchema.ts';
@@ -12,7 +12,7 @@ const source = (name: string) => path.join(packages, name, 'src/index.ts');
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [words(), withoutJsonSchema(), react(), smaller(), firstFiles(), shell(import.meta.dirname)],
+  plugins: [words(), withoutJsonSchema(), react(), earlyScript(), smaller(), firstFiles(), shell(import.meta.dirname)],
   resolve: {
     // The packages are taken from their source, so that the page builds without building them first.
     alias: [

@@ -17,6 +17,7 @@ export function chunks(root: string): Rolldown.CodeSplittingOptions {
     sets.set(key, known);
     return known;
   };
+  const early = (context: Context) => needs(context, ['early.ts']);
   // What the first script imports at once is cut as it is: the order in which it runs matters.
   const atOnce = (context: Context) => needs(context, ['main.tsx']);
   const crew = (context: Context) => needs(context, ['app/App.tsx', 'app/pages/HomePage.tsx']);
@@ -26,11 +27,18 @@ export function chunks(root: string): Rolldown.CodeSplittingOptions {
   return {
     includeDependenciesRecursively: false,
     groups: [
-      group('pages', 2, (id, context) => crew(context).has(id) && others(context).has(id)),
-      group('crew', 1, (id, context) => crew(context).has(id)),
+      { name: 'asking', test: /[/\\]@tanstack[/\\]query-core[/\\]/, priority: 4 },
+      { name: (id: string, context: Context) => (early(context).has(id) ? 'early' : null), priority: 3 },
+      group('pages', 2, (id, context) => hooksOfAsking.test(id) || (crew(context).has(id) && others(context).has(id))),
+      { name: (id: string, context: Context) => (crewOfPackages.test(id) || (isOurs(id) && !atOnce(context).has(id) && crew(context).has(id)) ? 'crew' : null), priority: 1 },
     ],
   };
 }
+
+const hooksOfAsking = /[/\\]react-query[/\\].*[/\\]use(?:InfiniteQuery|Mutation)\.js$/;
+
+/** What the crew's first page takes of the packages. Named one by one: the index of a package leads to all that it has. A test counts the files of that page. */
+const crewOfPackages = /[/\\]packages[/\\](?:contracts[/\\]src[/\\](?:checklist[/\\](?:fold|evidence|holdPoints|marks|readings|stopped|digging|guards|traits|wordings|types|causality)|checklists|found|jobs|designs|document[/\\](?:schema|parts))|text[/\\]src[/\\]lengths)\.ts$/;
 
 /** The packages are cut by what is used of them: their index leads to all they have. */
 const isOurs = (id: string): boolean => !/[/\\]packages[/\\]/.test(id);
@@ -72,4 +80,20 @@ function imported(parts: readonly Rolldown.OutputChunk[], from: readonly Rolldow
   const found = new Set(from);
   for (const part of found) for (const name of part.imports) for (const one of parts) if (one.fileName === name) found.add(one);
   return [...found];
+}
+
+/** What is asked first has a script of its own, which runs before the rest has come. */
+export function earlyScript(): Plugin {
+  return {
+    name: 'early-script',
+    apply: 'build',
+    transformIndexHtml: {
+      order: 'post',
+      handler: (_, { bundle }) => {
+        const early = Object.values(bundle ?? {}).find((item) => item.type === 'chunk' && item.moduleIds.some((id) => /[/\\]src[/\\]early\.ts$/.test(id)));
+        if (early === undefined) throw new Error('the build has no early script');
+        return [{ tag: 'script', attrs: { type: 'module', async: true, src: `/${early.fileName}` }, injectTo: 'head' }];
+      },
+    },
+  };
 }

@@ -1,3 +1,4 @@
+import './early.ts';
 import './lib/zodWithoutEval.ts';
 import '@fontsource/atkinson-hyperlegible-next/400.css';
 import '@fontsource/atkinson-hyperlegible-next/400-italic.css';
@@ -10,7 +11,7 @@ import './app/base.css';
 import './app/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { askFirstQuestions } from './lib/early.ts';
+import { firstKept } from './lib/firstKept.ts';
 import { loadOutbox, outboxNow } from './lib/outbox.ts';
 import { firstPreferences } from './lib/reader.tsx';
 import { keepShell } from './lib/shell.ts';
@@ -22,16 +23,15 @@ if (!root) throw new Error('the page has no #root');
 const apps = {
   customer: () => import('./app/CustomerApp.tsx').then((app) => app.CustomerApp),
   send: () => import('./app/SendApp.tsx').then((app) => app.SendApp),
-  crew: () => import('./app/App.tsx').then((app) => app.App),
+  crew: () => Promise.all([import('./app/App.tsx'), firstKept()]).then(([app, kept]) => {
+    app.showKept(kept);
+    return app.App;
+  }),
 };
 const pages: Readonly<Record<string, keyof typeof apps>> = { '/drain': 'customer', '/send': 'send' };
 const who = pages[location.pathname] ?? 'crew';
-if (who === 'crew') {
-  const isHome = location.pathname === '/';
-  askFirstQuestions(isHome);
-  // In the same file as the frame around it.
-  if (isHome) import('./app/pages/HomePage.tsx').catch(() => undefined); // the router asks again, and says so
-}
+// In the same file as the frame around it.
+if (location.pathname === '/') import('./app/pages/HomePage.tsx').catch(() => undefined); // the router asks again, and says so
 // No await at the top: what is fetched here imports from this very file, and would wait for its end.
 void Promise.all([apps[who](), learn(firstPreferences().language, who)]).then(([App]) => createRoot(root).render(<StrictMode><App /></StrictMode>));
 

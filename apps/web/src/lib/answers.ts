@@ -1,4 +1,5 @@
 import type { checklists, Endpoint, Me, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
+import { answerKey, ownerKey } from './answerKeys.ts';
 import { call, type Answer, type CallInput } from './api.ts';
 import { inStores } from './idb.ts';
 import { ApiProblem } from './problem.ts';
@@ -7,7 +8,6 @@ import { ApiProblem } from './problem.ts';
 export const keptHere: ReadonlySet<string> = new Set([
   'identity.me', 'jobs.list', 'jobs.read', 'surveys.list', 'surveys.read', 'surveyFacts.list', 'checklists.read', 'designs.list', 'designs.read', 'photos.list', 'found.list', 'daywork.list', 'proof.list', 'locates.list', 'privateLines.read',
 ]);
-const ownerKey = 'owner';
 
 let owner: string | null = null;
 let outOfReach = false;
@@ -27,7 +27,7 @@ export function onReach(listener: () => void): () => void {
 export async function ask<E extends Endpoint>(endpoint: E, input: CallInput<E>): Promise<Answer<ResponseOf<E>>> {
   const send = call as (endpoint: E, input: CallInput<E>) => Promise<Answer<ResponseOf<E>>>;
   if (!keptHere.has(endpoint.id)) return send(endpoint, input);
-  const key = keyFor(endpoint.id, input);
+  const key = answerKey(endpoint.id, input);
   try {
     const answer = await send(endpoint, input);
     setReach(false);
@@ -65,7 +65,7 @@ export function withDelivered(known: FactsOfJob, delivered: readonly StoredSurve
 }
 
 export async function rememberDelivered(jobId: string, delivered: readonly StoredSurveyFact[]): Promise<void> {
-  const key = keyFor('surveyFacts.list', { params: { jobId } });
+  const key = answerKey('surveyFacts.list', { params: { jobId } });
   await inStores(['answers'], 'readwrite', async ({ answers }) => {
     const kept = (await answers.get(key)) as Answer<FactsOfJob> | undefined;
     if (kept !== undefined) await answers.put({ ...kept, data: withDelivered(kept.data, delivered) }, key);
@@ -74,7 +74,7 @@ export async function rememberDelivered(jobId: string, delivered: readonly Store
 
 /** The list as the office answered it to facts of this phone: without a signal a moment later, nothing of them is missing. */
 export async function rememberChecklist(jobId: string, checklist: ResponseOf<typeof checklists.read>): Promise<void> {
-  const key = keyFor('checklists.read', { params: { jobId } });
+  const key = answerKey('checklists.read', { params: { jobId } });
   await inStores(['answers'], 'readwrite', async ({ answers }) => {
     const kept = (await answers.get(key)) as Answer<typeof checklist> | undefined;
     if (kept !== undefined) await answers.put({ ...kept, data: checklist }, key);
@@ -93,11 +93,6 @@ export async function ownedBy({ kind, id }: Me): Promise<void> {
   if (before !== undefined && before !== id) await forgetAnswers();
   owner = kind === 'member' ? id : null;
   if (owner !== null && before !== id) await inStores(['answers'], 'readwrite', ({ answers }) => answers.put(id, ownerKey));
-}
-
-function keyFor(id: string, input: object): string {
-  const { params, query }: { readonly params?: unknown; readonly query?: unknown } = input;
-  return JSON.stringify([id, params ?? null, query ?? null]);
 }
 
 function setReach(next: boolean): void {

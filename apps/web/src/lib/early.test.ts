@@ -1,15 +1,15 @@
-import { identity, jobs } from '@yardfall/contracts';
+import { checklists, found, identity, jobs } from '@yardfall/contracts';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { urlOf } from './api.ts';
 import { askFirstQuestions, takeEarly } from './early.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 
-function office(status: number): string[] {
+function office(status: number, answers: Readonly<Record<string, unknown>> = {}): string[] {
   const seen: string[] = [];
   vi.stubGlobal('fetch', (url: string) => {
     seen.push(url);
-    return Promise.resolve(new Response('{}', { status }));
+    return Promise.resolve(new Response(JSON.stringify(answers[url] ?? {}), { status }));
   });
   return seen;
 }
@@ -22,6 +22,21 @@ describe('the first questions of a page', () => {
     expect((await takeEarly(urlOf(identity.me)))?.status).toBe(200);
     expect(await takeEarly(urlOf(identity.me))).toBeNull();
     await takeEarly(seen[1] ?? '');
+  });
+  test('go on to the job that this crew member goes out for, before the page itself knows it', async () => {
+    const assignments = (memberId: string) => [{ memberId, role: 'crew' }];
+    const items = [
+      { id: 'of another', stage: 'installing', assignments: assignments('ben') }, { id: 'later', stage: 'released', assignments: assignments('ana') },
+      { id: 'now', stage: 'installing', assignments: assignments('ana') }, { id: 'sold', stage: 'offered', assignments: assignments('ana') },
+    ];
+    const params = { jobId: 'now' };
+    const list = urlOf(jobs.list, { query: { open: 'true', limit: 100 } });
+    const seen = office(200, { [urlOf(identity.me)]: { id: 'ana' }, [list]: { items } });
+    askFirstQuestions(true);
+    await vi.waitFor(() => expect(seen.slice(2)).toEqual([urlOf(jobs.read, { params }), urlOf(checklists.read, { params }), urlOf(found.list, { params })]));
+    // Reading ahead takes nothing from who asks.
+    expect(await (await takeEarly(list))?.json()).toEqual({ items });
+    await Promise.all([...seen].map(takeEarly));
   });
   test('on another page only who is signed in', () => {
     const seen = office(200);

@@ -1,21 +1,38 @@
+import type { JobRow, Me } from '@yardfall/contracts';
+import { crewDay } from './crewDay.ts';
+
 /** Asked while the page's own script is still on its way; the first question for the same address takes the answer. */
 const asked = new Map<string, { readonly answer: Promise<Response | null>; readonly at: number }>();
 
 /** An early answer that was not taken by then is old [ms] (ours). */
 const goodFor = 10_000;
 
-/** What every page of a member begins with, and the list that the home shows. */
-const firstQuestions = ['/api/v1/session', '/api/v1/jobs?open=true&limit=100'] as const;
+const who = '/api/v1/session';
+const openJobs = '/api/v1/jobs?open=true&limit=100';
 
+/** What every page of a member begins with; for the home also its list, and what the crew's next step is read from. */
 export function askFirstQuestions(isHome: boolean): void {
-  for (const url of isHome ? firstQuestions : firstQuestions.slice(0, 1)) askEarly(url);
+  const me = askEarly(who);
+  if (!isHome) return;
+  const list = askEarly(openJobs);
+  void Promise.all([contentOf<Me>(me), contentOf<{ readonly items?: readonly JobRow[] }>(list)]).then(([{ id = '' } = {}, { items = [] } = {}]) => {
+    const [first] = crewDay(items, id);
+    if (first === undefined) return;
+    for (const part of ['', '/checklist', '/found']) askEarly(`/api/v1/jobs/${first.id}${part}`);
+  });
 }
 
 /** A refusal is no answer: who signs in meanwhile asks anew. */
-export function askEarly(url: string): void {
-  const answer = fetch(url, { headers: { accept: 'application/json, application/problem+json' }, credentials: 'same-origin', cache: 'no-store' });
-  asked.set(url, { answer: answer.then((response) => (response.ok ? response : null), () => null), at: performance.now() });
+function askEarly(url: string): Promise<Response | null> {
+  const answer = fetch(url, { headers: { accept: 'application/json, application/problem+json' }, credentials: 'same-origin', cache: 'no-store' })
+    .then((response) => (response.ok ? response : null), () => null);
+  asked.set(url, { answer, at: performance.now() });
+  return answer;
 }
+
+/** Read from a copy, before whoever asks for it can have taken it. */
+const contentOf = <T>(answer: Promise<Response | null>): Promise<Partial<T> | undefined> =>
+  answer.then((response) => response?.clone().json() as Promise<Partial<T>> | undefined).catch(() => undefined);
 
 export async function takeEarly(url: string): Promise<Response | null> {
   const early = asked.get(url);

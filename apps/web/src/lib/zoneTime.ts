@@ -1,8 +1,17 @@
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+/** Making one takes a phone ten milliseconds and more, and a list asks for the same few again and again. */
+function clockOf(timeZone: string): Intl.DateTimeFormat {
+  const clock = clocks.get(timeZone) ?? new Intl.DateTimeFormat('en-CA', {
+    timeZone, hourCycle: 'h23', year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit',
+  });
+  clocks.set(timeZone, clock);
+  return clock;
+}
+
 /** `YYYY-MM-DDTHH:mm` as a clock in this zone shows the moment; the form of a date-and-time field. */
 export function wallClockIn(timeZone: string, moment: Date): string {
-  const parts = new Intl.DateTimeFormat('en-CA', {
-    timeZone, hourCycle: 'h23', year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit',
-  }).formatToParts(moment);
+  const parts = clockOf(timeZone).formatToParts(moment);
   const of = (type: Intl.DateTimeFormatPartTypes) => parts.find((part) => part.type === type)?.value ?? '';
   return `${of('year')}-${of('month')}-${of('day')}T${of('hour')}:${of('minute')}`;
 }

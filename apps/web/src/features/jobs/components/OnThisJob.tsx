@@ -4,14 +4,13 @@ import type { ReactNode } from 'react';
 import { Empty } from '../../../components/Empty.tsx';
 import { Heading } from '../../../components/Heading.tsx';
 import { Notice } from '../../../components/Notice.tsx';
+import { crewDay } from '../../../lib/crewDay.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { Arrive } from './Arrive.tsx';
 import { JobLine } from './JobLine.tsx';
 import { LocateDates } from './LocateDates.tsx';
 import { SmallSection } from './SmallSection.tsx';
 import './OnThisJob.css';
-
-const inTheGround: readonly JobRow['stage'][] = ['installing', 'released', 'proving'];
 
 interface OnThisJobProps {
   readonly jobs: readonly JobRow[];
@@ -23,10 +22,7 @@ interface OnThisJobProps {
 /** The crew's home: one job with the next thing as one large control; the others one tap away. */
 export function OnThisJob({ jobs, memberId, next }: OnThisJobProps) {
   const { t, say } = useText();
-  const mine = jobs
-    .filter((job) => inTheGround.includes(job.stage) && job.assignments.some((a) => a.memberId === memberId && a.role === 'crew'))
-    .sort((a, b) => inTheGround.indexOf(a.stage) - inTheGround.indexOf(b.stage));
-  const [first, ...others] = mine;
+  const [first, ...others] = crewDay(jobs, memberId);
   return (
     <section className="stack" aria-labelledby="on-this-job">
       <Heading id="on-this-job">{t('jobs.onThisJob')}</Heading>
