@@ -42,7 +42,7 @@ function firstOf(folder: string): First {
 function linksTo({ files, words }: First, request: Request): string[] {
   const language = request.acceptsLanguages(Object.keys(words));
   const known = language === false ? undefined : words[language];
-  return [...files, ...(known === undefined ? [] : [known])].map((file) => (file.endsWith('.css') ? `<${file}>; rel=preload; as=style` : `<${file}>; rel=modulepreload`));
+  return [...files, ...(known === undefined ? [] : [known])].map((file) => (file.endsWith('.css') ? `<${file}>; rel=preload; as=style; crossorigin` : `<${file}>; rel=modulepreload`));
 }
 
 const types: Readonly<Record<string, string>> = { '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml' };

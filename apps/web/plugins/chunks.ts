@@ -22,23 +22,24 @@ export function chunks(root: string): Rolldown.CodeSplittingOptions {
   const atOnce = (context: Context) => needs(context, ['main.tsx']);
   const crew = (context: Context) => needs(context, ['app/App.tsx', 'app/pages/HomePage.tsx']);
   const others = (context: Context) => needs(context, ['app/CustomerApp.tsx', 'app/SendApp.tsx'], true);
-  const group = (name: string, priority: number, has: (id: string, context: Context) => boolean) => ({ name: (id: string, context: Context) => (isOurs(id) && !atOnce(context).has(id) && has(id, context) ? name : null), priority });
+  const group = (name: string, priority: number, named: RegExp, has: (id: string, context: Context) => boolean) => ({
+    name: (id: string, context: Context) => (named.test(id) || (isOurs(id) && !atOnce(context).has(id) && has(id, context)) ? name : null), priority,
+  });
   // What they import is in these files too, or in a larger one of a package.
   return {
     includeDependenciesRecursively: false,
     groups: [
       { name: 'asking', test: /[/\\]@tanstack[/\\]query-core[/\\]/, priority: 4 },
       { name: (id: string, context: Context) => (early(context).has(id) ? 'early' : null), priority: 3 },
-      group('pages', 2, (id, context) => hooksOfAsking.test(id) || (crew(context).has(id) && others(context).has(id))),
-      { name: (id: string, context: Context) => (crewOfPackages.test(id) || (isOurs(id) && !atOnce(context).has(id) && crew(context).has(id)) ? 'crew' : null), priority: 1 },
+      group('pages', 2, pagesToo, (id, context) => crew(context).has(id) && others(context).has(id)),
+      group('crew', 1, crewToo, (id, context) => crew(context).has(id)),
     ],
   };
 }
 
-const hooksOfAsking = /[/\\]react-query[/\\].*[/\\]use(?:InfiniteQuery|Mutation)\.js$/;
-
-/** What the crew's first page takes of the packages. Named one by one: the index of a package leads to all that it has. A test counts the files of that page. */
-const crewOfPackages = /[/\\]packages[/\\](?:contracts[/\\]src[/\\](?:checklist[/\\](?:fold|evidence|holdPoints|marks|readings|stopped|digging|guards|traits|wordings|types|causality)|checklists|found|jobs|designs|document[/\\](?:schema|parts))|text[/\\]src[/\\]lengths)\.ts$/;
+/** What the first pages take of the packages and of the query library, for the customer too and for the crew alone. Named one by one: their index leads to all that they have. A test counts the files and bytes of both pages. */
+const pagesToo = /[/\\]packages[/\\]contracts[/\\]src[/\\](?:jobs|checklist[/\\](?:traits|wordings|types))\.ts$|[/\\]react-query[/\\].*[/\\]use(?:InfiniteQuery|Mutation)\.js$/;
+const crewToo = /[/\\]packages[/\\](?:contracts[/\\]src[/\\](?:checklist[/\\](?:fold|evidence|holdPoints|marks|readings|stopped|digging|guards|causality)|checklists|found|designs|document[/\\](?:schema|parts))|text[/\\]src[/\\]lengths)\.ts$/;
 
 /** The packages are cut by what is used of them: their index leads to all they have. */
 const isOurs = (id: string): boolean => !/[/\\]packages[/\\]/.test(id);

@@ -1,3 +1,4 @@
+import './lib/zodWithoutEval.ts';
 import { askFirstQuestions } from './lib/early.ts';
 import { readKept } from './lib/firstKept.ts';
 

@@ -1,5 +1,4 @@
 import './early.ts';
-import './lib/zodWithoutEval.ts';
 import '@fontsource/atkinson-hyperlegible-next/400.css';
 import '@fontsource/atkinson-hyperlegible-next/400-italic.css';
 import '@fontsource/atkinson-hyperlegible-next/600.css';
