@@ -120,9 +120,11 @@ async function keepNumbered<T>(memberId: string, work: (next: () => Numbers, put
       put.push(entry);
       return entry;
     });
-    if (seq > device.seq) await devices.put({ ...device, seq }, memberId);
-    const kept: OutboxEntry[] = [];
-    for (const entry of put) kept.push({ ...entry, at: (await outbox.put(entry)) as number });
+    // Asked of the store at once, in this order: each turn to it and back is felt under a thumb.
+    const [, ...kept] = await Promise.all([
+      seq > device.seq ? devices.put({ ...device, seq }, memberId) : null,
+      ...put.map(async (entry): Promise<OutboxEntry> => ({ ...entry, at: (await outbox.put(entry)) as number })),
+    ]);
     return { made, kept };
   });
   // What was just kept is known; all the rest need not be read for it.

@@ -24,12 +24,21 @@ interface Reader extends Preferences {
 
 const ReaderContext = createContext<Reader | null>(null);
 
+/** Who is signed in, asked once for the whole page: most parts of it want to know. */
+export interface SignedIn {
+  readonly me: Me | null;
+  readonly pending: boolean;
+}
+const SignedInContext = createContext<SignedIn>({ me: null, pending: true });
+export const useSignedIn = (): SignedIn => use(SignedInContext);
+
 /** How this person reads: kept with the account, and on this device before signing in. */
 export function ReaderProvider({ children }: { readonly children: ReactNode }) {
   const [own, setOwn] = useState<Preferences>(firstPreferences);
   const queries = useQueryClient();
   const meQuery = read(identity.me);
-  const me = useQuery({ ...meQuery, retry: false }).data?.data;
+  const { data: answer, isPending: pending } = useQuery({ ...meQuery, retry: false });
+  const me = answer?.data;
   const wanted = useMemo<Preferences>(() => (me ? pick(me) : own), [me, own]);
   // The page goes on in the language it has until the words of the other one are here.
   const [language, setLanguage] = useState(own.language);
@@ -58,7 +67,9 @@ export function ReaderProvider({ children }: { readonly children: ReactNode }) {
     call(identity.updatePreferences, { body: asked as BodyInput<typeof identity.updatePreferences> }).catch(() => keep('reader', { ...wanted, ...asked }));
   }, [me, meQuery.queryKey, queries, wanted]);
 
-  return <ReaderContext value={useMemo(() => ({ ...now, asked: wanted.language, change }), [now, wanted.language, change])}>{children}</ReaderContext>;
+  const signedIn = useMemo<SignedIn>(() => ({ me: me ?? null, pending }), [me, pending]);
+  const reader = useMemo<Reader>(() => ({ ...now, asked: wanted.language, change }), [now, wanted.language, change]);
+  return <SignedInContext value={signedIn}><ReaderContext value={reader}>{children}</ReaderContext></SignedInContext>;
 }
 
 export function useReader(): Reader {

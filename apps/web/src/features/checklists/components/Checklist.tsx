@@ -1,5 +1,5 @@
 import { groupText, itemGroups } from '@yardfall/contracts';
-import { useState } from 'react';
+import { memo, useDeferredValue, useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Empty } from '../../../components/Empty.tsx';
 import { Heading } from '../../../components/Heading.tsx';
@@ -20,22 +20,38 @@ export function Checklist({ jobId, released }: { readonly jobId: string; readonl
   const { t } = useText();
   const { view, pending, problem, again } = useChecklistView(jobId, released);
   const [open, setOpen] = useState<string | null>(null);
-  const next = useNext(view)?.item.key ?? null;
+  // A press is acknowledged on the step that is open; the list behind it follows in its own time.
+  const behind = useDeferredValue(view) ?? view;
   if (!released) return <Empty what={t('checklists.none')} why={t('checklists.noneWhy')} />;
   if (pending) return <Loading what={t('checklists.loading')} />;
-  if (!view) return <ProblemNotice problem={problem} action={<Button onClick={again}>{t('ui.tryAgain')}</Button>} />;
+  if (!view || !behind) return <ProblemNotice problem={problem} action={<Button onClick={again}>{t('ui.tryAgain')}</Button>} />;
   return (
     <div className="stack">
-      <p className="run-line faint"><Run views={view.items} next={next} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
-      <p className="no-print"><a href={`/jobs/${jobId}/list`}>{t('checklists.printed.title')}</a></p>
-      <Groups view={view} next={next} onOpen={setOpen} />
-      <HoldPoints view={view} />
+      <List view={behind} onOpen={setOpen} />
       <ItemDialog view={view} openKey={open} onOpen={setOpen} />
     </div>
   );
 }
 
-function Groups({ view, next, onOpen }: { readonly view: ChecklistView; readonly next: string | null; readonly onOpen: (key: string) => void }) {
+interface ListProps {
+  readonly view: ChecklistView;
+  readonly onOpen: (key: string) => void;
+}
+
+const List = memo(function List({ view, onOpen }: ListProps) {
+  const { t } = useText();
+  const next = useNext(view)?.item.key ?? null;
+  return (
+    <>
+      <p className="run-line faint"><Run views={view.items} next={next} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
+      <p className="no-print"><a href={`/jobs/${view.jobId}/list`}>{t('checklists.printed.title')}</a></p>
+      <Groups view={view} next={next} onOpen={onOpen} />
+      <HoldPoints view={view} />
+    </>
+  );
+});
+
+function Groups({ view, next, onOpen }: ListProps & { readonly next: string | null }) {
   const { t, say } = useText();
   return itemGroups.map((group) => {
     const items = view.items.filter(({ item }) => item.group === group);

@@ -1,8 +1,8 @@
-import { useState } from 'react';
+import { memo, useDeferredValue, useState } from 'react';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
 import { useNext } from '../api/useNext.ts';
-import { leftCount } from '../model/view.ts';
+import { leftCount, type ChecklistView } from '../model/view.ts';
 import { ItemDialog } from './ItemDialog.tsx';
 import { NextControl } from './NextControl.tsx';
 import { Run } from './Run.tsx';
@@ -10,16 +10,26 @@ import './checklists.css';
 
 /** For the crew's home: the next item of one job, worked on right there. Nothing before the job is released to dig. */
 export function NextItem({ jobId }: { readonly jobId: string }) {
-  const { t } = useText();
   const { view } = useChecklistView(jobId);
-  const next = useNext(view);
   const [open, setOpen] = useState<string | null>(null);
-  if (!view) return null;
+  // A press is acknowledged on the step that is open; what stands behind it follows in its own time.
+  const behind = useDeferredValue(view) ?? view;
+  if (!view || !behind) return null;
   return (
     <div className="stack next-item">
-      <NextControl view={view} onOpen={setOpen} />
-      <p className="run-line faint"><Run views={view.items} next={next?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
+      <NextOf view={behind} onOpen={setOpen} />
       <ItemDialog view={view} openKey={open} onOpen={setOpen} />
     </div>
   );
 }
+
+const NextOf = memo(function NextOf({ view, onOpen }: { readonly view: ChecklistView; readonly onOpen: (key: string) => void }) {
+  const { t } = useText();
+  const next = useNext(view);
+  return (
+    <>
+      <NextControl view={view} onOpen={onOpen} />
+      <p className="run-line faint"><Run views={view.items} next={next?.item.key ?? null} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
+    </>
+  );
+});
