@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto';
-import { proposedEdit, type FoundReport, type Job, type Photo, type Problem, type Revision } from '@yardfall/contracts';
+import { type DigVerdict, proposedEdit, type FoundReport, type Job, type LocateTicket, type Photo, type Problem, type Revision } from '@yardfall/contracts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { key, makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
 import { acknowledgeAll, get, issue, newJob, post, releasedJob, type WithOffer } from '../support/builders.ts';
-import { picture, sendPhoto } from '../support/work.ts';
+import { mayDig, Phone, picture, sendPhoto } from '../support/work.ts';
 
 let test: TestApp;
 let ours: TestCompany;
@@ -23,6 +23,8 @@ afterAll(() => test.close());
 const thick = { kind: 'thickerSlab', part: 'CH1', measure: 0.216, note: 'Eight and a half inches at the second hole', photoIds: [] as string[] };
 const holds = async () => (await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).holds.filter(({ code }) => code.startsWith('found.')).map(({ code, params, waitsFor }) => ({ code, params, waitsFor }));
 
+const hold = (kind: string, { id }: FoundReport) => ({ code: 'found.hold.open', waitsFor: 'us', params: { kind: `found.kind.${kind}`, report: id } });
+
 describe('"stop work: we found ..."', () => {
   it('holds the job until the estimator has answered every report', async () => {
     const photo = (await sendPhoto(ours.crew.agent, job.id, await picture()).expect(201)).body as Photo;
@@ -30,10 +32,10 @@ describe('"stop work: we found ..."', () => {
     expect(slab).toMatchObject({ ...thick, photoIds: [photo.id], status: 'open', reportedBy: 'Test crew', answer: null });
     test.clock.forward(60);
     const pipe = await post<FoundReport>(ours.crew.agent, `/jobs/${job.id}/found`, { ...thick, kind: 'pipeInTheWay', measure: null }, 201);
-    expect(await holds()).toEqual([{ code: 'found.hold.open', waitsFor: 'us', params: { kind: 'found.kind.thickerSlab' } }]);
+    expect(await holds()).toEqual([hold('thickerSlab', slab), hold('pipeInTheWay', pipe)]);
     const answered = await post<FoundReport>(ours.estimator.agent, `/jobs/${job.id}/found/${slab.id}/answer`, { answer: 'Breaker comes at ten' }, 200);
     expect(answered).toMatchObject({ status: 'answered', answer: 'Breaker comes at ten', answeredBy: 'Test estimator' });
-    expect(await holds()).toEqual([{ code: 'found.hold.open', waitsFor: 'us', params: { kind: 'found.kind.pipeInTheWay' } }]);
+    expect(await holds()).toEqual([hold('pipeInTheWay', pipe)]);
     await post(ours.estimator.agent, `/jobs/${job.id}/found/${slab.id}/answer`, { answer: 'again' }, 409);
     await post(ours.estimator.agent, `/jobs/${job.id}/found/${pipe.id}/answer`, { answer: 'Cut and cap' }, 200);
     expect(await holds()).toEqual([]);
@@ -48,6 +50,102 @@ describe('"stop work: we found ..."', () => {
     await post(ours.crew.agent, `/jobs/${job.id}/found`, { ...thick, photoIds: [randomUUID()] }, 404);
     await post(ours.crew.agent, `/jobs/${job.id}/found`, { ...thick, kind: 'gold' }, 400);
     expect((await get<{ items: FoundReport[] }>(ours.owner.agent, `/jobs/${job.id}/found`)).items.filter(({ status }) => status === 'open')).toHaveLength(1);
+  });
+});
+
+describe('a report that is on record from the second tap', () => {
+  let url: string;
+  const told = { kind: 'utility', part: null, measure: null, note: '', photoIds: [], hit: null };
+  const added = () => ({ ...told, id: randomUUID(), at: test.clock.now().toISOString(), kind: null as string | null });
+  const mine = async (id: string) => (await get<{ items: FoundReport[] }>(ours.crew.agent, url)).items.find((one) => one.id === id);
+
+  beforeAll(async () => {
+    const own = await newJob(ours);
+    await ours.owner.agent.put(`/api/v1/jobs/${own.id}/assignments`).set(key()).send({ assignments: [{ memberId: ours.crew.id, role: 'crew' }] }).expect(200);
+    url = `/jobs/${own.id}/found`;
+  });
+
+  it('stops since the phone says so, and is one report however often it arrives', async () => {
+    const stoppedAt = test.clock.now().toISOString();
+    test.clock.forward(40 * 60);
+    const report = { ...told, id: randomUUID(), at: stoppedAt };
+    for (let sent = 0; sent < 3; sent += 1) expect(await post<FoundReport>(ours.crew.agent, url, report, 201)).toMatchObject({ id: report.id, stoppedAt, note: '', reportedById: ours.crew.id });
+    expect((await get<{ items: FoundReport[] }>(ours.crew.agent, url)).items).toHaveLength(1);
+    const [held] = (await get<Job>(ours.owner.agent, url.replace('/found', ''))).holds.filter(({ code }) => code === 'found.hold.open');
+    expect(held?.since).toBe(stoppedAt);
+    await post(ours.estimator.agent, url, report, 409);
+    const ahead = await post<FoundReport>(ours.crew.agent, url, { ...told, id: randomUUID(), at: new Date(test.clock.now().getTime() + 3_600_000).toISOString() }, 201);
+    expect(ahead.stoppedAt).toBe(ahead.reportedAt);
+  });
+
+  it('is added to by who reported it, also after the answer; nothing of it is overwritten', async () => {
+    const { id } = await post<FoundReport>(ours.crew.agent, url, { ...told, id: randomUUID(), at: test.clock.now().toISOString() }, 201);
+    const photo = (await sendPhoto(ours.crew.agent, url.split('/')[2] ?? '', await picture()).expect(201)).body as Photo;
+    test.clock.forward(60);
+    const measure = { ...added(), measure: 0.4 };
+    for (let sent = 0; sent < 2; sent += 1) await post(ours.crew.agent, `${url}/${id}/additions`, measure, 200);
+    test.clock.forward(60);
+    await post(ours.crew.agent, `${url}/${id}/additions`, { ...added(), photoIds: [photo.id], part: 'P1', kind: 'pipeInTheWay' }, 200);
+    await post(ours.estimator.agent, `${url}/${id}/answer`, { answer: 'Cap it' }, 200);
+    test.clock.forward(60);
+    await post(ours.crew.agent, `${url}/${id}/additions`, { ...added(), note: 'It was dry' }, 200);
+    const now = await mine(id);
+    expect(now).toMatchObject({ kind: 'pipeInTheWay', measure: 0.4, part: 'P1', note: 'It was dry', photoIds: [photo.id], status: 'answered' });
+    expect(now?.additions.map(({ measure: m, part, by }) => [m, part, by])).toEqual([[0.4, null, 'Test crew'], [null, 'P1', 'Test crew'], [null, null, 'Test crew']]);
+
+    await post(ours.estimator.agent, `${url}/${id}/additions`, added(), 404);
+    await post(ours.crew.agent, `${url}/${id}/additions`, { ...added(), photoIds: [randomUUID()] }, 404);
+    const other = await post<FoundReport>(ours.crew.agent, url, { ...told, id: randomUUID(), at: test.clock.now().toISOString() }, 201);
+    await post(ours.crew.agent, `${url}/${other.id}/additions`, measure, 409);
+    expect((await mine(id))?.additions).toHaveLength(3);
+  });
+});
+
+describe('work that was stopped', () => {
+  let released: WithOffer;
+  let phone: Phone;
+  const begin = (step: string) => ours.crew.agent.post(`/api/v1/jobs/${released.job.id}/checklist/${step}/begin`).set(key()).send({});
+  const may = async () => (await get<{ verdict: DigVerdict }>(ours.crew.agent, `/jobs/${released.job.id}/locate-tickets`)).verdict;
+  const soft = { kind: 'soil', part: null, measure: null, note: '', photoIds: [] };
+
+  beforeAll(async () => {
+    released = await releasedJob(test, ours);
+    await mayDig(ours.crew.agent, released.job.id);
+    phone = await Phone.of(test, ours.crew, released.job.id);
+  }, 120_000);
+
+  it('does not begin before the answer, neither at the office nor by what a phone kept; all else of the step is recorded', async () => {
+    await phone.prove('A2');
+    const c5 = (await phone.checklist()).items.find(({ template }) => template === 'C5');
+    if (c5 === undefined) throw new Error('the list has no C5');
+    await begin(c5.key).expect(200);
+    const c7 = (await phone.checklist()).items.find(({ template }) => template === 'C7') ?? c5;
+    const before = phone.fact(c5, { kind: 'begun' });
+    test.clock.forward(60);
+    const report = await post<FoundReport>(ours.crew.agent, `/jobs/${released.job.id}/found`, soft, 201);
+    test.clock.forward(60);
+    expect((await begin(c5.key).expect(409)).body).toMatchObject({ code: 'checklist.stopped' });
+    const { facts } = await phone.send([before, phone.fact(c5, { kind: 'begun' }), phone.fact(c5, { kind: 'ticked', note: '' }), phone.fact(c7, { kind: 'failed', reason: 'water' })]);
+    expect(facts.map(({ fact, verdict, reason }) => `${fact.kind} ${verdict} ${reason ?? ''}`.trim())).toEqual(['begun kept', 'begun refused stopped', 'ticked kept', 'failed kept']);
+    await post(ours.estimator.agent, `/jobs/${released.job.id}/found/${report.id}/answer`, { answer: 'Stone under it' }, 200);
+    await begin(c5.key).expect(200);
+  });
+
+  it('by a line that was hit is not dug at under any ticket, once, until its owner clears it', async () => {
+    expect((await may()).mayDig).toBe(true);
+    const id = randomUUID();
+    const at = test.clock.now().toISOString();
+    await post(ours.crew.agent, `/jobs/${released.job.id}/found`, { ...soft, id, at, kind: 'utility' }, 201);
+    expect((await may()).mayDig, 'seen and not hit').toBe(true);
+    test.clock.forward(60);
+    const hitAt = test.clock.now().toISOString();
+    test.clock.forward(60);
+    const hit = { kind: null, part: null, measure: null, note: '', photoIds: [] };
+    await post(ours.crew.agent, `/jobs/${released.job.id}/found/${id}/additions`, { ...hit, id: randomUUID(), at: hitAt, hit: 'danger' }, 200);
+    await post(ours.crew.agent, `/jobs/${released.job.id}/found/${id}/additions`, { ...hit, id: randomUUID(), at: hitAt, hit: 'line' }, 200);
+    expect((await may()).reasons.map(({ code, params }) => [code, params.at])).toEqual([['locates.reason.damage', hitAt]]);
+    const { items } = await get<{ items: LocateTicket[] }>(ours.crew.agent, `/jobs/${released.job.id}/locate-tickets`);
+    expect(items.flatMap(({ events }) => events).filter(({ kind }) => kind === 'damage')).toMatchObject([{ at: hitAt, hazard: true }]);
   });
 });
 

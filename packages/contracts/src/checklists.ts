@@ -149,7 +149,7 @@ export const checklists = {
   begin: endpoint({
     id: 'checklists.begin', method: 'POST', path: '/jobs/:jobId/checklist/:itemKey/begin', summary: 'Begin the work of an item; refused while a hold point guards it',
     access: { permission: 'checklists.record' }, status: 200, params: z.strictObject({ jobId: Id, itemKey: text(80, 1) }), query: null, body: z.strictObject({}),
-    response: ChecklistItem, errors: ['notFound', 'checklist.held'],
+    response: ChecklistItem, errors: ['notFound', 'checklist.held', 'checklist.stopped'],
   }),
   waive: endpoint({
     id: 'checklists.waive', method: 'POST', path: '/jobs/:jobId/checklist/:itemKey/waive', summary: "An owner's waiver of one item of a hold point, with a reason that the customer can read",

@@ -16,6 +16,7 @@ export * from './document/schema.ts';
 export * from './endpoint.ts';
 export * from './daywork.ts';
 export * from './found.ts';
+export * from './foundFold.ts';
 export * from './identity.ts';
 export * from './jobs.ts';
 export * from './library.ts';

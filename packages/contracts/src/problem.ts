@@ -39,6 +39,7 @@ export const errorCodes = {
   'release.held': 409,
   'locate.unknownRule': 409,
   'checklist.held': 409,
+  'checklist.stopped': 409,
   'checklist.rule': 422,
   'checklist.evidenceMissing': 409,
   'checklist.notBuildRevision': 409,

@@ -7,6 +7,7 @@ import { DomainError, found } from '../common/errors.ts';
 import type { Job } from '../generated/prisma/client.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
 import { buildRevisionOf } from './build.ts';
+import { isStoppedAt } from './circumstances.ts';
 import { partNames, presentChecklist, presentItem } from './checklists.presenter.ts';
 import { deskFact } from './desk.ts';
 import { FactsService } from './facts.service.ts';
@@ -29,7 +30,7 @@ export class ChecklistsService {
     });
   }
 
-  /** The crew's "start": no role passes a hold point. */
+  /** The crew's "start": no role passes a hold point, nor what was found and is not answered. */
   begin(actor: Actor, jobId: string, key: string): Promise<ChecklistItem> {
     return this.database.write(actor, async (tx) => {
       const job = await lockJob(tx, actor, jobId);
@@ -38,6 +39,7 @@ export class ChecklistsService {
       const item = found(live.items.get(key));
       const moment = live.moment(actor.request.at);
       refuseHeld(key, live.heldBy(key, moment));
+      if (await isStoppedAt(tx, actor, jobId, item.row, actor.request.at)) throw new DomainError('checklist.stopped', { item: key });
       if (!live.hasBegun(key)) await this.fromDesk(tx, actor, job, live, item, { kind: 'begun' });
       return presentItem(live, item, live.states(), partNames(revision.document), moment);
     });

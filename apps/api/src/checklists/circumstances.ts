@@ -1,12 +1,13 @@
-import { type FieldFact, seenTogether } from '@yardfall/contracts';
+import { type FieldFact, isStopped, seenTogether } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
+import { stopsAt } from '../found/stops.ts';
 import type { Circumstances, PhotoOnRecord } from './judge.rules.ts';
 import type { LiveChecklist } from './live.ts';
 
 /** Everything that bears on whether a fact counts, but for hold points. */
 export async function circumstancesOf(
-  tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, fact: FieldFact, recorder: Pick<Circumstances, 'deviceCutOff' | 'roles'>,
+  tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, fact: FieldFact, recorder: Pick<Circumstances, 'deviceCutOff' | 'roles'> & { readonly clockBehind: number },
 ): Promise<Circumstances> {
   const item = live.items.get(fact.itemKey);
   return {
@@ -14,7 +15,17 @@ export async function circumstancesOf(
     item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
     photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, live, fact) : null,
     proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),
+    stopped: fact.kind === 'begun' && item !== undefined && (await isStoppedAt(tx, actor, jobId, item.row, recordedAt(actor, fact, recorder.clockBehind))),
   };
+}
+
+/** Work may not begin on what was found and is not answered; all else of a step stays recordable, because making safe must be. */
+export async function isStoppedAt(tx: Tx, actor: Actor, jobId: string, step: { readonly template: string; readonly part: string | null }, at: Date): Promise<boolean> {
+  return (await stopsAt(tx, actor, jobId, at)).some((stop) => isStopped(stop, step));
+}
+
+function recordedAt({ request }: Actor, { deviceTime }: FieldFact, clockBehind: number): Date {
+  return new Date(Math.min(Date.parse(deviceTime) + clockBehind * 1000, request.at.getTime()));
 }
 
 async function photoOf(tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, { photoId, itemKey }: Extract<FieldFact, { kind: 'photo' }>): Promise<PhotoOnRecord | null> {

@@ -13,7 +13,7 @@ const tick: FieldFact = { ...base, kind: 'ticked', note: '' };
 const photo: FieldFact = { ...base, kind: 'photo', photoId: id, takenAt: '2026-03-02T09:30:00Z' };
 const calm: Circumstances = {
   deviceCutOff: false, item: { requirement, requirementHash: hash, holdPoint: 'HP-5' }, roles: ['crew'],
-  photo: { id, itemKey: 'D2:CH1', takenAt: new Date('2026-03-02T09:30:00Z'), seenTogether: false }, proofOnRecord: false,
+  photo: { id, itemKey: 'D2:CH1', takenAt: new Date('2026-03-02T09:30:00Z'), seenTogether: false }, proofOnRecord: false, stopped: false,
 };
 const outcome = (fact: FieldFact, changes: Partial<Circumstances> = {}) => {
   const { verdict, reason } = judge(fact, { ...calm, ...changes });
@@ -27,6 +27,10 @@ describe('a stored fact', () => {
   });
   it('of a phone that was cut off is quarantined before anything else is looked at', () => {
     expect(outcome(tick, { deviceCutOff: true, item: null })).toBe('quarantined deviceCutOff');
+  });
+  it('of work that begins where it was stopped does not count; everything else of the step does', () => {
+    expect([outcome({ ...base, kind: 'begun' }), outcome({ ...base, kind: 'begun' }, { stopped: true })]).toEqual(['kept', 'refused stopped']);
+    expect([outcome(tick, { stopped: true }), outcome(photo, { stopped: true })]).toEqual(['kept', 'kept']);
   });
   it('for what is not asked any more is late', () => {
     expect(outcome(tick, { item: null })).toBe('late noSuchItem');

@@ -23,6 +23,8 @@ export interface Circumstances {
   readonly photo: PhotoOnRecord | null;
   /** The document that the item asks for is one that the service holds itself, and it is there. */
   readonly proofOnRecord: boolean;
+  /** Something that was found had stopped this step when the fact was recorded. */
+  readonly stopped: boolean;
 }
 
 const kept: Judgement = { verdict: 'kept', reason: null };
@@ -39,9 +41,10 @@ export function judge(fact: FieldFact, circumstances: Circumstances): Judgement 
   return judgeKind(fact, circumstances, item);
 }
 
-function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord }: Circumstances, item: NonNullable<Circumstances['item']>): Judgement {
+function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord, stopped }: Circumstances, item: NonNullable<Circumstances['item']>): Judgement {
   const { requirement, holdPoint } = item;
   switch (fact.kind) {
+    case 'begun': return stopped ? refused('stopped') : kept;
     case 'ticked': return mayTick(requirement, roles) ? kept : refused('officeOnly');
     case 'photo': return judgePhoto(fact, photo);
     case 'profile': return judgeProfile(fact, requirement);

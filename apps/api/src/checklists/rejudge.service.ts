@@ -47,7 +47,7 @@ export class RejudgeService implements OnModuleInit {
   private async again(tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, row: FactRecord): Promise<StoredFact> {
     const fact = factOf(row);
     const device = await tx.device.findUniqueOrThrow({ where: { companyId_id: { companyId: actor.companyId, id: fact.deviceId } } });
-    const { verdict, reason } = judge(fact, await circumstancesOf(tx, actor, jobId, live, fact, { deviceCutOff: device.cutOffAt !== null, roles: [] }));
+    const { verdict, reason } = judge(fact, await circumstancesOf(tx, actor, jobId, live, fact, { deviceCutOff: device.cutOffAt !== null, roles: [], clockBehind: row.clockBehind }));
     await tx.fieldFact.update({ where: { companyId_id: { companyId: actor.companyId, id: fact.id } }, data: { verdict, reason } });
     return { ...presentFact(row), verdict, reason };
   }

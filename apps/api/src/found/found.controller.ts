@@ -3,13 +3,16 @@ import { found as api, type InputOf } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { Input, Route, Who } from '../common/route.ts';
 import { FoundService } from './found.service.ts';
+import { ReportsService } from './reports.service.ts';
 
 @Controller()
 export class FoundController {
   private readonly found: FoundService;
+  private readonly reports: ReportsService;
 
-  constructor(found: FoundService) {
+  constructor(found: FoundService, reports: ReportsService) {
     this.found = found;
+    this.reports = reports;
   }
 
   @Route(api.list)
@@ -19,7 +22,12 @@ export class FoundController {
 
   @Route(api.report)
   report(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.report>) {
-    return this.found.report(actor, params.jobId, body);
+    return this.reports.report(actor, params.jobId, body);
+  }
+
+  @Route(api.amend)
+  amend(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.amend>) {
+    return this.reports.amend(actor, params.jobId, params.reportId, body);
   }
 
   @Route(api.draft)

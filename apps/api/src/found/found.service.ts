@@ -1,17 +1,16 @@
 import { Injectable } from '@nestjs/common';
-import type { BodyOf, found as api, FoundReport, Revision } from '@yardfall/contracts';
+import type { FoundReport, Revision } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
-import { newId } from '../common/ids.ts';
 import { DesignsService } from '../designs/designs.service.ts';
 import { holdForFound } from '../jobs/foundAnswers.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
 import { presentReport, reportParts } from './found.presenter.ts';
 
-/** "Stop work: we found ..." holds the job until the estimator has answered every report. */
+/** What the crew found holds the job until the estimator has answered every report. */
 @Injectable()
 export class FoundService {
   private readonly database: Database;
@@ -27,21 +26,6 @@ export class FoundService {
       await requireJob(tx, actor, jobId);
       const rows = await tx.foundReport.findMany({ where: { companyId: actor.companyId, jobId }, include: reportParts, orderBy: [{ reportedAt: 'desc' }, { id: 'desc' }] });
       return { items: rows.map(presentReport) };
-    });
-  }
-
-  report(actor: Actor, jobId: string, { photoIds, ...body }: BodyOf<typeof api.report>): Promise<FoundReport> {
-    return this.database.write(actor, async (tx) => {
-      await lockJob(tx, actor, jobId);
-      const photos = [...new Set(photoIds)];
-      if ((await tx.photo.count({ where: { companyId: actor.companyId, jobId, id: { in: photos } } })) !== photos.length) throw new DomainError('notFound');
-      const row = await tx.foundReport.create({
-        data: { id: newId(), companyId: actor.companyId, jobId, ...body, photoIds: photos, status: 'open', reportedById: actor.id, reportedAt: actor.request.at }, include: reportParts,
-      });
-      await holdForFound(tx, actor, jobId);
-      await audit(tx, actor, 'found.reported', { jobId, id: row.id }, { kind: body.kind });
-      await emit(tx, actor, 'found', jobId, row.id);
-      return presentReport(row);
     });
   }
 

@@ -2,15 +2,15 @@ import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
 import type { Tx } from '../common/database.ts';
 import { emit } from '../common/events.ts';
-import { clearHolds, setHold } from './holds.ts';
+import { presentReport, reportParts } from '../found/found.presenter.ts';
+import { setHolds } from './holds.ts';
 
 const holdCode = 'found.hold.open';
 
-/** The job waits while anything that the crew found is open; the oldest is what it waits for. */
+/** The job waits for each thing that the crew found and nobody has answered, since the work stopped for it. */
 export async function holdForFound(tx: Tx, actor: Actor, jobId: string): Promise<void> {
-  const oldest = await tx.foundReport.findFirst({ where: { companyId: actor.companyId, jobId, status: 'open' }, orderBy: [{ reportedAt: 'asc' }, { id: 'asc' }] });
-  if (oldest === null) await clearHolds(tx, actor, jobId, [holdCode]);
-  else await setHold(tx, actor, jobId, { waitsFor: 'us', code: holdCode, params: { kind: `found.kind.${oldest.kind}` } });
+  const open = await tx.foundReport.findMany({ where: { companyId: actor.companyId, jobId, status: 'open' }, include: reportParts });
+  await setHolds(tx, actor, jobId, holdCode, open.map(presentReport).map(({ id, kind, stoppedAt }) => ({ waitsFor: 'us', code: holdCode, params: { kind: `found.kind.${kind}`, report: id }, since: new Date(stoppedAt) })));
 }
 
 /** A revision that was drafted for findings answers them when it is issued: its own number is the answer, and no words are needed. */

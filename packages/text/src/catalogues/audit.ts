@@ -85,6 +85,7 @@ export const audit = catalogue({
   'audit.action.checklist.waived': { en: 'Waived {item:text}', es: 'Dispensó {item:text}' },
   'audit.action.photo.added': { en: 'Added a photo', es: 'Agregó una foto' },
   'audit.action.daywork.struck': { en: 'Struck an entry of time and materials', es: 'Tachó una anotación de tiempo y materiales' },
+  'audit.action.found.amended': { en: 'Added to what the crew found', es: 'Agregó algo a lo que encontró la cuadrilla' },
   'audit.action.found.reported': { en: 'Stopped work: the crew found something', es: 'Paró la obra: la cuadrilla encontró algo' },
   'audit.action.found.drafted': { en: 'Opened a draft for what the crew found', es: 'Abrió un borrador por lo que encontró la cuadrilla' },
   'audit.action.found.answered': { en: 'Answered what the crew found', es: 'Respondió a lo que encontró la cuadrilla' },

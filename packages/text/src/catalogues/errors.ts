@@ -149,6 +149,10 @@ export const errors = catalogue({
     en: 'A hold point before this step is not proven, so this was not recorded. Open the hold point; it says what is missing.',
     es: 'Falta probar un punto de espera antes de este paso, así que esto no se registró. Abra el punto de espera; dice qué falta.',
   },
+  'errors.checklist.stopped': {
+    en: 'What was found here is not answered yet, so the work of this step does not begin. Photos, measures and notes are still recorded.',
+    es: 'Lo que se halló aquí aún no tiene respuesta, así que el trabajo de este paso no empieza. Las fotos, medidas y notas sí se registran.',
+  },
   'errors.checklist.evidenceMissing': {
     en: 'The proof that this step asks for is not complete; what you recorded was kept. Add what is named and finish the step.',
     es: 'Falta parte de la prueba que pide este paso; lo que registró se conservó. Agregue lo indicado y termine el paso.',

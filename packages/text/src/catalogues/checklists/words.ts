@@ -81,6 +81,7 @@ export const words = catalogue({
   'checklists.missing.choice': { en: 'Two phones disagree: look, then record what is true', es: 'Dos teléfonos no coinciden: mire y registre lo cierto' },
 
   'checklists.reason.held': { en: 'Kept on record, not counted: this comes after “{holdPoint:term}”', es: 'Guardado, sin contar: esto va después de “{holdPoint:term}”' },
+  'checklists.reason.stopped': { en: 'Kept on record, not counted: work had stopped here, and nobody had answered', es: 'Guardado, sin contar: el trabajo estaba parado aquí y nadie había respondido' },
   'checklists.reason.deviceCutOff': { en: 'Set aside: this phone was cut off', es: 'Apartado: este teléfono fue desconectado' },
   'checklists.reason.notAssigned': { en: 'Kept, not counted: you are not on this job', es: 'Guardado, sin contar: usted no está en este trabajo' },
   'checklists.reason.requirementChanged': { en: 'Kept, not counted: the design of this item has changed', es: 'Guardado, sin contar: el diseño de este punto cambió' },
