@@ -59,7 +59,12 @@ describe('a state without a confirmed rule', () => {
     expect(items.find(({ number }) => number === 'GA-3')?.legalStartAt).toBe(before.legalStartAt);
     const { entered, builtIn, unconfirmed } = await get<ResponseOf<typeof locateRuleSets.list>>(ours.crew.agent, '/locate-rules');
     expect(entered.map(({ rule, inForce }) => [rule.state, inForce])).toEqual([['GA', true], ['GA', false]]);
-    expect(builtIn.every(({ source, asOf }) => source !== '' && asOf !== '')).toBe(true);
+    expect(builtIn.every(({ source, asOf, holidays }) => source !== '' && asOf !== '' && holidays.source !== '' && holidays.days.length > 5)).toBe(true);
+    // Said whole, so that an owner can hold it against the law: the Code of Alabama 37-15-4(b) as the rule set was read.
+    expect(builtIn.find(({ version }) => version === 'AL-2')).toMatchObject({
+      notice: { kind: 'hoursFromNextWorkingDay', hours: 48, from: { hour: 7 } }, life: { kind: 'workingDays', days: 20, from: 'legalStart' }, received: null, noAnswer: 'secondNotice', toleranceFrom: 'edge',
+    });
+    expect(builtIn.find(({ state }) => state === 'VA')?.holidays).toMatchObject({ source: expect.stringContaining('from memory') as string, until: '2028-12-31' });
     expect(unconfirmed.map(({ state }) => state)).toContain('TX');
   });
 

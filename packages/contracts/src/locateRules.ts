@@ -26,14 +26,18 @@ const Renewal = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('notice') }),
 ]);
 
+const Received = z.strictObject({ from: hour, until: hour }).refine(({ from, until }) => from < until, { message: 'ends before it begins' }).nullable();
+const ToleranceFrom = z.enum(['mark', 'edge']);
+const NoAnswer = z.enum(['checkThenNotifyAgain', 'callAgain', 'newTicket', 'secondNotice', 'threeHourNotice']);
+
 /** Notice, kind of days, life, renewal and strip as the owner read them, with the text or address where, and when. */
 export const EnteredLocateRule = z
   .strictObject({
     state: StateCode, notice: Notice, life: Life, renewal: Renewal,
-    received: z.strictObject({ from: hour, until: hour }).nullable(),
+    received: Received,
     /** Hand-dig strip each side [m]. */
-    tolerance: finite(0.1, 3), toleranceFrom: z.enum(['mark', 'edge']),
-    noAnswer: z.enum(['checkThenNotifyAgain', 'callAgain', 'newTicket', 'secondNotice', 'threeHourNotice']),
+    tolerance: finite(0.1, 3), toleranceFrom: ToleranceFrom,
+    noAnswer: NoAnswer,
     holidays: z.array(z.enum(holidayNames)).max(holidayNames.length), source: text(500, 10), readOn: CalendarDate,
   })
   .meta({ id: 'EnteredLocateRule' }) satisfies z.ZodType<EnteredRule>;
@@ -42,12 +46,25 @@ export type EnteredLocateRule = z.infer<typeof EnteredLocateRule>;
 const SignedLocateRule = z.object({ id: Id, rule: EnteredLocateRule, signedName: z.string(), by: z.string(), at: Instant, inForce: z.boolean() }).meta({ id: 'SignedLocateRule' });
 export type SignedLocateRule = z.infer<typeof SignedLocateRule>;
 
+/** A rule set of the program with all that it counts by, so that an owner can check it against the law. */
+const BuiltInRule = z
+  .object({
+    state: StateCode, version: z.string(), source: z.string(), asOf: CalendarDate, undated: z.boolean(), from: CalendarDate.nullable(), until: CalendarDate.nullable(),
+    notice: Notice, life: Life, renewal: Renewal, received: Received, noAnswer: NoAnswer,
+    /** Hand-dig strip each side [m]; null when not confirmed. */
+    tolerance: z.number().nullable(), toleranceFrom: ToleranceFrom,
+    /** `sure`: the law or the center names it; one that is not sure holds a start back and lets no ticket live longer. Nothing is counted past `until`. */
+    holidays: z.object({ source: z.string(), until: CalendarDate, days: z.array(z.object({ name: z.string(), sure: z.boolean() })) }),
+  })
+  .meta({ id: 'BuiltInLocateRule' });
+export type BuiltInLocateRule = z.infer<typeof BuiltInRule>;
+
 export const locateRuleSets = {
   list: endpoint({
     id: 'locateRuleSets.list', method: 'GET', path: '/locate-rules', summary: 'Rule sets of the locate clocks: built in, not confirmed, and those that the owner entered and signed',
     access: { permission: 'locates.read' }, status: 200, params: null, query: null, body: null,
     response: z.object({
-      builtIn: z.array(z.object({ state: StateCode, version: z.string(), source: z.string(), asOf: CalendarDate, undated: z.boolean(), from: CalendarDate.nullable(), until: CalendarDate.nullable(), tolerance: z.number().nullable() })),
+      builtIn: z.array(BuiltInRule),
       unconfirmed: z.array(z.object({ state: StateCode, why: z.string() })),
       entered: z.array(SignedLocateRule),
     }),

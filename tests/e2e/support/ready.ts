@@ -1,6 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 
-const needed = ['jobs.read', 'checklists.read', 'designs.read', 'surveyFacts.list'];
+const needed = ['jobs.read', 'checklists.read', 'designs.read', 'surveyFacts.list', 'permits.read'];
 
 /** The worker holds the whole app, and the phone has what the day needs. */
 export async function readyForTheYard(page: Page, jobId: string): Promise<void> {

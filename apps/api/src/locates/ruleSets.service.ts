@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { type BodyOf, type locateRuleSets as api, locateRules, type ResponseOf, ruleProblem, type SignedLocateRule, unconfirmed } from '@yardfall/contracts';
+import { type BodyOf, type BuiltInLocateRule, type LocateRule, type locateRuleSets as api, locateRules, type ResponseOf, ruleProblem, type SignedLocateRule, unconfirmed } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
 import { Database, type Tx } from '../common/database.ts';
@@ -24,7 +24,7 @@ export class RuleSetsService {
     return this.database.read(actor, async (tx) => {
       const signed = await signedRules(tx, actor);
       return {
-        builtIn: locateRules.map(({ state, version, source, asOf, undated, from, until, tolerance }) => ({ state, version, source, asOf, undated, from, until, tolerance })),
+        builtIn: locateRules.map(presentBuiltIn),
         unconfirmed: Object.entries(unconfirmed).map(([state, why]) => ({ state, why })),
         entered: signed.map((row) => presentRule(row, signed)).reverse(),
       };
@@ -63,6 +63,10 @@ export class RuleSetsService {
     }
     return waiting.length;
   }
+}
+
+function presentBuiltIn({ holidays, ...rule }: LocateRule): BuiltInLocateRule {
+  return { ...rule, holidays: { source: holidays.source, until: holidays.until, days: holidays.holidays.map(({ name, sure }) => ({ name, sure })) } };
 }
 
 function presentRule(row: SignedRule, all: readonly SignedRule[]): SignedLocateRule {

@@ -1,4 +1,4 @@
-import { checklists, daywork, designs, found, jobs, locates, photos, proof, privateLines, surveyFacts, surveys, type Job } from '@yardfall/contracts';
+import { checklists, daywork, designs, found, jobs, locates, permits, photos, proof, privateLines, surveyFacts, surveys, type Job } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
 import { isOutOfReach } from './answers.ts';
 // A phone that loses its signal must have what sends later.
@@ -29,6 +29,7 @@ async function takeJob(queries: QueryClient, { id: jobId, buildRevisionId }: Job
     queries.prefetchQuery({ ...read(daywork.list, { params }), ...quick }),
     queries.prefetchQuery({ ...read(locates.list, { params }), ...quick }),
     queries.prefetchQuery({ ...read(privateLines.read, { params }), ...quick }),
+    queries.prefetchQuery({ ...read(permits.read, { params }), ...quick }),
   ]);
   if (buildRevisionId === null) {
     // What is surveyed is pinned to the plan of the design in hand.

@@ -11,9 +11,7 @@ import { states } from '../../../lib/places.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useSignRule } from '../api/rules.ts';
-import { clocksOf, lifeKinds, noticeKinds, renewalKinds, type RuleChoices } from '../model/ruleForm.ts';
-
-const noAnswers = ['checkThenNotifyAgain', 'callAgain', 'newTicket', 'secondNotice', 'threeHourNotice'] as const;
+import { lifeKinds, noAnswers, noticeKinds, renewalKinds, type RuleChoices, ruleOf } from '../model/ruleForm.ts';
 
 /** What the owner read at the center of a state, and the name under it. The clocks of that state are counted by it from then on. */
 export function RuleForm({ onDone }: { readonly onDone: () => void }) {
@@ -27,12 +25,7 @@ export function RuleForm({ onDone }: { readonly onDone: () => void }) {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
     if (tolerance === null) return;
-    const holidays = holidayNames.filter((name) => field(`holiday.${name}`) !== '');
-    const noAnswer = noAnswers.find((one) => one === field('noAnswer')) ?? 'callAgain';
-    const rule = {
-      state: field('state'), ...clocksOf(choices, field), received: null, tolerance, toleranceFrom: field('toleranceFrom') === 'mark' ? 'mark' as const : 'edge' as const,
-      noAnswer, holidays, source: field('source'), readOn: field('readOn'),
-    };
+    const rule = ruleOf(choices, field, tolerance);
     write({ body: { rule, signedName: field('signedName') } });
   };
   return (
@@ -40,6 +33,7 @@ export function RuleForm({ onDone }: { readonly onDone: () => void }) {
       <Notice severity="caution"><p>{t('locates.rules.care')}</p></Notice>
       <Select label={t('ui.state')} name="state" choices={states.map((state) => ({ value: state, label: state }))} />
       <Clocks choices={choices} onChange={setChoices} />
+      <Hours />
       <LengthField kind="size" label={t('locates.rules.tolerance')} hint={t('locates.rules.toleranceHint')} value={tolerance} onChange={setTolerance} required />
       <Select label={t('locates.rules.measuredFrom')} name="toleranceFrom" choices={[{ value: 'edge', label: t('locates.rules.fromEdge') }, { value: 'mark', label: t('locates.rules.fromMark') }]} />
       <Select label={t('locates.rules.noAnswer')} name="noAnswer" choices={noAnswers.map((value) => ({ value, label: t(`locates.noAnswer.${value}`) }))} />
@@ -72,6 +66,17 @@ function Clocks({ choices, onChange }: { readonly choices: RuleChoices; readonly
       <Select label={t('locates.rules.renewal')} choices={renewalKinds.map((value) => ({ value, label: t(`locates.rules.kind.${value}`) }))} value={choices.renewal} onChange={(renewal) => onChange({ ...choices, renewal })} />
       {choices.renewal === 'notice' ? null : <TextField label={t('locates.rules.days')} name="renewal" {...count} />}
     </>
+  );
+}
+
+function Hours() {
+  const { t } = useText();
+  const hour = { inputMode: 'numeric', pattern: '[0-9]{1,2}', autoComplete: 'off' } as const;
+  return (
+    <div className="row">
+      <TextField label={t('locates.rules.hoursFrom')} hint={t('locates.rules.hoursHint')} name="receivedFrom" {...hour} />
+      <TextField label={t('locates.rules.hoursUntil')} name="receivedUntil" {...hour} />
+    </div>
   );
 }
 

@@ -1,4 +1,4 @@
-import type { locateRuleSets, ResponseOf, SignedLocateRule } from '@yardfall/contracts';
+import type { BuiltInLocateRule, locateRuleSets, ResponseOf, SignedLocateRule } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Heading } from '../../../components/Heading.tsx';
@@ -8,7 +8,7 @@ import { Table } from '../../../components/Table.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useRuleSets } from '../api/rules.ts';
-import { ruleWords } from '../model/ruleWords.ts';
+import { CountedBy, CountedToo } from './CountedBy.tsx';
 import { RuleForm } from './RuleForm.tsx';
 
 type Sets = ResponseOf<typeof locateRuleSets.list>;
@@ -41,13 +41,13 @@ function BuiltIn({ sets: { builtIn, unconfirmed, entered } }: { readonly sets: S
   return (
     <>
       <Table stacks caption={t('locates.rules.builtIn')}
-        columns={[{ key: 'state', head: t('ui.state') }, { key: 'source', head: t('locates.rules.source') }, { key: 'asOf', head: t('locates.rules.readOn') }]}
+        columns={[{ key: 'state', head: t('ui.state') }, { key: 'counted', head: t('locates.rules.counted') }, { key: 'source', head: t('locates.rules.source') }]}
         rows={builtIn.map((rule) => ({
           key: rule.version,
           cells: {
-            state: signed.has(rule.state) ? t('locates.rules.replaced', { state: rule.state }) : rule.state,
-            source: <span>{rule.source}{rule.undated ? <span className="faint ticket-note">{t('locates.rule.check')}</span> : null}</span>,
-            asOf: t('locates.rules.day', { day: rule.asOf }),
+            state: <span>{signed.has(rule.state) ? t('locates.rules.replaced', { state: rule.state }) : rule.state}<Requests rule={rule} /></span>,
+            counted: <><CountedBy rule={rule} /><details className="fold"><summary>{t('locates.rules.more')}</summary><CountedToo rule={rule} holidays={rule.holidays} /></details></>,
+            source: <span>{rule.source}<span className="faint ticket-note">{t('locates.rules.asOf', { day: rule.asOf })}</span>{rule.undated ? <span className="faint ticket-note">{t('locates.rule.check')}</span> : null}</span>,
           },
         }))} />
       {open.length === 0 ? null : (
@@ -59,13 +59,21 @@ function BuiltIn({ sets: { builtIn, unconfirmed, entered } }: { readonly sets: S
   );
 }
 
+/** A law that changes has two rule sets, told apart by the day of the request. */
+function Requests({ rule: { from, until } }: { readonly rule: BuiltInLocateRule }) {
+  const { t } = useText();
+  if (from === null && until === null) return null;
+  const parts = [from === null ? '' : t('locates.rules.since', { day: from }), until === null ? '' : t('locates.rules.upTo', { day: until })];
+  return <span className="faint ticket-note">{t('locates.rules.forRequests', { from: parts[0] ?? '', until: parts[1] ?? '' })}</span>;
+}
+
 function Signed({ signed: { rule, signedName, at, inForce } }: { readonly signed: SignedLocateRule }) {
   const { t, q } = useText();
   return (
     <article className="stack">
       <Heading level={3} aside={inForce ? t('locates.rules.inForce') : t('locates.rules.before')}>{t('locates.rules.of', { state: rule.state })}</Heading>
-      <ul className="ticket-history">{ruleWords(rule).map(({ code, params }) => <li key={code}>{t(code, params)}</li>)}</ul>
-      <p>{t('locates.rules.strip', { tolerance: rule.tolerance })} {t(rule.toleranceFrom === 'edge' ? 'locates.rules.fromEdge' : 'locates.rules.fromMark')}</p>
+      <CountedBy rule={rule} />
+      <p className="faint">{rule.received === null ? t('locates.rules.anyHour') : t('locates.rules.hoursOf', rule.received)}</p>
       <p className="faint">{t('locates.rules.signedBy', { name: signedName, at, source: rule.source, readOn: q('date', rule.readOn) })}</p>
     </article>
   );
