@@ -21,7 +21,7 @@ export function headingCode(id: JobHeading): MessageCode {
 }
 
 /** The drawing at the top of every job page. */
-export const SectionOnTop: ComponentType<JobSectionProps> | null = lazy(() => import('../features/designs/index.ts').then((f) => ({ default: f.JobDrawing })));
+export const SectionOnTop: ComponentType<JobSectionProps> | null = lazy(() => import('./sections/SectionOnTop.tsx').then((f) => ({ default: f.SectionOnTop })));
 
 /**
  * One line for each heading of the job page, in the order of `jobHeadings`. The body of each is exported by its feature:

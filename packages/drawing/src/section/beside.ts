@@ -25,7 +25,9 @@ export function drawBeside(scene: Scene, placed: Placed): void {
   const at: Point = [x, lid ?? start[1] + share * (end[1] - start[1])];
   pen.anchor(part.id, at);
   const drawn = shape.length === 2 ? shape : [...shape, ...shape.slice(0, 1)];
-  pen.line(part.id, part.kind === 'swale' ? 'ground' : 'faint', drawn, 'thin', 'dash');
+  const state = pen.stateOf(part.id);
+  // A line has no face to fill: what is built runs through, what is held has its colour.
+  pen.line(part.id, state === 'held' ? 'sill' : part.kind === 'swale' ? 'ground' : state === 'plain' ? 'faint' : 'ink', drawn, 'thin', state === 'built' ? 'solid' : 'dash');
   if (placed.twin !== undefined) return;
   if (lid !== null) pen.line(part.id, 'faint', [[start[0] - 3 * frame.mx, lid], [end[0] + 3 * frame.mx, lid]], 'bold');
   const twins = layout.beside.filter(({ twin }) => twin === part.id).length;

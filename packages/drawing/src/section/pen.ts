@@ -20,16 +20,16 @@ export class Pen {
 
   line(part: string | null, role: Role, points: readonly Point[], weight: Weight = 'normal', dash: Dash = 'solid', of: LabelCode | null = null): void {
     const drawn = this.#trim(mapLine(this.frame.map, points), false);
-    if (drawn.length > 1) this.items.push({ kind: 'line', part, role, state: this.#state(part), points: drawn, weight, dash, of });
+    if (drawn.length > 1) this.items.push({ kind: 'line', part, role, state: this.stateOf(part), points: drawn, weight, dash, of });
   }
 
   shape(part: string | null, role: Role, points: readonly Point[], hatch: Hatch, outlined = true): void {
-    this.items.push({ kind: 'polygon', part, role, state: this.#state(part), points: this.#closed(points), hatch, outlined });
+    this.items.push({ kind: 'polygon', part, role, state: this.stateOf(part), points: this.#closed(points), hatch, outlined });
   }
 
   /** The outline of a part: what is tapped, and what the crew sees as built or held. */
   body(part: string, role: Role, points: readonly Point[], hatch: Hatch = 'paper'): void {
-    const state = this.#state(part);
+    const state = this.stateOf(part);
     this.shape(part, role, points, state === 'built' && hatch === 'paper' ? 'solid' : hatch);
     if (state === 'held') this.items.push({ kind: 'polygon', part, role: 'sill', state, points: this.#closed(points), hatch: 'held', outlined: false });
     this.#tellState(state);
@@ -43,12 +43,12 @@ export class Pen {
   text(part: string | null, role: Role, at: Point, label: Label, side: Side, rank: number): void {
     if (this.mini || isCut(this.frame.map, at[0]) || at[0] > this.frame.to + 120 * this.frame.mx) return;
     const crowded = this.frame.crowded && rank >= 1 ? rank + 1 : rank;
-    this.items.push({ kind: 'text', part, role, state: this.#state(part), at: this.#at(at), label, side, rank: crowded, movable: true });
+    this.items.push({ kind: 'text', part, role, state: this.stateOf(part), at: this.#at(at), label, side, rank: crowded, movable: true });
   }
 
   mark(part: string | null, role: Role, mark: MarkKind, at: Point, index = 0, value: string | null = null): void {
     if (mark !== 'break' && isCut(this.frame.map, at[0])) return;
-    this.items.push({ kind: 'mark', part, role, state: this.#state(part), mark, at: this.#at(at), index, value });
+    this.items.push({ kind: 'mark', part, role, state: this.stateOf(part), mark, at: this.#at(at), index, value });
   }
 
   /** A level that stands at its part: mark, figure, and the handle by which it is dragged. */
@@ -89,7 +89,7 @@ export class Pen {
     this.legend(`drawing.key.${state}`, state === 'built' || state === 'held' ? symbol[state] : { kind: 'line', role: 'ink', weight: 'normal', dash: 'solid', state });
   }
 
-  #state(part: string | null): PartState {
+  stateOf(part: string | null): PartState {
     return (part === null ? undefined : this.states[part]) ?? 'plain';
   }
 

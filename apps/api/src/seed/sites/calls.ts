@@ -38,7 +38,7 @@ export const sallowBendCall: NewJob = {
 export const wickerRoadCall: NewJob = {
   title: 'Wicker Road',
   customer: { name: 'Asta Lindqvist', email: 'lindqvist@demo.example', phones: ['555-0140'], language: 'en' },
-  property: { ...place, address: '40 Wicker Rd, Sabine Flats', gateCode: '', notes: 'Two dogs; ring before you open the gate.' },
+  property: { ...place, address: '40 Wicker Rd, Sabine Flats', gateCode: '4077', notes: 'Two dogs; ring before you open the gate.' },
   complaint: {
     words: 'The water comes in along the slab at the back, and somebody wants to sell me a drain and a pump for it.',
     depth: 0.5 * inch, startsAfter: 10 * 60, staysFor: 3 * hour, door: 'Back wall', enteredHouse: true, onDryDays: false, timesPerYear: 4, tried: 'Plastic edging along the bed.', rainDate: null,

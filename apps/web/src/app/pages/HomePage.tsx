@@ -1,14 +1,21 @@
-import { jobs } from '@yardfall/contracts';
-import { useState } from 'react';
+import { jobs, type JobRow } from '@yardfall/contracts';
+import { lazy, useState } from 'react';
 import { Button } from '../../components/Button.tsx';
 import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
 import { Page } from '../../components/Page.tsx';
 import { NextItem } from '../../features/checklists/index.ts';
 import { HeldBy, OnTheTable, OnThisJob } from '../../features/jobs/index.ts';
+import { useRest } from '../../hooks/useRest.ts';
 import { useMe } from '../../hooks/useMe.ts';
 import { usePages } from '../../hooks/usePages.ts';
 import { useText } from '../../lib/reader.tsx';
+import { Fetched } from './JobPart.tsx';
+
+/** Not on the way to the next step: the drawing brings its own code and the design, and is drawn when the phone has a moment. */
+const HomeDrawing = lazy(() => import('../sections/HomeDrawing.tsx').then((one) => ({ default: one.HomeDrawing })));
+const HomeStops = lazy(() => import('../sections/HomeTools.tsx').then((one) => ({ default: one.HomeStops })));
+const HomeClock = lazy(() => import('../sections/HomeTools.tsx').then((one) => ({ default: one.HomeClock })));
 
 /** One home with the parts that apply: in a small firm the owner also estimates and digs. */
 export function HomePage() {
@@ -23,12 +30,23 @@ export function HomePage() {
       <ProblemNotice problem={list.problem} action={<Button onClick={list.again}>{t('ui.tryAgain')}</Button>} />
       {list.pending || list.problem ? null : (
         <>
-          {me.roles.includes('crew') ? <OnThisJob jobs={list.items} memberId={me.id} next={({ id }) => <NextItem jobId={id} />} /> : null}
+          {me.roles.includes('crew') ? <CrewHome jobs={list.items} memberId={me.id} /> : null}
           {me.roles.includes('owner') ? <HeldBy jobs={list.items} now={now} /> : null}
           {me.roles.includes('estimator') ? <OnTheTable jobs={list.items} now={now} /> : null}
         </>
       )}
       {list.more ? <div><Button onClick={list.more}>{t('ui.more')}</Button></div> : null}
     </Page>
+  );
+}
+
+function CrewHome({ jobs: items, memberId }: { readonly jobs: readonly JobRow[]; readonly memberId: string }) {
+  const [shown, setShown] = useState(false);
+  const rested = useRest(shown);
+  return (
+    <OnThisJob jobs={items} memberId={memberId} next={({ id }) => <NextItem jobId={id} onShown={() => setShown(true)} />}
+      section={(job) => (job.buildRevisionId === null ? null : <div className="home-drawing">{rested ? <Fetched><HomeDrawing job={job} /></Fetched> : null}</div>)}
+      stops={({ id }) => <div className="home-stops">{shown ? <Fetched><HomeStops jobId={id} /></Fetched> : null}</div>}
+      clock={({ id }) => (shown ? <Fetched><HomeClock jobId={id} /></Fetched> : null)} />
   );
 }

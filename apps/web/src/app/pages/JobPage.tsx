@@ -13,6 +13,7 @@ import { read } from '../../lib/query.ts';
 import { useText } from '../../lib/reader.tsx';
 import { headingCode, jobHeadings, jobSections, SectionOnTop, type JobSectionProps } from '../jobSections.tsx';
 import { CrewTop } from '../sections/CrewTop.tsx';
+import { PartStanding } from '../PartStanding.tsx';
 import { partsOpenAt } from '../openParts.ts';
 import { Fetched, JobPart } from './JobPart.tsx';
 import './JobPage.css';
@@ -38,15 +39,16 @@ export function JobPage() {
 
 function Record(props: JobSectionProps) {
   const { t } = useText();
-  const { may } = useMe();
-  const [open, setOpen] = useState(() => partsOpenAt(props.job.stage, location.hash));
+  const { me, may } = useMe();
+  const [{ order, open: opened }] = useState(() => partsOpenAt(props.job.stage, location.hash, me?.roles ?? [], jobHeadings));
+  const [open, setOpen] = useState(opened);
   // A link within the page opens the part that it leads to.
   useEffect(() => {
     const show = () => setOpen((before) => new Set([...before, decodeURIComponent(location.hash.slice(1))]));
     addEventListener('hashchange', show);
     return () => removeEventListener('hashchange', show);
   }, []);
-  const shown = jobHeadings.flatMap((id) => {
+  const shown = order.flatMap((id) => {
     const section = jobSections[id];
     return section && may(section.permission) ? [{ id, Body: section.Body }] : [];
   });
@@ -62,7 +64,7 @@ function Record(props: JobSectionProps) {
       </nav>
       <div className="job-parts">
         {shown.map(({ id, Body }) => (
-          <JobPart key={id} id={id} title={t(headingCode(id))} open={open.has(id)} onToggle={() => toggle(id)}><Body {...props} /></JobPart>
+          <JobPart key={id} id={id} title={t(headingCode(id))} open={open.has(id)} onToggle={() => toggle(id)} standing={<PartStanding id={id} job={props.job} />}><Body {...props} /></JobPart>
         ))}
       </div>
     </div>

@@ -8,16 +8,19 @@ interface JobPartProps {
   readonly title: string;
   readonly open: boolean;
   readonly onToggle: () => void;
+  /** How it stands, in a line, told while it is closed. */
+  readonly standing?: ReactNode;
   readonly children: ReactNode;
 }
 
 /** One part of the record under its heading. A closed part fetches nothing. */
-export function JobPart({ id, title, open, onToggle, children }: JobPartProps) {
+export function JobPart({ id, title, open, onToggle, standing = null, children }: JobPartProps) {
   return (
     <section className="stack job-part" aria-labelledby={id}>
       <h2 id={id} tabIndex={-1}>
         <button type="button" aria-expanded={open} aria-controls={open ? `${id}-body` : undefined} onClick={onToggle}>{title}</button>
       </h2>
+      {open || standing === null ? null : <p className="job-part-standing faint">{standing}</p>}
       {open ? <div id={`${id}-body`} className="stack"><Fetched>{children}</Fetched></div> : null}
     </section>
   );

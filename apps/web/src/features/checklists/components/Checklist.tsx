@@ -1,4 +1,5 @@
 import { groupText, itemGroups } from '@yardfall/contracts';
+import { Link } from '@tanstack/react-router';
 import { memo, useDeferredValue, useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Empty } from '../../../components/Empty.tsx';
@@ -44,7 +45,7 @@ const List = memo(function List({ view, onOpen }: ListProps) {
   return (
     <>
       <p className="run-line faint"><Run views={view.items} next={next} />{leftCount(view.items) === 0 ? t('checklists.built') : t('checklists.left', { n: leftCount(view.items) })}</p>
-      <p className="no-print"><a href={`/jobs/${view.jobId}/list`}>{t('checklists.printed.title')}</a></p>
+      <div className="no-print"><Link className="button button-crew" to="/jobs/$jobId/list" params={{ jobId: view.jobId }}>{t('checklists.printed.open')}</Link></div>
       <Groups view={view} next={next} onOpen={onOpen} />
       <HoldPoints view={view} />
     </>

@@ -1,4 +1,4 @@
-import { memo, useDeferredValue, useState } from 'react';
+import { memo, useDeferredValue, useEffect, useState } from 'react';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
 import { useNext } from '../api/useNext.ts';
@@ -8,12 +8,22 @@ import { NextControl } from './NextControl.tsx';
 import { Run } from './Run.tsx';
 import './checklists.css';
 
+interface NextItemProps {
+  readonly jobId: string;
+  /** Told once the control is on the screen: what can wait begins then. */
+  readonly onShown?: () => void;
+}
+
 /** For the crew's home: the next item of one job, worked on right there. Nothing before the job is released to dig. */
-export function NextItem({ jobId }: { readonly jobId: string }) {
+export function NextItem({ jobId, onShown }: NextItemProps) {
   const { view } = useChecklistView(jobId);
   const [open, setOpen] = useState<string | null>(null);
   // A press is acknowledged on the step that is open; what stands behind it follows in its own time.
   const behind = useDeferredValue(view) ?? view;
+  const shown = view !== null;
+  useEffect(() => {
+    if (shown) onShown?.();
+  }, [shown, onShown]);
   if (!view || !behind) return null;
   return (
     <div className="stack next-item">

@@ -1,15 +1,18 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Dialog } from '../../../components/Dialog.tsx';
 import { KeepProblem } from '../../../components/KeepProblem.tsx';
+import { Loading } from '../../../components/Loading.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useKeepDaywork } from '../../../hooks/useRecord.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useDaywork } from '../api/useDaywork.ts';
 import { useTasks } from '../api/useTasks.ts';
 import { taskName } from '../model/taskName.ts';
-import { GoodsForm } from './GoodsForm.tsx';
 import './daywork.css';
+
+/** The clock stands on the crew's home, which brings no form along. */
+const GoodsForm = lazy(() => import('./GoodsForm.tsx').then((one) => ({ default: one.GoodsForm })));
 
 /** The clock of who holds the phone, and what came or was used: one line, each a tap or two away. */
 export function CrewClock({ jobId }: { readonly jobId: string }) {
@@ -32,13 +35,13 @@ export function CrewClock({ jobId }: { readonly jobId: string }) {
         <Button size="crew" onClick={() => setOpen('goods')}>{t('daywork.goods')}</Button>
       </div>
       <KeepProblem problem={keep.error} />
-      <Dialog open={open === 'task'} title={t('daywork.what')} onClose={() => setOpen(null)}>
+      <Dialog open={open === 'task'} title={open === 'task' ? t('daywork.what') : ''} onClose={() => setOpen(null)}>
         <div className="stack">
-          {theirs.map((task) => <Button key={task} size="crew" wide onClick={() => keep.mutate({ kind: 'started', task }, { onSuccess: () => setOpen(null) })}>{taskName(task, text)}</Button>)}
+          {open !== 'task' ? null : theirs.map((task) => <Button key={task} size="crew" wide onClick={() => keep.mutate({ kind: 'started', task }, { onSuccess: () => setOpen(null) })}>{taskName(task, text)}</Button>)}
         </div>
       </Dialog>
       <Dialog open={open === 'goods'} title={t('daywork.goods')} onClose={() => setOpen(null)}>
-        {open === 'goods' ? <GoodsForm jobId={jobId} onDone={() => setOpen(null)} /> : null}
+        {open === 'goods' ? <Suspense fallback={<Loading what={t('ui.part')} />}><GoodsForm jobId={jobId} onDone={() => setOpen(null)} /></Suspense> : null}
       </Dialog>
     </div>
   );

@@ -1,0 +1,48 @@
+import { expect, test } from '@playwright/test';
+import type { Checklist, Job } from '@yardfall/contracts';
+import { ListWorker } from './support/crew.ts';
+import { dialogOf } from './support/crewDay.ts';
+import { api, signIn } from './support/people.ts';
+
+test("the crew's home draws the job's own design as it stands, and says who is there; to stop and the clock are one tap away", async ({ browser }) => {
+  test.setTimeout(240_000);
+  const crew = await signIn(browser, 'crew');
+  const { page, complaints } = crew;
+  const { body: jobs } = await api<{ readonly items: readonly Job[] }>(crew, 'GET', '/jobs?open=true&limit=100');
+  await page.goto('/');
+  const home = page.locator('.this-job');
+  await expect(home.locator('.next-item button')).toBeVisible();
+  const title = await home.locator('.this-job-name').textContent();
+  const job = jobs.items.find((one) => one.title === title);
+  if (job === undefined) throw new Error(`the home shows ${String(title)}, which is no job`);
+
+  await test.step('each part is drawn in the state of its steps', async () => {
+    const drawing = home.locator('.home-drawing svg');
+    await expect(drawing).toBeVisible({ timeout: 30_000 });
+    await expect(drawing.locator('[data-part="P1"]').first()).toHaveAttribute('data-state', 'notYet');
+    await expect(drawing.locator('[data-state="built"]')).toHaveCount(0);
+    const worker = await ListWorker.of(crew, job.id);
+    expect(await worker.prove(({ part, template }) => part === 'P1' || template === 'A2' || template.startsWith('B') || template === 'C3')).toEqual([]);
+    await page.reload();
+    await expect(drawing.locator('[data-part="P1"]').first()).toHaveAttribute('data-state', 'built', { timeout: 30_000 });
+    const { body } = await api<Checklist>(crew, 'GET', `/jobs/${job.id}/checklist`);
+    await expect(home.locator('.home-parts')).toContainText(`Built: ${body.items.find(({ part }) => part === 'P1')?.partName ?? ''}`);
+  });
+
+  await test.step('who is on the job, who is at the house, the gate and the way', async () => {
+    await expect(home.getByText('On this job: Rosa Delgado')).toBeVisible();
+    await expect(home.getByText(`At the house: ${job.customerName}`)).toBeVisible();
+    await expect(home.getByText(/^Gate code \d+/)).toBeVisible();
+    await expect(home.getByRole('link', { name: 'Show it on a map' })).toHaveAttribute('href', /^geo:/);
+  });
+
+  await test.step('the clock runs from here, and stop-work opens here', async () => {
+    await home.getByRole('button', { name: 'Start the clock' }).click();
+    await dialogOf(page).getByRole('button').last().click();
+    await expect(home.getByText(/since/)).toBeVisible();
+    await home.getByRole('button', { name: 'Stop the clock' }).click();
+    await home.getByRole('button', { name: 'Stop work and say what we found' }).click();
+    await expect(dialogOf(page).getByRole('button', { name: 'A pipe in the way' })).toBeVisible();
+  });
+  expect(complaints).toEqual([]);
+});
