@@ -5,6 +5,7 @@ import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
 import { Page } from '../../components/Page.tsx';
 import { NextItem } from '../../features/checklists/index.ts';
+import { LineHit, StopButton } from '../../features/found/stop.ts';
 import { HeldBy, OnTheTable, OnThisJob } from '../../features/jobs/index.ts';
 import { useRest } from '../../hooks/useRest.ts';
 import { useMe } from '../../hooks/useMe.ts';
@@ -14,8 +15,7 @@ import { Fetched } from './JobPart.tsx';
 
 /** Not on the way to the next step: the drawing brings its own code and the design, and is drawn when the phone has a moment. */
 const HomeDrawing = lazy(() => import('../sections/HomeDrawing.tsx').then((one) => ({ default: one.HomeDrawing })));
-const HomeStops = lazy(() => import('../sections/HomeTools.tsx').then((one) => ({ default: one.HomeStops })));
-const HomeClock = lazy(() => import('../sections/HomeTools.tsx').then((one) => ({ default: one.HomeClock })));
+const HomeClock = lazy(() => import('../sections/HomeClock.tsx').then((one) => ({ default: one.HomeClock })));
 
 /** One home with the parts that apply: in a small firm the owner also estimates and digs. */
 export function HomePage() {
@@ -46,7 +46,7 @@ function CrewHome({ jobs: items, memberId }: { readonly jobs: readonly JobRow[];
   return (
     <OnThisJob jobs={items} memberId={memberId} next={({ id }) => <NextItem jobId={id} onShown={() => setShown(true)} />}
       section={(job) => (job.buildRevisionId === null ? null : <div className="home-drawing">{rested ? <Fetched><HomeDrawing job={job} /></Fetched> : null}</div>)}
-      stops={({ id }) => <div className="home-stops">{shown ? <Fetched><HomeStops jobId={id} /></Fetched> : null}</div>}
-      clock={({ id }) => (shown ? <Fetched><HomeClock jobId={id} /></Fetched> : null)} />
+      stops={({ id }) => <><StopButton jobId={id} /><LineHit /></>}
+      clock={({ id }) => <div className="home-clock">{rested ? <Fetched><HomeClock jobId={id} /></Fetched> : null}</div>} />
   );
 }

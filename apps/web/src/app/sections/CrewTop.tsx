@@ -1,7 +1,7 @@
 import type { Job } from '@yardfall/contracts';
 import { NextItem } from '../../features/checklists/index.ts';
 import { CrewClock } from '../../features/daywork/index.ts';
-import { LineHit, StopButton } from '../../features/found/index.ts';
+import { LineHit, StopButton } from '../../features/found/stop.ts';
 import './CrewTop.css';
 
 const inTheGround: readonly Job['stage'][] = ['released', 'installing', 'proving'];
