@@ -1,6 +1,7 @@
 import type { Job } from '@yardfall/contracts';
 import { LocateDates } from '../features/jobs/index.ts';
 import { useText } from '../lib/reader.tsx';
+import { wallClockIn } from '../lib/zoneTime.ts';
 import type { JobHeading } from './jobSections.tsx';
 
 /** What a part of the record waits for is what its hold says. */
@@ -12,6 +13,7 @@ export function PartStanding({ id, job }: { readonly id: JobHeading; readonly jo
   const hold = job.holds.find(({ waitsFor }) => waitsFor === holdsOf[id]);
   if (hold) return say(hold.code, hold.params, { timeZone: job.timeZone });
   const handedOver = job.history.findLast(({ stage }) => stage === 'handedOver');
+  const dayOf = (at: string) => q('date', wallClockIn(job.timeZone, new Date(at)).slice(0, 10));
   switch (id) {
     case 'site':
       return job.address;
@@ -20,12 +22,12 @@ export function PartStanding({ id, job }: { readonly id: JobHeading; readonly jo
     case 'permits':
       return t('jobs.standing.noPermitMissing');
     case 'design':
-      return job.releasedAt === null ? null : t('jobs.standing.released', { day: q('date', job.releasedAt, { timeZone: job.timeZone }) });
+      return job.releasedAt === null ? null : t('jobs.standing.released', { day: dayOf(job.releasedAt) });
     case 'proof':
     case 'work':
       return t('jobs.standing.stage', { stage: `jobs.stage.${job.stage}` });
     case 'handover':
-      return handedOver ? t('jobs.standing.handedOver', { day: q('date', handedOver.at, { timeZone: job.timeZone }) }) : t('jobs.standing.notHandedOver');
+      return handedOver ? t('jobs.standing.handedOver', { day: dayOf(handedOver.at) }) : t('jobs.standing.notHandedOver');
     default:
       return null;
   }
