@@ -62,10 +62,13 @@ describe('the pour', () => {
 
   it('opens with D4, I1 and I2 proven, and not with a photo of two hours ago', async () => {
     await phone.prove('D4:CH1', ['ticked']);
+    // The tick of before the photos does not say that no grate was lifted since.
+    expect(await phone.item('D4:CH1')).toMatchObject({ state: 'started', missing: ['tick'] });
+    await phone.prove('D4:CH1', ['photo']);
     expect(await stateColumn('D4:CH1')).toBe('proven');
     test.clock.forward(7201);
     expect((await begin(ours.owner.agent, 'I3:CH1').expect(409)).body.params).toMatchObject({ holdPoint: 'HP-13', missing: 'D4:CH1' });
-    await phone.prove('D4:CH1', ['ticked']);
+    await phone.prove('D4:CH1');
     const begun = await begin(ours.crew.agent, 'I3:CH1').expect(200);
     expect(begun.body).toMatchObject({ state: 'started', heldBy: [] });
     // Once begun, the concrete may take its time.
@@ -123,10 +126,36 @@ describe('a fact', () => {
   it('outside the limits of its measure fails a proven item, whoever ticked it', async () => {
     const b2 = await phone.item('B2');
     await phone.send([phone.fact(b2, { kind: 'measured', name: 'check2', value: 0.01 })]);
-    expect(await phone.item('B2')).toMatchObject({ state: 'failed', missing: ['outside:check2'] });
+    expect(await phone.item('B2')).toMatchObject({ state: 'failed', missing: ['outside:check2', 'correction'] });
     expect(await stateColumn('B2')).toBe('failed');
-    await phone.send([phone.fact(await phone.item('B2'), { kind: 'measured', name: 'check2', value: 0.001 })]);
-    expect((await phone.item('B2')).state).toBe('proven');
+    expect((await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).holds).toMatchObject([{ waitsFor: 'crew', code: 'jobs.hold.failed', params: { point: 'checklists.holdPoint.2', count: 1 } }]);
+  });
+
+  it('typed well after that does not close it: it is put right, shown again and signed by somebody else', async () => {
+    const say = async (...bodies: Parameters<Phone['fact']>[1][]) => {
+      for (const body of bodies) await phone.send([phone.fact(await phone.item('B2'), body)]);
+      return phone.item('B2');
+    };
+    const signed = (name: string) => ({ kind: 'signed', signer: 'crewLead', name, licence: '', statement: '' }) as const;
+    expect((await say({ kind: 'measured', name: 'check2', value: 0.001 })).state).toBe('failed');
+    await say({ kind: 'corrected', note: 'the tripod had sunk: set up again' });
+    await phone.prove('B2');
+    expect(await say(signed('test CREW'))).toMatchObject({ state: 'started', missing: ['signature:second'] });
+    expect(await say(signed('Lena Ortega'))).toMatchObject({ state: 'proven', missing: [] });
+    expect((await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).holds).toEqual([]);
+  });
+
+  it('mistyped is taken back by the same person within minutes, with a reason that stays on record', async () => {
+    const wrong = phone.fact(await phone.item('B2'), { kind: 'measured', name: 'check1', value: 1 });
+    await phone.send([wrong]);
+    const strike = async (by: Phone, reason: string) => (await by.send([by.fact(await phone.item('B2'), { kind: 'struck', figure: wrong.id, reason })])).facts[0];
+    expect(await strike(phone, 'typo')).toMatchObject({ verdict: 'refused', reason: 'saysNothing' });
+    await strike(owner, 'It must have been a slip');
+    expect((await phone.item('B2')).state).toBe('failed');
+    await strike(phone, 'One foot typed in place of nought');
+    const after = await phone.item('B2');
+    expect(after.state).toBe('proven');
+    expect(after.facts.map(({ fact }) => fact)).toEqual(expect.arrayContaining([wrong, expect.objectContaining({ kind: 'struck', reason: 'One foot typed in place of nought' })]));
   });
 
   it('of two phones that did not know of each other is disputed until one looks', async () => {

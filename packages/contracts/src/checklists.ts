@@ -41,6 +41,10 @@ export const FieldFact = z
       ...factBase, kind: z.literal('signed'), signer: Signer, name: text(120, 1), licence: text(60), statement: text(500), drawn: z.string().min(1).max(6000).regex(/^[ML0-9 ]+$/).optional(),
     }),
     z.strictObject({ ...factBase, kind: z.literal('document'), reference: text(200, 1), validOn: CalendarDate.nullable() }),
+    /** The figure of that fact was mistyped: it counts no more and stays on record with the reason. */
+    z.strictObject({ ...factBase, kind: z.literal('struck'), figure: Id, reason: text(500, 3) }),
+    /** The taped grate was lifted again: photos and tick of before show nothing of it any more. */
+    z.strictObject({ ...factBase, kind: z.literal('lifted') }),
     z.strictObject({ ...factBase, kind: z.literal('notApplicable'), reason: text(500, 3) }),
     z.strictObject({ ...factBase, kind: z.literal('failed'), reason: text(500, 3) }),
     z.strictObject({ ...factBase, kind: z.literal('corrected'), note: text(500, 3) }),
@@ -67,6 +71,8 @@ export type ItemState = z.infer<typeof ItemState>;
 export const Requirement = z
   .object({
     template: z.string(),
+    /** By which rules the list was built; absent for those of the first. */
+    rules: z.number().int().optional(),
     part: z.string().nullable(),
     evidence: z.array(EvidenceKind),
     signers: z.array(Signer),

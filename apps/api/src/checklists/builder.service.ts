@@ -11,6 +11,7 @@ import { readSettings } from '../company/company.rules.ts';
 import type { ChecklistItem } from '../generated/prisma/client.ts';
 import { holdForMarks } from '../locates/tickets.ts';
 import { buildRevisionOf } from './build.ts';
+import { holdForFailed } from './failedHold.ts';
 import { loadChecklist } from './live.ts';
 
 /** Makes the items of a job from its build revision: what is proven under the same requirement stays proven, the rest opens again with the reason. */
@@ -46,6 +47,7 @@ export class ChecklistBuilderService extends ChecklistBuilder {
   /** The states under the new requirements; an item that had come further than "open" says why it is open again. */
   private async refold(tx: Tx, actor: Actor, jobId: string, before: ReadonlyMap<string, ChecklistItem>): Promise<number> {
     const live = await loadChecklist(tx, actor, jobId);
+    await holdForFailed(tx, actor, live, new Set(live.items.keys()));
     let reopened = 0;
     for (const item of live.items.values()) {
       const { state } = live.fold(item);

@@ -13,6 +13,7 @@ import { buildRevisionOf } from './build.ts';
 import { presentChecklist } from './checklists.presenter.ts';
 import { factColumns, factParts, presentFact } from './facts.presenter.ts';
 import { circumstancesOf } from './circumstances.ts';
+import { holdForFailed } from './failedHold.ts';
 import { judge } from './judge.rules.ts';
 import { replay } from './replay.rules.ts';
 import { type LiveChecklist, loadChecklist } from './live.ts';
@@ -101,6 +102,7 @@ export class FactsService {
 
   /** The column `state` follows the fold, for lists. */
   async project(tx: Tx, actor: Actor, live: LiveChecklist, keys: ReadonlySet<string>): Promise<void> {
+    await holdForFailed(tx, actor, live, keys);
     for (const key of keys) {
       const item = live.items.get(key);
       if (item === undefined) continue;

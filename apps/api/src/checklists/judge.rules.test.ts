@@ -52,6 +52,16 @@ describe('a stored fact', () => {
     const signed = (signer: 'homeowner' | 'inspector'): FieldFact => ({ ...base, kind: 'signed', signer, name: 'A', licence: '', statement: '' });
     expect([outcome(signed('homeowner')), outcome(signed('inspector'))]).toEqual(['kept', 'refused wrongSigner']);
   });
+  it('that signs a second look may be of crew lead or owner, whoever else signs the step', () => {
+    const signed = (signer: 'owner' | 'inspector'): FieldFact => ({ ...base, kind: 'signed', signer, name: 'A', licence: '', statement: '' });
+    expect([outcome(signed('owner'), asking({ signers: ['electrician'] })), outcome(signed('inspector'), asking({ signers: ['electrician'] }))]).toEqual(['kept', 'refused wrongSigner']);
+  });
+  it('that takes a figure back says why; a grate is lifted only where one is taped', () => {
+    const struck = (reason: string): FieldFact => ({ ...base, kind: 'struck', figure: id, reason });
+    expect([outcome(struck('typo')), outcome(struck('typed four, not two'))]).toEqual(['refused saysNothing', 'kept']);
+    const lifted: FieldFact = { ...base, kind: 'lifted' };
+    expect([outcome(lifted), outcome(lifted, asking({ freshFor: 7200 }))]).toEqual(['refused noSuchMeasure', 'kept']);
+  });
   it('cannot pass a hold point by "not applicable", nor waive it for anybody but the owner', () => {
     const none: FieldFact = { ...base, kind: 'notApplicable', reason: 'none here' };
     expect([outcome(none), outcome(none, asking({}))]).toEqual(['refused evidenceOnly', 'kept']);

@@ -1,4 +1,4 @@
-import { type FieldFact, type Requirement, type Role, shotsRise, type StoredFact } from '@yardfall/contracts';
+import { type FieldFact, type Requirement, type Role, saysWhy, shotsRise, type StoredFact } from '@yardfall/contracts';
 
 export interface Judgement {
   readonly verdict: StoredFact['verdict'];
@@ -50,7 +50,10 @@ function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord, stopped }: Ci
     case 'profile': return judgeProfile(fact, requirement);
     case 'measured': return requirement.measures.some(({ name }) => name === fact.name) ? kept : refused('noSuchMeasure');
     case 'written': return (requirement.texts ?? []).includes(fact.name) ? kept : refused('noSuchText');
-    case 'signed': return requirement.signers.includes(fact.signer) ? kept : refused('wrongSigner');
+    // Crew lead and owner may look again at any step that was put right.
+    case 'signed': return [...requirement.signers, 'crewLead', 'owner'].includes(fact.signer) ? kept : refused('wrongSigner');
+    case 'struck': return saysWhy(fact.reason) ? kept : refused('saysNothing');
+    case 'lifted': return requirement.freshFor === null ? refused('noSuchMeasure') : kept;
     case 'document': return requirement.template !== 'J1' || proofOnRecord ? kept : refused('noSuchProof');
     case 'notApplicable': return holdPoint === null ? kept : refused('evidenceOnly');
     case 'waived': return roles.includes('owner') ? kept : refused('ownerOnly');

@@ -5,6 +5,7 @@ import { holdPointRules } from './guards.ts';
 import { itemTemplates } from './templates.ts';
 import { hasTrait } from './traits.ts';
 import type { ItemGroup, ItemTemplate, Subject } from './types.ts';
+import { rulesVersion } from './version.ts';
 
 /** An item of the checklist of one design document. The key is stable by template and part: `A1`, `D4:CH1`. */
 export interface BuiltItem {
@@ -35,6 +36,7 @@ async function build(template: ItemTemplate, subject: Subject, position: number)
   const about = subject.part?.id ?? subject.cut?.id ?? null;
   const requirement: Requirement = {
     template: template.id,
+    rules: rulesVersion,
     part: about,
     evidence: texts.length > 0 ? [...template.evidence, 'text'] : [...template.evidence],
     signers: [...template.signers],

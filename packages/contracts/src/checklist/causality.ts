@@ -7,7 +7,7 @@ export interface Linked {
 }
 
 /** A fact with its verdict: only kept ones count, but the others still tell what was known when. */
-export type JudgedFact = Pick<StoredFact, 'fact' | 'verdict'> & Partial<Pick<StoredFact, 'clockBehind'>>;
+export type JudgedFact = Pick<StoredFact, 'fact' | 'verdict'> & Partial<Pick<StoredFact, 'clockBehind' | 'by' | 'memberId'>>;
 
 /** For every fact the ids that it follows, directly or through others. Cycles (a broken phone) are walked once. */
 function followed(facts: readonly { readonly fact: Linked }[]): ReadonlyMap<string, ReadonlySet<string>> {

@@ -108,3 +108,79 @@ describe('the age of photos', () => {
     expect(folded.freshUntil).toBe(Date.parse('2026-03-02T11:00:00Z'));
   });
 });
+
+describe('by the present rules a figure outside its limits', () => {
+  const now: Requirement = { ...requirement, rules: 2, evidence: ['tick', 'photo', 'value'], signers: ['crewLead'] };
+  const by = (name: string, ...facts: ReturnType<typeof fact>[]) => facts.map((one) => ({ ...one, by: name, memberId: id(name === 'Rosa Delgado' ? 801 : 802) }));
+  const rosa = by('Rosa Delgado', fact(1, tick), fact(2, photo()), fact(3, recess(0.004)));
+  const good = by('Rosa Delgado', fact(5, recess(0.002), [1, 2, 3]));
+  const corrected = by('Rosa Delgado', fact(6, { kind: 'corrected', note: 'set again' }, [1, 2, 3]));
+  const again = by('Rosa Delgado', fact(7, tick, [6]), fact(8, recess(0.002), [6]), fact(9, { kind: 'photo', photoId: id(502), takenAt: '2026-03-02T11:00:00Z' }, [6]));
+  const signs = (name: string, signer: 'crewLead' | 'homeowner' = 'crewLead') => by('Rosa Delgado', fact(10, { kind: 'signed', signer, name, licence: '', statement: '' }, [6, 7, 8, 9]));
+  const at = (...facts: readonly ReturnType<typeof by>[]) => foldItem(now, facts.flat());
+
+  test('is a failure that a later good figure does not close', () => {
+    expect(at(rosa)).toMatchObject({ state: 'failed', missing: ['outside:recess', 'correction'] });
+    expect(at(rosa, good)).toMatchObject({ state: 'failed', missing: ['outside:recess', 'correction'] });
+  });
+  test('closes with what was changed, a photo taken after it and a signature of somebody else', () => {
+    expect(at(rosa, good, corrected)).toMatchObject({ state: 'started', missing: ['tick', 'photo:1', 'value:recess', 'signature:second'] });
+    expect(at(rosa, corrected, again)).toMatchObject({ state: 'started', missing: ['signature:second'] });
+    expect(at(rosa, corrected, again.slice(0, 2), signs('Cal Ito'))).toMatchObject({ state: 'started', missing: ['photo:1'] });
+    expect(at(rosa, corrected, again, signs('Cal Ito'))).toMatchObject({ state: 'proven', missing: [] });
+  });
+  test.each(['Rosa Delgado', ' rosa  DELGADO', 'R. Delgado', 'Rósa'])('is not looked at again by "%s", who put it right herself', (name) => {
+    expect(at(rosa, corrected, again, signs(name))).toMatchObject({ state: 'started', missing: ['signature:second'] });
+  });
+  test('nor by the customer, nor by who signed it first', () => {
+    expect(at(rosa, corrected, again, signs('Marisol Pruett', 'homeowner')).missing).toEqual(['signature:second']);
+    const first = by('Rosa Delgado', fact(11, { kind: 'signed', signer: 'crewLead', name: 'Cal Ito', licence: '', statement: '' }));
+    const after = by('Rosa Delgado', fact(6, { kind: 'corrected', note: 'set again' }, [1, 2, 3, 11]));
+    expect(at(rosa, first, after, again, signs('Cal Ito')).missing).toEqual(['signature:second']);
+    expect(at(rosa, first, after, again, signs('Uma Frey')).state).toBe('proven');
+  });
+  test('that comes again after the correction is a failure anew', () => {
+    const worse = by('Rosa Delgado', fact(12, recess(0.005), [6, 7, 8, 9, 10]));
+    expect(at(rosa, corrected, again, signs('Cal Ito'), worse)).toMatchObject({ state: 'failed', missing: ['outside:recess', 'correction'] });
+  });
+
+  const slip = (n: number, deviceTime: string, who = 'Rosa Delgado') => by(who, { ...fact(n, { kind: 'struck', figure: id(3), reason: 'typed four, not two' }, [3]) }).map((one) => ({ ...one, fact: { ...one.fact, deviceTime } }));
+  test('is taken back as mistyped by whoever typed it, within minutes; the good one then proves', () => {
+    expect(at(rosa, slip(4, '2026-03-02T10:05:00Z'))).toMatchObject({ state: 'started', missing: ['value:recess'] });
+    expect(at(rosa, slip(4, '2026-03-02T10:05:00Z'), good)).toMatchObject({ state: 'proven' });
+  });
+  test.each([['later than that', slip(4, '2026-03-02T10:10:04Z')], ['by somebody else', slip(4, '2026-03-02T10:05:00Z', 'Cal Ito')], ['before it was typed', slip(4, '2026-03-02T09:59:00Z')]])('is not taken back %s', (_when, late) => {
+    expect(at(rosa, late, good)).toMatchObject({ state: 'failed', missing: ['outside:recess', 'correction'] });
+  });
+  test('of two phones that did not know of each other is a dispute, and the correction ends it', () => {
+    const other = by('Cal Ito', fact(5, recess(0.002)));
+    expect(at(rosa, other)).toMatchObject({ state: 'disputed' });
+    expect(at(rosa, other, by('Cal Ito', fact(12, recess(0.002), [1, 2, 3, 5])))).toMatchObject({ state: 'failed' });
+  });
+  test('leaves a list of earlier rules as it was judged then', () => {
+    expect(foldItem({ ...now, rules: undefined }, [...rosa, ...good])).toMatchObject({ state: 'proven' });
+  });
+});
+
+describe('by the present rules the tick of a photo that grows old', () => {
+  const tape: Requirement = { ...requirement, rules: 2, template: 'D4', evidence: ['photo', 'tick'], signers: ['crewLead'], minPhotos: 2, measures: [], freshFor: 7200 };
+  const taken = (n: number, takenAt: string, seen: readonly number[] = []) => fact(n, { kind: 'photo', photoId: id(500 + n), takenAt }, seen);
+  const ticked = (n: number, deviceTime: string, seen: readonly number[] = []) => { const one = fact(n, tick, seen); return { ...one, fact: { ...one.fact, deviceTime } }; };
+  const both = [taken(1, '2026-03-02T10:00:00Z'), taken(2, '2026-03-02T10:01:00Z')];
+  test('is given after the photos: it says that no grate was lifted since', () => {
+    expect(foldItem(tape, [...both, ticked(3, '2026-03-02T09:00:00Z')])).toMatchObject({ state: 'started', missing: ['tick'] });
+    expect(foldItem(tape, [...both, ticked(3, '2026-03-02T10:02:00Z')])).toMatchObject({ state: 'proven', freshUntil: Date.parse('2026-03-02T12:00:00Z') });
+  });
+  test('stands for no photo that came after it', () => {
+    const newer = [taken(4, '2026-03-02T11:30:00Z', [3]), taken(5, '2026-03-02T11:31:00Z', [3])];
+    expect(foldItem(tape, [...both, ticked(3, '2026-03-02T10:02:00Z'), ...newer]).freshUntil).toBe(Date.parse('2026-03-02T12:00:00Z'));
+    expect(foldItem(tape, [...both, ticked(3, '2026-03-02T10:02:00Z'), ...newer, ticked(6, '2026-03-02T11:32:00Z', [3, 4, 5])]).freshUntil).toBe(Date.parse('2026-03-02T13:30:00Z'));
+  });
+  test('falls with the photos when the grate is lifted again', () => {
+    const lifted = { ...fact(4, { kind: 'lifted' }, [1, 2, 3]) };
+    const proven = [...both, ticked(3, '2026-03-02T10:02:00Z'), { ...lifted, fact: { ...lifted.fact, deviceTime: '2026-03-02T10:30:00Z' } }];
+    expect(foldItem(tape, proven)).toMatchObject({ state: 'open', missing: ['tick', 'photo:2'] });
+    expect(foldItem(tape, [...proven, taken(5, '2026-03-02T10:40:00Z', [4]), taken(6, '2026-03-02T10:29:00Z', [4]), ticked(7, '2026-03-02T10:41:00Z', [4])]).missing).toEqual(['photo:1', 'tick']);
+    expect(foldItem(tape, [...proven, taken(5, '2026-03-02T10:40:00Z', [4]), taken(6, '2026-03-02T10:40:00Z', [4]), ticked(7, '2026-03-02T10:41:00Z', [4])])).toMatchObject({ state: 'proven' });
+  });
+});

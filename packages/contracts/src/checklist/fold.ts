@@ -1,6 +1,8 @@
 import type { FieldFact, ItemState, Requirement } from '../checklists.ts';
 import { causality, heads, type Follows, type JudgedFact } from './causality.ts';
 import { ofKind, shown, type FactOf } from './evidence.ts';
+import { isSeenAgain, mistyped, uncorrected } from './failures.ts';
+import { rulesOf } from './version.ts';
 
 export interface FoldedItem {
   readonly state: ItemState;
@@ -17,20 +19,35 @@ type Decision = FactOf<'failed' | 'corrected' | 'notApplicable' | 'waived'>;
  */
 export function foldItem(requirement: Requirement, facts: readonly JudgedFact[]): FoldedItem {
   const follows = causality(facts);
-  const kept = distinct(facts.filter(({ verdict }) => verdict === 'kept').map(({ fact }) => fact));
+  const slips = mistyped(facts.filter(({ verdict }) => verdict === 'kept'));
+  const judged = distinct(facts.filter(({ fact, verdict }) => verdict === 'kept' && !slips.has(fact.id)));
+  const kept = judged.map(({ fact }) => fact);
   const decisions = heads(kept.filter(isDecision), follows);
   const behind = clocks(facts);
   const evidence = countedEvidence(kept, decisions, follows, behind);
-  const freshUntil = freshLimit(requirement, evidence, behind);
+  const freshUntil = freshLimit(requirement, ofTheTick(requirement, evidence, follows, behind), behind);
   if (disagree(kept, decisions, follows)) return { state: 'disputed', missing: ['choice'], freshUntil };
-  return { ...settle(requirement, evidence, decisions[0]?.kind ?? null, follows), freshUntil };
+  return { ...settle({ requirement, judged, kept, evidence, follows, behind }, decisions), freshUntil };
 }
 
-function settle(requirement: Requirement, evidence: readonly FieldFact[], decided: Decision['kind'] | null, follows: Follows): Omit<FoldedItem, 'freshUntil'> {
+interface Told {
+  readonly requirement: Requirement;
+  readonly judged: readonly JudgedFact[];
+  readonly kept: readonly FieldFact[];
+  readonly evidence: readonly FieldFact[];
+  readonly follows: Follows;
+  readonly behind: Behind;
+}
+
+function settle(told: Told, decisions: readonly Decision[]): Omit<FoldedItem, 'freshUntil'> {
+  const { requirement, kept, evidence, follows } = told;
+  const decided = decisions[0]?.kind ?? null;
   if (decided === 'failed') return { state: 'failed', missing: ['correction'] };
   if (decided === 'notApplicable') return { state: 'notApplicable', missing: [] };
   const { missing, outside, disagrees } = shown(requirement, evidence, follows);
-  const again = decided === 'corrected' ? missingAfterCorrection(evidence) : [];
+  const found = rulesOf(requirement) < 2 || decided === 'waived' ? [] : uncorrected(requirement, kept, follows);
+  if (found.length > 0 && !disagrees) return { state: 'failed', missing: [...found.map((name) => `outside:${name}`), 'correction'] };
+  const again = [...(decided === 'corrected' ? missingAfterCorrection(told, decisions) : []), ...missingAfterPhotos(told)];
   const lack = [...missing, ...again.filter((what) => !missing.includes(what))];
   if (lack.length === 0) return { state: 'proven', missing: [] };
   if (decided === 'waived') return { state: 'waived', missing: [] };
@@ -39,20 +56,36 @@ function settle(requirement: Requirement, evidence: readonly FieldFact[], decide
   return { state: evidence.length > 0 || decided !== null ? 'started' : 'open', missing: lack };
 }
 
-/** What was put right is shown again, with a photo and a second signature. */
-function missingAfterCorrection(evidence: readonly FieldFact[]): readonly string[] {
-  return [
-    ...(ofKind(evidence, 'photo').length === 0 ? ['photo:1'] : []),
-    ...(ofKind(evidence, 'signed').length === 0 ? ['signature:second'] : []),
-  ];
+/** What was put right is shown again, with a photo where the step asks for one, and looked at by somebody else, who signs. */
+function missingAfterCorrection({ requirement, judged, evidence, follows }: Told, decisions: readonly Decision[]): readonly string[] {
+  if (rulesOf(requirement) < 2) return [...(ofKind(evidence, 'photo').length === 0 ? ['photo:1'] : []), ...(ofKind(evidence, 'signed').length === 0 ? ['signature:second'] : [])];
+  return isSeenAgain(judged, evidence, ofKind(decisions, 'corrected'), follows) ? [] : ['signature:second'];
+}
+
+/** The tick of a photo that grows old says that nothing was touched since: it is given after the photos. */
+function missingAfterPhotos({ requirement, evidence, follows, behind }: Told): readonly string[] {
+  if (requirement.freshFor === null || rulesOf(requirement) < 2) return [];
+  const covered = new Set(ofKind(ofTheTick(requirement, evidence, follows, behind), 'photo').map(({ photoId }) => photoId));
+  return covered.size < requirement.minPhotos && ofKind(evidence, 'ticked').length > 0 ? ['tick'] : [];
+}
+
+/** Without the photos that no tick was given after, for a step whose photos grow old. */
+function ofTheTick({ freshFor, rules }: Requirement, evidence: readonly FieldFact[], follows: Follows, behind: Behind): readonly FieldFact[] {
+  if (freshFor === null || rulesOf({ rules }) < 2) return evidence;
+  const at = ({ id }: FieldFact, time: string) => instant(time) + (behind.get(id) ?? 0);
+  const ticks = ofKind(evidence, 'ticked');
+  return evidence.filter((fact) => fact.kind !== 'photo' || ticks.some((tick) => follows(tick, fact) || (!follows(fact, tick) && at(fact, fact.takenAt) <= at(tick, tick.deviceTime))));
 }
 
 /** After a correction only what was recorded in its knowledge counts, and only photos taken after it. */
 function countedEvidence(kept: readonly FieldFact[], decisions: readonly Decision[], follows: Follows, behind: Behind): readonly FieldFact[] {
   const corrections = decisions.filter(({ kind }) => kind === 'corrected');
   const at = ({ id }: FieldFact, time: string) => instant(time) + (behind.get(id) ?? 0);
+  const lifts = ofKind(kept, 'lifted');
+  const isBefore = (fact: FieldFact, lift: FieldFact) =>
+    follows(lift, fact) || (fact.kind === 'photo' ? at(fact, fact.takenAt) < at(lift, lift.deviceTime) : !follows(fact, lift) && at(fact, fact.deviceTime) < at(lift, lift.deviceTime));
   return kept.filter((fact) => {
-    if (isDecision(fact)) return false;
+    if (isDecision(fact) || fact.kind === 'struck' || fact.kind === 'lifted' || lifts.some((lift) => isBefore(fact, lift))) return false;
     return corrections.every((correction) => follows(fact, correction) && !(fact.kind === 'photo' && at(fact, fact.takenAt) < at(correction, correction.deviceTime)));
   });
 }
@@ -85,8 +118,8 @@ function isDecision(fact: FieldFact): fact is Decision {
   return fact.kind === 'failed' || fact.kind === 'corrected' || fact.kind === 'notApplicable' || fact.kind === 'waived';
 }
 
-function distinct(facts: readonly FieldFact[]): readonly FieldFact[] {
-  return [...new Map(facts.map((fact) => [fact.id, fact])).values()];
+function distinct(facts: readonly JudgedFact[]): readonly JudgedFact[] {
+  return [...new Map(facts.map((one) => [one.fact.id, one])).values()];
 }
 
 function instant(text: string): number {

@@ -23,7 +23,7 @@ export const groupD = [
     ]),
   }),
   item({ id: 'D3', applies: ['channel'], per: { kinds: ['channel'] }, photos: 1 }),
-  item({ id: 'D4', applies: ['channel', 'concrete'], per: { kinds: ['channel'] }, holdPoint: 'HP-13', photos: 2, freshFor: 2 * hour, params: { fresh: 2 * hour } }),
+  item({ id: 'D4', applies: ['channel', 'concrete'], per: { kinds: ['channel'] }, holdPoint: 'HP-13', evidence: ['photo', 'tick'], photos: 2, freshFor: 2 * hour, params: { fresh: 2 * hour } }),
   item({
     id: 'D6', applies: ['areaDrain'], per: { kinds: ['catchBasin'] }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter, sump: 6 * inch },
     measures: of('catchBasin', (inlet) => [within('rimLevel', 'level', inlet.grateLevel, quarter), atLeast('sumpDepth', 'height', 6 * inch, Math.max(inlet.sumpDepth, 6 * inch))]),

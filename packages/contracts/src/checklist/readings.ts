@@ -44,7 +44,8 @@ export function shotsRise({ shots }: Pick<Profile, 'shots'>): boolean {
   return shots.every(({ at }, i) => i === 0 || at > (shots[i - 1]?.at ?? at));
 }
 
-function readingsOf(facts: readonly FieldFact[], name: string, line: LaidLine | null): Reading[] {
+/** All readings of a measure, also those that a later one stands in the place of. */
+export function readingsOf(facts: readonly FieldFact[], name: string, line: LaidLine | null): Reading[] {
   return facts.flatMap((fact) => {
     const value = fact.kind === 'measured' && fact.name === name ? fact.value : fact.kind === 'profile' ? profileValue(fact, name, line) : null;
     return value === null ? [] : [{ fact, value }];

@@ -92,6 +92,7 @@ export const words = catalogue({
   'checklists.reason.shotsNotRising': { en: 'Kept, not counted: the distances of the shots do not go on from the upper end', es: 'Guardado, sin contar: las distancias de las lecturas no avanzan desde el extremo alto' },
   'checklists.reason.noSuchMeasure': { en: 'Kept, not counted: this item asks for no such measure', es: 'Guardado, sin contar: este punto no pide esa medida' },
   'checklists.reason.noSuchText': { en: 'Kept, not counted: this item asks for no such number', es: 'Guardado, sin contar: este punto no pide ese número' },
+  'checklists.reason.saysNothing': { en: 'Kept, not counted: the reason has to say why', es: 'Guardado, sin contar: el motivo debe decir por qué' },
   'checklists.reason.wrongSigner': { en: 'Kept, not counted: this item is signed by someone else', es: 'Guardado, sin contar: este punto lo firma otra persona' },
   'checklists.reason.officeOnly': { en: 'Kept, not counted: owner or estimator ticks this', es: 'Guardado, sin contar: esto lo marca el dueño o estimador' },
   'checklists.reason.ownerOnly': { en: 'Kept, not counted: only the owner waives', es: 'Guardado, sin contar: solo el dueño dispensa' },

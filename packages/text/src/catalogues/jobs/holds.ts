@@ -2,6 +2,7 @@ import { catalogue } from '../../catalogue.ts';
 
 /** What holds a job, and why a release to dig is held. */
 export const jobHolds = catalogue({
+  'jobs.hold.failed': { en: 'Failed or in dispute: “{point:term}”{count:plural|| and # in all}', es: 'Falló o hay desacuerdo: “{point:term}”{count:plural|| y son #}' },
   'jobs.hold.visit': { en: 'Visit to arrange', es: 'Falta acordar la visita' },
   'jobs.hold.visitSoon': { en: 'Water came into the house: visit by {by:date}', es: 'Entró agua en la casa: visita antes del {by:date}' },
   'jobs.hold.leakTest': { en: 'Water on dry days: test for a leak before anything else', es: 'Agua en días secos: primero buscar una fuga' },

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { useMe } from '../../../hooks/useMe.ts';
 import { useMinute } from '../../../hooks/useMinute.ts';
 import { useOutbox, useOutboxRead } from '../../../hooks/useOutbox.ts';
 import { useChecklist } from './checklists.ts';
@@ -18,11 +19,12 @@ export function useChecklistView(jobId: string, released = true): ChecklistNow {
   const isRead = useOutboxRead();
   const now = useMinute();
   const found = useOpenStops(jobId, released);
+  const { me } = useMe();
   const view = useMemo(() => {
     // Without what waits on this phone a step would seem open that is done.
     if (!data || !isRead) return null;
     const facts = outbox.flatMap((entry) => (entry.kind === 'fact' && entry.jobId === jobId && entry.refused === null ? [entry.fact] : []));
-    return viewOf(data.data, facts, now, found);
-  }, [data, isRead, outbox, jobId, now, found]);
+    return viewOf(data.data, facts, now, found, me === null ? {} : { by: me.name, memberId: me.id });
+  }, [data, isRead, outbox, jobId, now, found, me]);
   return { view, pending: isPending || !isRead, problem: error, again: () => void refetch() };
 }

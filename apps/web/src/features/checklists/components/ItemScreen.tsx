@@ -15,7 +15,9 @@ import { PrivateLineCaution } from './PrivateLineCaution.tsx';
 import { ItemMark } from './ItemMark.tsx';
 import { NextControl } from './NextControl.tsx';
 import { OtherWays } from './OtherWays.tsx';
+import { Lifted } from './Lifted.tsx';
 import { Record } from './Record.tsx';
+import { Slip } from './Slip.tsx';
 import { StandingWords, stopWords } from './Standing.tsx';
 import { StartWork } from './StartWork.tsx';
 import { WhatGood } from './WhatGood.tsx';
@@ -49,6 +51,8 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
       {held || starts ? <StartWork list={list} view={view} record={record} /> : <Evidence list={list} view={view} record={record} companions={companions} />}
       <KeepProblem problem={record.problem} />
       {view.waiting.length > 0 ? <Saved state="device" /> : last ? <Saved state="office" at={last.serverTime} /> : null}
+      <Slip list={list} view={view} record={record} />
+      <Lifted list={list} view={view} record={record} />
       <OtherWays list={list} view={view} record={record} held={held} />
       <Record view={view} />
       {companions.length > 0 ? <p className="notice-title">{t('checklists.seenTogether')}</p> : null}

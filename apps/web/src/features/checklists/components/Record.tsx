@@ -40,7 +40,7 @@ function factWords(fact: FieldFact, { item }: ItemView, { t, q }: Text): string 
     case 'signed': return t('checklists.fact.signed', { name: fact.name, signer: `checklists.signer.${fact.signer}` });
     case 'written': return t('checklists.fact.written', { what: `checklists.plate.${fact.name}`, value: fact.text });
     case 'document': return t('checklists.documentIs', { reference: fact.reference });
-    case 'failed': case 'notApplicable': case 'waived': return t(`checklists.fact.${fact.kind}`, { reason: fact.reason });
+    case 'failed': case 'struck': case 'notApplicable': case 'waived': return t(`checklists.fact.${fact.kind}`, { reason: fact.reason });
     case 'corrected': return t('checklists.fact.corrected', { reason: fact.note });
     default: return t(`checklists.fact.${fact.kind}`);
   }

@@ -22,11 +22,11 @@ export function fallOfShots(view: ItemView): number | null {
   return up === null || down === null || typeof length !== 'number' || length <= 0 ? null : (up - down) / length;
 }
 
-/** Who signs by name on this phone: the crew and the office sign by their own tick, but anybody may give the second signature after a correction. */
+/** Who signs by name on this phone: the crew and the office sign by their own tick, but whoever looks again after a correction signs. */
 export function signersAsked({ requirement }: { readonly requirement: Requirement }, missing: readonly string[]): readonly Signer[] {
   const asked = requirement.evidence.includes('signature') ? requirement.signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner') : [];
-  const [first] = requirement.signers;
-  return missing.includes('signature:second') && asked.length === 0 && first !== undefined ? [first] : asked;
+  if (!missing.includes('signature:second')) return asked;
+  return [...asked, requirement.signers.includes('crewLead') ? 'crewLead' : 'owner'];
 }
 
 /** Owner or estimator ticks what the owner signs for. */

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { asksPhoto, mayTick, seenOf, signersAsked, type FactBody } from './evidence.ts';
 import { nextOf } from './next.ts';
 import { standingOf } from './standing.ts';
+import { mistypedBy } from './slips.ts';
 import { leftCount, viewOf } from './view.ts';
 
 const uuid = (n: number) => `0195b5a0-0000-7000-8000-${String(n).padStart(12, '0')}`;
@@ -114,5 +115,29 @@ describe('a finding of the crew', () => {
   test('no longer marks what was built before', () => {
     const view = viewOf(pour(), proof(), now, [{ kind: 'other', part: 'P1' }]);
     expect(view.items.map((one) => standingOf(one, null))).toEqual(['proven', 'proven', 'proven', 'stopped']);
+  });
+});
+
+describe('a figure outside its limits, on this phone', () => {
+  const me = { by: 'Rosa Delgado', memberId: uuid(800) };
+  const measured = (): Checklist => ({ ...pour(), items: pour().items.map((one) => ({ ...one, requirement: { ...one.requirement, rules: 2, evidence: ['value' as const], minPhotos: 0, freshFor: null, measures: [{ name: 'edge', quantity: 'height' as const, target: 0.002, min: 0.001, max: 0.003 }] } })) });
+  const edge = (value: number, seen: string[] = []) => fact('I1:P1', { kind: 'measured', name: 'edge', value }, seen);
+  const shown = (...facts: readonly FieldFact[]) => viewOf(measured(), facts, now, [], me).items[1];
+  test('fails without a signal as in the office, and whoever put it right does not sign the second look', () => {
+    const bad = edge(0.01);
+    expect(shown(bad, edge(0.002, [bad.id]))).toMatchObject({ state: 'failed', missing: ['outside:edge', 'correction'] });
+    const corrected = fact('I1:P1', { kind: 'corrected', note: 'ground down' }, [bad.id]);
+    const good = edge(0.002, [corrected.id]);
+    const signed = (name: string) => fact('I1:P1', { kind: 'signed', signer: 'crewLead', name, licence: '', statement: '' }, [corrected.id]);
+    expect(shown(bad, corrected, good, signed('Rosa Delgado'))?.missing).toEqual(['signature:second']);
+    expect(shown(bad, corrected, good, signed('Cal Ito'))?.state).toBe('proven');
+  });
+  test('may be taken back by whoever typed it, for some minutes', () => {
+    const bad = edge(0.01);
+    const view = shown(bad);
+    if (view === undefined) throw new Error('no step');
+    expect([mistypedBy(view, me.memberId, now + 600_000), mistypedBy(view, me.memberId, now + 660_000)]).toEqual([bad.id, null]);
+    const struck = shown(bad, fact('I1:P1', { kind: 'struck', figure: bad.id, reason: 'ten typed for one' }, [bad.id]));
+    expect([struck?.state, struck && mistypedBy(struck, me.memberId, now)]).toEqual(['open', null]);
   });
 });

@@ -26,11 +26,14 @@ export interface ChecklistView {
   readonly holdPoints: Checklist['holdPoints'];
 }
 
+/** Who records on this phone. */
+export type Recorder = Pick<JudgedFact, 'by' | 'memberId'>;
+
 /** The checklist as the office knows it, with what this phone recorded since: the same fold runs on both sides, and both look at the clock. */
-export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number, found: readonly Stop[] = []): ChecklistView {
+export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number, found: readonly Stop[] = [], me: Recorder = {}): ChecklistView {
   // A phone alone never turns "do not dig" into "may dig": it goes by the spans that the office gave it.
   const moment: Moment = { at: now, mayDig: mayDigAt(spansOf(checklist), now) };
-  const folded = checklist.items.map((item) => fold(item, waiting));
+  const folded = checklist.items.map((item) => fold(item, waiting, me));
   const states = folded.map(({ inState }) => inState);
   const points = holdPointsNow(states, moment);
   // Work that has begun does not care any more how old a photo has grown.
@@ -62,21 +65,21 @@ interface Folded {
 /** The last fold of each item with the ids that waited then: a press changes one item, and the phone need not fold them all. */
 const lastFolds = new WeakMap<ChecklistItem, { readonly waited: string; readonly folded: Folded }>();
 
-function fold(item: ChecklistItem, waiting: readonly FieldFact[]): Folded {
+function fold(item: ChecklistItem, waiting: readonly FieldFact[], me: Recorder): Folded {
   const own = waiting.filter((fact) => fact.itemKey === item.key && fact.requirementHash === item.requirementHash);
   const waited = own.map(({ id }) => id).join(' ');
   const last = lastFolds.get(item);
   if (last?.waited === waited) return last.folded;
-  const folded = foldAnew(item, own);
+  const folded = foldAnew(item, own, me);
   lastFolds.set(item, { waited, folded });
   return folded;
 }
 
-function foldAnew(item: ChecklistItem, own: readonly FieldFact[]): Folded {
+function foldAnew(item: ChecklistItem, own: readonly FieldFact[], me: Recorder): Folded {
   const known = new Set(item.facts.map(({ fact }) => fact.id));
   const pending = own.filter(({ id }) => !known.has(id));
   // What was recorded for an earlier design of the step stays on record and shows nothing of this one.
-  const judged: JudgedFact[] = [...item.facts.filter(({ fact }) => fact.requirementHash === item.requirementHash), ...pending.map((fact) => ({ fact, verdict: 'kept' as const }))];
+  const judged: JudgedFact[] = [...item.facts.filter(({ fact }) => fact.requirementHash === item.requirementHash), ...pending.map((fact) => ({ fact, verdict: 'kept' as const, ...me }))];
   const { state, missing, freshUntil } = foldItem(item.requirement, judged);
   const facts = judged.filter(({ verdict }) => verdict === 'kept').map(({ fact }) => fact);
   return { item, pending, facts, missing, inState: { key: item.key, template: item.template, part: item.part, state, freshUntil }, begun: facts.some(({ kind }) => kind === 'begun') };
