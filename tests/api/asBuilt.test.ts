@@ -67,10 +67,14 @@ describe('the design as it is built', () => {
     expect((await read()).documentSha256).toBe(before.documentSha256);
   });
 
-  it('laid again and shot again it is as designed, and the step is good', async () => {
+  it('laid again and shot again it is as designed, and the step waits for what was changed and a second look', async () => {
     const key = `E1:${pipe.id}`;
     await phone.send([phone.fact(await phone.item(key), { kind: 'profile', shots: shots([0, 0], [0.3, 0], [0.6, 0], [1, 0]) })]);
-    expect((await phone.item(key)).missing).not.toContain('outside:slope');
+    expect((await phone.item(key)).state).toBe('failed');
+    for (const { designed, built } of (await read()).freeboards) expect(built).toBeCloseTo(designed, 6);
+    await phone.send([phone.fact(await phone.item(key), { kind: 'corrected', note: 'third joint let down a quarter' })]);
+    await phone.send([phone.fact(await phone.item(key), { kind: 'profile', shots: shots([0, 0], [0.3, 0], [0.6, 0], [1, 0]) })]);
+    expect(await phone.item(key)).toMatchObject({ state: 'started', missing: ['tick', 'photo:1', 'signature:second'] });
     for (const { designed, built } of (await read()).freeboards) expect(built).toBeCloseTo(designed, 6);
   });
 

@@ -49,7 +49,7 @@ describe('the pour', () => {
   it('is refused while D4 lacks its photo, by begin and by facts, for crew, estimator and owner alike', async () => {
     for (const itemKey of ['A2', 'B2', 'D2:CH1', 'I1:CH1', 'I2:CH1']) await phone.prove(itemKey);
     await phone.prove('D4:CH1', ['photo']);
-    expect(await phone.item('D4:CH1')).toMatchObject({ state: 'started', missing: ['photo:2'] });
+    expect(await phone.item('D4:CH1')).toMatchObject({ state: 'started', missing: ['photo:2', 'tick'] });
     for (const [person, own] of [[ours.crew, phone], [ours.estimator, estimator], [ours.owner, owner]] as const) {
       const refused = await begin(person.agent, 'I3:CH1').expect(409);
       expect(refused.body).toMatchObject({ code: 'checklist.held', params: { item: 'I3:CH1', holdPoint: 'HP-13', missing: 'D4:CH1' } });

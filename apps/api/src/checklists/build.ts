@@ -12,6 +12,10 @@ export interface BuildRevision {
 /** The issued revision that is built; a job without one has no checklist, proof or as-built. */
 export async function buildRevisionOf(tx: Tx, actor: Actor, job: { readonly buildRevisionId: string | null }): Promise<BuildRevision> {
   if (job.buildRevisionId === null) throw new DomainError('checklist.notBuildRevision');
-  const row = found(await tx.revision.findUnique({ where: { companyId_id: { companyId: actor.companyId, id: job.buildRevisionId } }, select: { id: true, document: true } }));
+  return revisionOf(tx, actor, job.buildRevisionId);
+}
+
+export async function revisionOf(tx: Tx, actor: Actor, id: string): Promise<BuildRevision> {
+  const row = found(await tx.revision.findUnique({ where: { companyId_id: { companyId: actor.companyId, id } }, select: { id: true, document: true } }));
   return { id: row.id, document: storedDocument(row.document) };
 }

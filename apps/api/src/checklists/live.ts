@@ -89,7 +89,7 @@ export class LiveChecklist {
 
 export async function loadChecklist(tx: Tx, actor: Actor, jobId: string): Promise<LiveChecklist> {
   const where = { companyId: actor.companyId, jobId };
-  const rows = await tx.checklistItem.findMany({ where: { ...where, retiredAt: null }, orderBy: { position: 'asc' } });
+  const rows = await tx.checklistItem.findMany({ where: { ...where, retiredAt: null }, orderBy: [{ position: 'asc' }, { key: 'asc' }] });
   const facts = (await tx.fieldFact.findMany({ where, include: factParts, orderBy: [{ serverTime: 'asc' }, { seq: 'asc' }, { id: 'asc' }] })).map(presentFact);
   const items = new Map(rows.map((row) => [row.key, { row, requirement: requirementOf(row), facts: new Array<StoredFact>() }]));
   for (const fact of facts) items.get(fact.fact.itemKey)?.facts.push(fact);

@@ -7,4 +7,7 @@ import type { Tx } from './database.ts';
  */
 export abstract class ChecklistBuilder {
   abstract rebuildFor(tx: Tx, actor: Actor, jobId: string): Promise<void>;
+
+  /** A ticket or the homeowner says where lines are: those that the design does not draw become steps of their own. */
+  abstract linesChanged(tx: Tx, actor: Actor, jobId: string): Promise<void>;
 }

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { type BodyOf, type privateLines as api, type PrivateLines, privateQuestions, type PrivateState } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
+import { ChecklistBuilder } from '../common/checklistBuilder.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { emit } from '../common/events.ts';
 import { addAnswers, answerKey, latestAnswers } from '../jobs/answers.ts';
@@ -11,9 +12,11 @@ import { dayOf } from '../jobs/propertyDay.ts';
 @Injectable()
 export class PrivateLinesService {
   private readonly database: Database;
+  private readonly checklist: ChecklistBuilder;
 
-  constructor(database: Database) {
+  constructor(database: Database, checklist: ChecklistBuilder) {
     this.database = database;
+    this.checklist = checklist;
   }
 
   read(actor: Actor, jobId: string): Promise<PrivateLines> {
@@ -27,6 +30,7 @@ export class PrivateLinesService {
     return this.database.write(actor, async (tx) => {
       await lockJob(tx, actor, jobId);
       await addAnswers(tx, actor, jobId, 'privateLine', '', lines.map(({ question, ...line }) => ({ kind: question, number: '', expiresOn: null, ...line })));
+      await this.checklist.linesChanged(tx, actor, jobId);
       await audit(tx, actor, 'locate.privateLines', { jobId, id: jobId }, { lines: lines.map(({ question, state }) => `${question}:${state}`).join(','), count: lines.length });
       await emit(tx, actor, 'locates', jobId, null);
       return describe(tx, actor, jobId);

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { type BodyOf, isStop, type LocateTicket, type locates as api, stopsOf } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
+import { ChecklistBuilder } from '../common/checklistBuilder.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { DomainError } from '../common/errors.ts';
 import { newId } from '../common/ids.ts';
@@ -13,9 +14,11 @@ import { requireTicket, ticketChanged } from './tickets.ts';
 @Injectable()
 export class TicketLifeService {
   private readonly database: Database;
+  private readonly checklist: ChecklistBuilder;
 
-  constructor(database: Database) {
+  constructor(database: Database, checklist: ChecklistBuilder) {
     this.database = database;
+    this.checklist = checklist;
   }
 
   answer(actor: Actor, jobId: string, ticketId: string, { utility, answer, code = '', note, photoId = null }: BodyOf<typeof api.answer>): Promise<LocateTicket> {
@@ -24,6 +27,7 @@ export class TicketLifeService {
       await requireTicket(tx, actor, jobId, ticketId, ['open']);
       await requirePhoto(tx, actor, jobId, photoId);
       await tx.locateResponse.create({ data: { id: newId(), companyId: actor.companyId, ticketId, utility, answer, code, note, photoId, recordedById: actor.id, at: actor.request.at } });
+      await this.checklist.linesChanged(tx, actor, jobId);
       return ticketChanged(tx, actor, job, ticketId, 'locate.answered', { answer });
     });
   }

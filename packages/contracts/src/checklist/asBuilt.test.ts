@@ -102,4 +102,10 @@ describe('what has been shot of a design', () => {
     expect(readingOf([second, first], 'onLevel')).toBe(9.2);
     expect(readingOf([], 'onLevel')).toBeNull();
   });
+
+  test('leaves out a figure that was taken back as mistyped', () => {
+    const [wrong, slip] = [fact(1, { kind: 'measured', name: 'onLevel', value: 90 }), fact(2, { kind: 'struck', figure: id(1), reason: 'ninety for nine' }, [1])];
+    expect(builtFrom(document, [{ part: 'B1', facts: [wrong, slip] }]).levels).toEqual([]);
+    expect(builtFrom(document, [{ part: 'B1', facts: [wrong, slip, fact(3, { kind: 'measured', name: 'onLevel', value: 9 }, [1, 2])] }]).levels).toEqual([{ part: 'B1', field: 'onLevel', level: 9 }]);
+  });
 });

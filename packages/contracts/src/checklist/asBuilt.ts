@@ -1,6 +1,7 @@
 import type { BuiltLevel, BuiltPipe, DesignDocument, Part } from '@yardfall/calc';
 import type { FieldFact } from '../checklists.ts';
 import { causality, type Follows } from './causality.ts';
+import { mistyped } from './failures.ts';
 import { type LaidLine, withEnds } from './laidLine.ts';
 import { headReadings, type Reading } from './readings.ts';
 
@@ -29,7 +30,7 @@ export function builtFrom(document: DesignDocument, items: readonly RecordedItem
   const levels: BuiltLevel[] = [];
   const pipes: BuiltPipe[] = [];
   for (const part of document.system.parts) {
-    const facts = items.filter((item) => item.part === part.id).flatMap((item) => item.facts);
+    const facts = withoutSlips(items.filter((item) => item.part === part.id).flatMap((item) => item.facts));
     const follows = causality(facts.map((fact) => ({ fact })));
     for (const [field, measure] of measuresOf(part)) {
       const reading = lastReading(facts, measure, follows);
@@ -44,6 +45,11 @@ export function builtFrom(document: DesignDocument, items: readonly RecordedItem
 /** The shots of a pipe from end to end: what is not shot yet is as designed. */
 export function wholeShots(part: Part, shots: BuiltPipe['shots']): BuiltPipe['shots'] {
   return part.kind === 'pipe' && part.length > 0 ? withEnds({ length: part.length, up: part.invertUp, down: part.invertDown, joints: 0 }, [...shots]) : shots;
+}
+
+function withoutSlips(facts: readonly FieldFact[]): readonly FieldFact[] {
+  const slips = mistyped(facts.map((fact) => ({ fact })));
+  return facts.filter(({ id }) => !slips.has(id));
 }
 
 /** What was last recorded of a measure; null when nothing was. `line` tells where the ends of a pipe are. */

@@ -5,6 +5,9 @@ import { holdPointRules, handoverStep } from './guards.ts';
 import { itemGroups } from './types.ts';
 import { groupText, itemText } from './wordings.ts';
 import { lawn, site } from './sites.test-d.ts';
+import { groundLines } from './lines.ts';
+import { heldBy, type ItemInState } from './holdPoints.ts';
+import { foldItem } from './fold.ts';
 import { itemTemplate, itemTemplates } from './templates.ts';
 
 const tern = await buildChecklist(site('tern-hollow'));
@@ -122,5 +125,56 @@ describe('a lawn drained by gravity', () => {
     expect(items.length).toBeGreaterThanOrEqual(25);
     expect(items.length).toBeLessThanOrEqual(35);
     expect(items.filter(({ template }) => /^(F|H|J1|J2|J5|D2|D4|I1|I2|I3|C1|C2|B5)/.test(template))).toEqual([]);
+  });
+});
+
+describe('concrete that goes back into a cut', () => {
+  /** The lawn with a walk cut over its pipe, or around its inlet; neither has a channel. */
+  const cutAt = (part: string) => { const base = lawn(); return { ...base, construction: { ...base.construction, slabCuts: [{ id: 'X1', name: 'Walk', length: 2, width: 0.4, thickness: 0.1, reinforcement: 'none' as const, part }] } }; };
+  const pipe = lawn().system.parts.find(({ kind }) => kind === 'pipe')?.id ?? '';
+  test.each([[pipe, 'checklists.D4Ends.what'], ['CB1', 'checklists.D4Inlet.what']])('is held at %s by tape, dowels and forms, with no channel on the job', async (part, what) => {
+    const items = await buildChecklist(cutAt(part));
+    expect(items.filter(({ template }) => ['D4', 'I1', 'I2', 'I3'].includes(template)).map((item) => item.key)).toEqual([`D4:${part}`, `I1:${part}`, `I3:${part}`]);
+    expect(says(items, 'D4')).toEqual([what]);
+    const states = (proven: readonly string[]) => items.map(({ key, template, part: at }): ItemInState => ({ key, template, part: at, state: proven.includes(template) ? 'proven' : 'open', freshUntil: null }));
+    const held = (proven: readonly string[]) => heldBy(states(proven), `I3:${part}`, { at: 0, mayDig: true });
+    expect(held([])).toEqual([{ holdPoint: 'HP-13', items: [`D4:${part}`, `I1:${part}`] }]);
+    expect(held(['I1'])).toEqual([{ holdPoint: 'HP-13', items: [`D4:${part}`] }]);
+    expect(held(['D4', 'I1'])).toEqual([]);
+  });
+  test('measures the edge above a grate, and the step to the old slab where there is none', async () => {
+    const measures = async (part: string) => (await buildChecklist(cutAt(part))).find(({ template }) => template === 'I3')?.requirement.measures.map(({ name }) => name);
+    expect([await measures('CB1'), await measures(pipe)]).toEqual([['edge'], ['step']]);
+  });
+});
+
+describe('lines in the ground', () => {
+  const bare = () => { const base = lawn(); return { ...base, site: { ...base.site, utilities: [] } }; };
+  const ticket = (utility: string, answer: 'marked' | 'clear' | 'none', draft = false) => ({ draft, answers: [{ utility, answer, at: '2026-03-02T10:00:00Z' }] });
+  test('that a ticket calls marked or the homeowner declares are exposed by hand, also where the designer drew none', async () => {
+    expect((await buildChecklist(bare())).filter(({ template }) => template === 'C3')).toEqual([]);
+    const ground = groundLines(bare(), [ticket('Gas', 'marked'), ticket('Sewer', 'clear'), ticket('Cable', 'none'), ticket('Phone', 'marked', true)], [{ question: 'septic', state: 'yes' }, { question: 'pool', state: 'no' }, { question: 'locator', state: 'yes' }]);
+    const items = (await buildChecklist(bare(), itemTemplates, ground)).filter(({ template }) => template === 'C3');
+    expect(items.map(({ key, holdPoint, part }) => [key, holdPoint, part])).toEqual([['C3:p-septic', 'HP-4', null], ['C3:t-gas', 'HP-4', null]]);
+    expect(items.map(({ requirement }) => itemText(requirement, 'what'))).toEqual(['checklists.C3Private.what', 'checklists.C3Line.what']);
+    expect(items.map(({ requirement }) => requirement.params['line'])).toEqual(['checklists.private.septic', 'Gas']);
+  });
+  test('that are drawn stay one step, with a photo and a name for each; a mark of the same kind is the drawn line', async () => {
+    const document = site('tern-hollow');
+    const ground = groundLines(document, [ticket('Power', 'marked'), ticket('Cable', 'marked'), ticket('Gas', 'marked')], [{ question: 'irrigation', state: 'yes' }]);
+    const items = (await buildChecklist(document, itemTemplates, ground)).filter(({ template }) => template === 'C3');
+    expect(items.map(({ key, requirement }) => [key, requirement.minPhotos])).toEqual([['C3', 3], ['C3:t-gas', 1]]);
+    expect(items[0]?.requirement.params).toMatchObject({ 'at:U1': 'Buried service to the garage', 'at:U3': 'Irrigation main' });
+  });
+  test('that are not crossed are measured off the trench in place of being exposed; too near is no failure but not enough', async () => {
+    const [line] = (await buildChecklist(bare(), itemTemplates, groundLines(bare(), [ticket('Gas', 'marked')], []))).filter(({ template }) => template === 'C3');
+    if (line === undefined) throw new Error('no line');
+    const measured = (name: string, value: number) => ({ verdict: 'kept' as const, fact: { id: `00000000-0000-7000-8000-0000000000${name.length}`, deviceId: '', seq: 1, deviceTime: '2026-03-02T10:00:00Z', factVersion: 1 as const, revisionId: '', itemKey: line.key, requirementHash: line.requirementHash, seen: [], kind: 'measured' as const, name: `${name}:t-gas`, value } });
+    const missing = (...facts: ReturnType<typeof measured>[]) => { const { state, missing: lack } = foldItem({ ...line.requirement, evidence: ['value'] }, facts); return [state, ...lack]; };
+    expect(missing()).toEqual(['open', 'value:depth:t-gas', 'value:clearance:t-gas']);
+    expect(missing(measured('offTrench', 0.7))).toEqual(['proven']);
+    expect(missing(measured('offTrench', 0.5))).toEqual(['started', 'value:depth:t-gas', 'value:clearance:t-gas']);
+    expect(missing(measured('offTrench', 0.5), measured('depth', 0.4), measured('clearance', 0.4))).toEqual(['proven']);
+    expect(missing(measured('clearance', 0.2))).toEqual(['failed', 'outside:clearance:t-gas', 'correction']);
   });
 });

@@ -2,6 +2,8 @@ import type { DesignDocument } from '@yardfall/calc';
 import type { Requirement } from '../checklists.ts';
 import { canonicalBytes, sha256Hex } from '../document/canonical.ts';
 import { holdPointRules } from './guards.ts';
+import type { Ground } from './lines.ts';
+import { subjectsOf } from './subjects.ts';
 import { itemTemplates } from './templates.ts';
 import { hasTrait } from './traits.ts';
 import type { ItemGroup, ItemTemplate, Subject } from './types.ts';
@@ -22,25 +24,28 @@ export interface BuiltItem {
   readonly requirementHash: string;
 }
 
-/** @param templates the steps as the company does them; the built-in ones where it has no rules of its own */
-export async function buildChecklist(document: DesignDocument, templates: readonly ItemTemplate[] = itemTemplates): Promise<readonly BuiltItem[]> {
+/**
+ * @param templates the steps as the company does them; the built-in ones where it has no rules of its own
+ * @param ground lines that the design does not draw
+ */
+export async function buildChecklist(document: DesignDocument, templates: readonly ItemTemplate[] = itemTemplates, ground: Ground = []): Promise<readonly BuiltItem[]> {
   const wanted = templates
     .filter((template) => template.applies.every((trait) => hasTrait(document, trait)))
-    .flatMap((template) => subjectsOf(template, document).map((subject) => ({ template, subject })));
+    .flatMap((template) => subjectsOf(template, document, ground).map((subject) => ({ template, subject })));
   return Promise.all(wanted.map(({ template, subject }, position) => build(template, subject, position)));
 }
 
 async function build(template: ItemTemplate, subject: Subject, position: number): Promise<BuiltItem> {
   const wording = template.wording(subject);
   const texts = template.texts(subject);
-  const about = subject.part?.id ?? subject.cut?.id ?? null;
+  const about = subject.part?.id ?? subject.cut?.id ?? subject.line?.id ?? null;
   const requirement: Requirement = {
     template: template.id,
     rules: rulesVersion,
-    part: about,
+    part: subject.part?.id ?? subject.cut?.id ?? null,
     evidence: texts.length > 0 ? [...template.evidence, 'text'] : [...template.evidence],
     signers: [...template.signers],
-    minPhotos: template.minPhotos,
+    minPhotos: template.minPhotos * Math.max(template.pictures(subject), 1),
     measures: template.measures(subject).map((measure) => ({ ...measure })),
     params: { ...template.params, ...template.figures(subject), ...(wording === null ? {} : { wording }) },
     freshFor: template.freshFor,
@@ -49,18 +54,8 @@ async function build(template: ItemTemplate, subject: Subject, position: number)
   const requirementBytes = canonicalBytes(requirement);
   return {
     key: about === null ? template.id : `${template.id}:${about}`,
-    template: template.id, group: template.group, part: subject.cut?.part ?? about, position, holdPoint: template.holdPoint,
+    template: template.id, group: template.group, part: subject.cut?.part ?? subject.part?.id ?? null, position, holdPoint: template.holdPoint,
     guards: holdPointRules.filter((rule) => rule.guards.includes(template.id)).map((rule) => rule.id),
     requirement, requirementBytes, requirementHash: await sha256Hex(requirementBytes),
   };
-}
-
-function subjectsOf(template: ItemTemplate, document: DesignDocument): readonly Subject[] {
-  return everySubject(template, document).filter(template.concerns);
-}
-
-function everySubject({ per }: ItemTemplate, document: DesignDocument): readonly Subject[] {
-  if (per === 'job') return [{ document, part: null, cut: null }];
-  if (per === 'slabCut') return document.construction.slabCuts.map((cut) => ({ document, part: null, cut }));
-  return document.system.parts.filter((part) => per.kinds.includes(part.kind)).map((part) => ({ document, part, cut: null }));
 }

@@ -3,6 +3,8 @@ import type { Follows } from './causality.ts';
 import { lineOf, type LaidLine } from './laidLine.ts';
 import { headReadings } from './readings.ts';
 
+type Measure = Requirement['measures'][number];
+
 export type FactOf<K extends FieldFact['kind']> = Extract<FieldFact, { kind: K }>;
 
 export function ofKind<K extends FieldFact['kind']>(facts: readonly FieldFact[], kind: K): readonly FactOf<K>[] {
@@ -22,7 +24,8 @@ export interface Shown {
 export function shown(requirement: Requirement, facts: readonly FieldFact[], follows: Follows): Shown {
   const wants = new Set(requirement.evidence);
   const line = lineOf(requirement);
-  const measured = wants.has('value') ? requirement.measures.map((measure) => judge(measure, facts, follows, line)) : [];
+  const asked = wants.has('value') ? requirement.measures.filter((measure) => measure.optional !== true) : [];
+  const measured = asked.map((measure) => (isSpared(measure, requirement, facts, follows) ? { lack: null, outside: false, disagrees: false } : judge(measure, facts, follows, line)));
   const missing = [
     ...(wants.has('tick') && ofKind(facts, 'ticked').length === 0 ? ['tick'] : []),
     ...missingPhotos(wants.has('photo') ? requirement.minPhotos : 0, facts),
@@ -44,6 +47,14 @@ function missingSignatures({ signers }: Requirement, facts: readonly FieldFact[]
   return signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner' && !signed.has(signer)).map((signer) => `signature:${signer}`);
 }
 
+/** Another measure that is there and good stands in its place, and nothing was measured of it. */
+function isSpared({ name, unless }: Measure, { measures }: Requirement, facts: readonly FieldFact[], follows: Follows): boolean {
+  const other = measures.find((one) => one.name === unless);
+  if (other === undefined || headReadings(facts, name, follows).length > 0) return false;
+  const readings = headReadings(facts, other.name, follows);
+  return readings.length > 0 && readings.every(({ value }) => isInside(other, value));
+}
+
 interface Judged {
   readonly lack: string | null;
   readonly outside: boolean;
@@ -53,11 +64,11 @@ interface Judged {
 /** Limits are compared with a hair of room [m, -], so that a value typed at the limit is inside. */
 const hair = 1e-9;
 
-export function isInside({ min, max }: Requirement['measures'][number], value: number): boolean {
+export function isInside({ min, max }: Measure, value: number): boolean {
   return (min === null || value >= min - hair) && (max === null || value <= max + hair);
 }
 
-function judge(measure: Requirement['measures'][number], facts: readonly FieldFact[], follows: Follows, line: LaidLine | null): Judged {
+function judge(measure: Measure, facts: readonly FieldFact[], follows: Follows, line: LaidLine | null): Judged {
   const last = headReadings(facts, measure.name, follows, line);
   if (last.length === 0) return { lack: `value:${measure.name}`, outside: false, disagrees: false };
   const inside = last.filter(({ value }) => isInside(measure, value)).length;

@@ -34,7 +34,7 @@ export function uncorrected({ measures, ...requirement }: Requirement, kept: rea
   const line = lineOf({ measures, ...requirement });
   const corrections = ofKind(kept, 'corrected');
   return measures
-    .filter((measure) => readingsOf(kept, measure.name, line).some(({ fact, value }) => !isInside(measure, value) && !corrections.some((correction) => follows(correction, fact))))
+    .filter((measure) => measure.optional !== true && readingsOf(kept, measure.name, line).some(({ fact, value }) => !isInside(measure, value) && !corrections.some((correction) => follows(correction, fact))))
     .map(({ name }) => name);
 }
 

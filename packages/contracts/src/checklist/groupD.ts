@@ -1,5 +1,6 @@
 import { atLeast, between, foot, hour, inch, of, within } from './measures.ts';
 import { item } from './types.ts';
+import type { Subject } from './types.ts';
 
 const sixteenth = inch / 16;
 const eighth = inch / 8;
@@ -23,10 +24,15 @@ export const groupD = [
     ]),
   }),
   item({ id: 'D3', applies: ['channel'], per: { kinds: ['channel'] }, photos: 1 }),
-  item({ id: 'D4', applies: ['channel', 'concrete'], per: { kinds: ['channel'] }, holdPoint: 'HP-13', evidence: ['photo', 'tick'], photos: 2, freshFor: 2 * hour, params: { fresh: 2 * hour } }),
+  item({ id: 'D4', applies: ['concrete'], per: 'pour', wording: openings, holdPoint: 'HP-13', evidence: ['photo', 'tick'], photos: 2, freshFor: 2 * hour, params: { fresh: 2 * hour } }),
   item({
     id: 'D6', applies: ['areaDrain'], per: { kinds: ['catchBasin'] }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter, sump: 6 * inch },
     measures: of('catchBasin', (inlet) => [within('rimLevel', 'level', inlet.grateLevel, quarter), atLeast('sumpDepth', 'height', 6 * inch, Math.max(inlet.sumpDepth, 6 * inch))]),
   }),
   item({ id: 'D7', applies: ['roofTieIn'], photos: 1, params: { head: 3 * foot } }),
 ];
+
+/** What concrete could run into, where it is poured at no channel. */
+export function openings({ part }: Subject): string | null {
+  return part?.kind === 'channel' ? null : part?.kind === 'catchBasin' ? 'Inlet' : 'Ends';
+}

@@ -1,5 +1,5 @@
-import { recess } from './groupD.ts';
-import { between, hour, inch } from './measures.ts';
+import { openings, recess } from './groupD.ts';
+import { atMost, between, hour, inch } from './measures.ts';
 import { item } from './types.ts';
 import { firstOf } from './wordings.ts';
 
@@ -8,7 +8,7 @@ const channels = { kinds: ['channel'] } as const;
 /** I. Concrete and restoration. Joint spacing: a concrete industry practice sheet (CIP-6). The rest is common practice or ours. */
 export const groupI = [
   item({
-    id: 'I1', applies: ['channel', 'concrete'], per: channels, holdPoint: 'HP-13', photos: 1,
+    id: 'I1', applies: ['concrete'], per: 'pour', holdPoint: 'HP-13', photos: 1,
     params: { spacingFrom: 24, spacingTo: 36, depthShare: 0.25, bar: inch / 2, barFrom: 18 * inch, barTo: 24 * inch, embedFrom: 4 * inch, embedTo: 6 * inch },
   }),
   item({
@@ -17,9 +17,9 @@ export const groupI = [
     measures: () => ['recessUp', 'recessMiddle', 'recessDown'].map((name) => between(name, 'height', recess.min, recess.max)),
   }),
   item({
-    id: 'I3', applies: ['channel', 'concrete'], per: channels, evidence: ['tick', 'photo', 'value'], photos: 1,
-    params: { edgeMin: recess.min, edgeMax: recess.max, slopeMin: 0.01, slopeMax: 0.02, foot: 24 * hour, wheelDays: 7 },
-    measures: () => [between('edge', 'height', recess.min, recess.max)],
+    id: 'I3', applies: ['concrete'], per: 'pour', wording: openings, evidence: ['tick', 'photo', 'value'], photos: 1,
+    params: { step: recess.max, edgeMin: recess.min, edgeMax: recess.max, slopeMin: 0.01, slopeMax: 0.02, foot: 24 * hour, wheelDays: 7 },
+    measures: ({ part }) => [part?.kind === 'channel' || part?.kind === 'catchBasin' ? between('edge', 'height', recess.min, recess.max) : atMost('step', 'height', recess.max, 0)],
   }),
   item({ id: 'I6', applies: ['digging'], photos: 1, params: { flush: inch } }),
   item({ id: 'I7', applies: ['digging', 'flushable'], photos: 1, wording: firstOf({ Both: ['channel', 'basin'], Grate: ['channel'], Basin: ['basin'] }) }),

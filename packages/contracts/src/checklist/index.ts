@@ -1,4 +1,5 @@
 export { builtFrom, builtLevels, readingOf, wholeShots, type Built, type RecordedItem } from './asBuilt.ts';
+export { groundLines, type Ground, type GroundLine } from './lines.ts';
 export { buildChecklist, type BuiltItem } from './build.ts';
 export { type JudgedFact } from './causality.ts';
 export { digSpans, mayDigAt, type DigSpan } from './digging.ts';
@@ -13,7 +14,7 @@ export { profileValue, shotsRise } from './readings.ts';
 export { hazards, hazardsAt, type Hazard } from './cautions.ts';
 export { CompanyChecklist, isWeaker, leastReason, mayLeaveOut, mayReword, OwnStep, ownTraits, ruleFault, templatesOf, WantedChange, WantedChecklist, type RuleFault } from './ownRules.ts';
 export { seenTogether } from './pictures.ts';
-export { slipWithin, strikes, type Recorded } from './failures.ts';
+export { mistyped, slipWithin, strikes, type Recorded } from './failures.ts';
 export { sameName, saysWhy } from './names.ts';
 export { rulesOf, rulesVersion } from './version.ts';
 export { isStopped, type Stop } from './stopped.ts';

@@ -11,6 +11,8 @@ export interface MarkText {
 export function missingText(mark: string, requirement?: Pick<Requirement, 'measures' | 'params'>): MarkText {
   const { kind, detail } = split(mark);
   const along = requirement === undefined || (kind !== 'value' && kind !== 'outside') ? null : alongPipe(kind, detail, requirement);
+  const name = requirement?.params[`at:${detail.split(':')[1] ?? ''}`];
+  if (along === null && name !== undefined && (kind === 'value' || kind === 'outside')) return { code: `checklists.missing.${kind}At`, params: { measure: measureCode(detail), at: name } };
   return along ?? { code: `checklists.missing.${kind}`, params: missingParams(kind, detail) };
 }
 

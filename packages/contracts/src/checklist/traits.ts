@@ -10,7 +10,6 @@ const tests = {
   pumpOrConcrete: (document) => has('pump')(document) || document.construction.slabCuts.length > 0,
   slabAtHouse: (document) => slabAtHouse(document),
   electricsOrPool: ({ construction }) => construction.electrical !== null || construction.poolWithin3m,
-  marks: ({ site }) => site.utilities.length > 0,
   // A trench that reaches under the footing is referred and never built; near the house is a trench beside the foundation, or at a slab that meets the house.
   trenchNearHouse: (document) => document.construction.foundationWithin1ft || document.construction.trenchNearFooting || slabAtHouse(document),
   foundationNear: ({ construction }) => construction.foundationWithin1ft,

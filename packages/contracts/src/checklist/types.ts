@@ -1,5 +1,6 @@
 import type { DesignDocument, Part, SlabCut } from '@yardfall/calc';
 import type { EvidenceKind, Requirement, Signer } from '../checklists.ts';
+import type { GroundLine } from './lines.ts';
 import type { Trait } from './traits.ts';
 
 export const itemGroups = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'I', 'J'] as const;
@@ -8,15 +9,16 @@ export type ItemGroup = (typeof itemGroups)[number];
 export type Measure = Requirement['measures'][number];
 export type TextParams = Readonly<Record<string, string | number>>;
 
-/** What an item is about: the whole document, one part of the system, or one cut of the slab. */
+/** What an item is about: the whole document, one part of the system, one cut of the slab, or one line that the design does not draw. */
 export interface Subject {
   readonly document: DesignDocument;
   readonly part: Part | null;
   readonly cut: SlabCut | null;
+  readonly line: GroundLine | null;
 }
 
-/** One item for the job, one for every part of these kinds, or one for every cut of the slab. */
-export type Per = 'job' | 'slabCut' | { readonly kinds: readonly Part['kind'][] };
+/** One item for the job, for every cut of the slab, wherever concrete is poured, for the lines in the ground (one for those that are drawn, one for each other), or for every part of these kinds. */
+export type Per = 'job' | 'slabCut' | 'pour' | 'line' | { readonly kinds: readonly Part['kind'][] };
 
 /** The item applies when all of these hold for the build revision. */
 export type Applies = readonly Trait[];
@@ -31,6 +33,8 @@ export interface ItemTemplate {
   readonly holdPoint: string | null;
   readonly evidence: readonly EvidenceKind[];
   readonly minPhotos: number;
+  /** How often these photos are taken: once for each joint, fitting, cap or line of the subject. */
+  readonly pictures: (subject: Subject) => number;
   /**
    * Crew lead and owner sign by their own tick; electrician, homeowner and inspector sign on the phone,
    * which is asked for when `evidence` holds 'signature'.
@@ -57,7 +61,7 @@ export function item(given: Given): ItemTemplate {
   const evidence = rest.evidence ?? (photos > 0 ? ['tick', 'photo'] : ['tick']);
   return {
     group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, wording: () => null, measures: () => [], figures: () => ({}), texts: () => [],
-    ...rest, minPhotos: photos, evidence,
+    ...rest, minPhotos: photos, evidence, pictures: rest.pictures ?? (() => 1),
   };
 }
 

@@ -80,6 +80,7 @@ export const audit = catalogue({
   'audit.action.permit.answered': { en: 'Said where {count:plural|# approval stands|# approvals stand}', es: 'Anotó cómo {count:plural|está # aprobación|están # aprobaciones}' },
   'audit.action.permit.outletAnswered': { en: 'Answered {question:text} of an outlet', es: 'Respondió {question:text} de una salida' },
   'audit.action.checklist.built': { en: 'Checklist made: {items:plural|# item|# items}', es: 'Lista hecha: {items:plural|# punto|# puntos}' },
+  'audit.action.checklist.lines': { en: 'Lines in the ground on the checklist: {items:plural|# step|# steps}', es: 'Líneas en el suelo en la lista: {items:plural|# paso|# pasos}' },
   'audit.action.checklist.recorded': { en: 'Recorded {facts:plural|# fact|# facts} on the checklist', es: 'Anotó {facts:plural|# hecho|# hechos} en la lista' },
   'audit.recordedPartly': { en: 'Recorded {facts:plural|# fact|# facts} on the checklist; {kept:plural|only # counts|only # count}', es: 'Anotó {facts:plural|# hecho|# hechos} en la lista; {kept:plural|solo # cuenta|solo # cuentan}' },
   'audit.action.checklist.waived': { en: 'Waived {item:text}', es: 'Dispensó {item:text}' },

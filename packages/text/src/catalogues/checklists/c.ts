@@ -16,9 +16,26 @@ export const c = catalogue({
 
   'checklists.C3.what': { en: 'Marks photographed, hand-dig strips flagged, each crossing exposed by hand', es: 'Marcas fotografiadas, franjas a mano señaladas, cada cruce descubierto a mano' },
   'checklists.C3.acceptance': { en: 'Seen, depth written down, {clearance:tape} clear or the design changes', es: 'Visto, profundidad anotada, {clearance:tape} libres o cambia el diseño' },
-  'checklists.C3.photo': { en: 'The exposed line with the tape', es: 'La línea descubierta con la cinta' },
+  'checklists.C3.photo': { en: 'Each exposed line with the tape', es: 'Cada línea descubierta con la cinta' },
   'checklists.C3.whyCrew': { en: 'No machine inside the strip.', es: 'Ninguna máquina dentro de la franja.' },
   'checklists.C3.whyHome': { en: 'We see it before any machine passes.', es: 'Lo vemos antes de que pase una máquina.' },
+
+  'checklists.C3Line.what': { en: '{line:text}: mark photographed, strip flagged, exposed by hand where it is crossed', es: '{line:text}: marca fotografiada, franja señalada, descubierta a mano donde se cruza' },
+  'checklists.C3Line.acceptance': {
+    en: 'Seen, depth written down, {clearance:tape} clear or the design changes; or {strip:tape} or more from the trench to the mark',
+    es: 'Vista, profundidad anotada, {clearance:tape} libres o cambia el diseño; o {strip:tape} o más de la zanja a la marca',
+  },
+  'checklists.C3Line.photo': { en: 'The exposed line with the tape, or the tape from trench to mark', es: 'La línea descubierta con la cinta, o la cinta de la zanja a la marca' },
+  'checklists.C3Line.whyCrew': { en: 'No machine inside the strip.', es: 'Ninguna máquina dentro de la franja.' },
+  'checklists.C3Line.whyHome': { en: 'We see it before any machine passes.', es: 'Lo vemos antes de que pase una máquina.' },
+  'checklists.C3Private.what': { en: '{line:term}: mark photographed, strip flagged, exposed by hand where it is crossed', es: '{line:term}: marca fotografiada, franja señalada, descubierta a mano donde se cruza' },
+  'checklists.C3Private.acceptance': {
+    en: 'Seen, depth written down, {clearance:tape} clear or the design changes; or {strip:tape} or more from the trench to the mark',
+    es: 'Vista, profundidad anotada, {clearance:tape} libres o cambia el diseño; o {strip:tape} o más de la zanja a la marca',
+  },
+  'checklists.C3Private.photo': { en: 'The exposed line with the tape, or the tape from trench to mark', es: 'La línea descubierta con la cinta, o la cinta de la zanja a la marca' },
+  'checklists.C3Private.whyCrew': { en: 'No machine inside the strip.', es: 'Ninguna máquina dentro de la franja.' },
+  'checklists.C3Private.whyHome': { en: 'We see it before any machine passes.', es: 'Lo vemos antes de que pase una máquina.' },
 
   'checklists.C4.what': { en: 'Trench to the grade line, firm bottom, not over-dug', es: 'Zanja a la línea de pendiente, fondo firme, sin cavar de más' },
   'checklists.C4.acceptance': { en: 'String or laser within {tolerance:tape}; over-dig refilled and tamped', es: 'Hilo o láser dentro de {tolerance:tape}; lo cavado de más rellenado y compactado' },

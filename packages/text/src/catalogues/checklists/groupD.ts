@@ -25,12 +25,29 @@ export const d = catalogue({
 
   'checklists.D4.what': { en: 'Grate fitted, locked and taped over', es: 'Rejilla puesta, asegurada y encintada' },
   'checklists.D4.acceptance': {
-    en: 'Taped whole, both caps in place, locked; photo at most {fresh:hours} before the pour',
-    es: 'Encintada entera, ambas tapas puestas, asegurada; foto a lo sumo {fresh:hours} antes de colar',
+    en: 'Taped whole, both caps in place, locked; not lifted since the photos, which are at most {fresh:hours} before the pour',
+    es: 'Encintada entera, ambas tapas puestas, asegurada; sin levantar desde las fotos, a lo sumo {fresh:hours} antes de colar',
   },
   'checklists.D4.photo': { en: 'The whole taped grate, from both ends', es: 'Toda la rejilla encintada, desde los dos extremos' },
   'checklists.D4.whyCrew': { en: 'Concrete in the slots is a day with a chisel.', es: 'Concreto en las ranuras es un día con cincel.' },
   'checklists.D4.whyHome': { en: 'Your new grate stays clean.', es: 'Su rejilla nueva queda limpia.' },
+
+  'checklists.D4Inlet.what': { en: 'Inlet grate fitted, locked and taped over', es: 'Rejilla de la caja puesta, asegurada y encintada' },
+  'checklists.D4Inlet.acceptance': {
+    en: 'Taped whole, pipe ends capped; not lifted since the photos, which are at most {fresh:hours} before the pour',
+    es: 'Encintada entera, tubos tapados; sin levantar desde las fotos, a lo sumo {fresh:hours} antes de colar',
+  },
+  'checklists.D4Inlet.photo': { en: 'The whole taped grate, from two sides', es: 'Toda la rejilla encintada, desde dos lados' },
+  'checklists.D4Inlet.whyCrew': { en: 'Concrete in the slots is a day with a chisel.', es: 'Concreto en las ranuras es un día con cincel.' },
+  'checklists.D4Inlet.whyHome': { en: 'Your new grate stays clean.', es: 'Su rejilla nueva queda limpia.' },
+  'checklists.D4Ends.what': { en: 'Every opening at the pour capped and taped: pipe ends, cleanouts, grates', es: 'Toda abertura junto al colado tapada y encintada: tubos, registros, rejillas' },
+  'checklists.D4Ends.acceptance': {
+    en: 'Nothing open to the concrete; not lifted since the photos, which are at most {fresh:hours} before the pour',
+    es: 'Nada abierto al concreto; sin quitar desde las fotos, a lo sumo {fresh:hours} antes de colar',
+  },
+  'checklists.D4Ends.photo': { en: 'Each cap and the whole cut, from both ends', es: 'Cada tapa y todo el corte, desde los dos extremos' },
+  'checklists.D4Ends.whyCrew': { en: 'Concrete in a pipe is a new pipe.', es: 'Concreto en un tubo es un tubo nuevo.' },
+  'checklists.D4Ends.whyHome': { en: 'Your new pipe stays clear.', es: 'Su tubo nuevo queda libre.' },
 
   'checklists.D6.what': { en: 'Catch basin: rim level, sump, basket', es: 'Caja de rejilla: nivel del borde, sumidero, canasta' },
   'checklists.D6.acceptance': { en: 'Rim within {tolerance:tape}; sump {sump:tape} or more below the invert', es: 'Borde dentro de {tolerance:tape}; sumidero {sump:tape} o más bajo el fondo del tubo' },

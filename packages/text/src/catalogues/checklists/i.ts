@@ -26,6 +26,23 @@ export const i = catalogue({
   'checklists.I3.whyCrew': { en: 'The finish is the last chance for fall.', es: 'El acabado es la última oportunidad de dar caída.' },
   'checklists.I3.whyHome': { en: 'Water runs to the drain.', es: 'El agua corre al desagüe.' },
 
+  'checklists.I3Inlet.what': { en: 'Place the concrete, vibrate lightly by hand, slope to the inlet, cure, barrier', es: 'Colar el concreto, vibrar suave a mano, pendiente a la caja, curar, barrera' },
+  'checklists.I3Inlet.acceptance': {
+    en: 'Edge {edgeMin:tape} to {edgeMax:tape} above the grate; slope {slopeMin:percent} to {slopeMax:percent}; feet after {foot:hours}, wheels after {wheelDays:count} days',
+    es: 'Borde {edgeMin:tape} a {edgeMax:tape} sobre la rejilla; pendiente {slopeMin:percent} a {slopeMax:percent}; pies tras {foot:hours}, ruedas tras {wheelDays:count} días',
+  },
+  'checklists.I3Inlet.photo': { en: 'The straightedge on the wet concrete', es: 'La regla sobre el concreto fresco' },
+  'checklists.I3Inlet.whyCrew': { en: 'The finish is the last chance for fall.', es: 'El acabado es la última oportunidad de dar caída.' },
+  'checklists.I3Inlet.whyHome': { en: 'Water runs to the drain.', es: 'El agua corre al desagüe.' },
+  'checklists.I3Ends.what': { en: 'Place the concrete, vibrate lightly by hand, fall as the old slab, cure, barrier', es: 'Colar el concreto, vibrar suave a mano, caída como la losa vieja, curar, barrera' },
+  'checklists.I3Ends.acceptance': {
+    en: 'Step to the old slab {step:tape} or less; fall {slopeMin:percent} or more; feet after {foot:hours}, wheels after {wheelDays:count} days',
+    es: 'Escalón con la losa vieja {step:tape} o menos; caída {slopeMin:percent} o más; pies tras {foot:hours}, ruedas tras {wheelDays:count} días',
+  },
+  'checklists.I3Ends.photo': { en: 'The straightedge across the wet concrete', es: 'La regla a través del concreto fresco' },
+  'checklists.I3Ends.whyCrew': { en: 'A step trips; a dip ponds.', es: 'Un escalón hace tropezar; un hundido encharca.' },
+  'checklists.I3Ends.whyHome': { en: 'Your patio is whole again.', es: 'Su patio queda entero otra vez.' },
+
   'checklists.I6.what': { en: 'Sod back, irrigation mended and run, soil below sills and weeps', es: 'Césped puesto, riego reparado y probado, suelo bajo umbrales y purgas' },
   'checklists.I6.acceptance': { en: 'Flush within {flush:tape}; heads run', es: 'Parejo dentro de {flush:tape}; los aspersores corren' },
   'checklists.I6.photo': { en: 'The heads spraying', es: 'Los aspersores regando' },

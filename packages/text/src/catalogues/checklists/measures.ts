@@ -19,6 +19,8 @@ export const measures = catalogue({
   'checklists.measure.recessDown': { en: 'Grate below the slab, outlet end', es: 'Rejilla bajo la losa, extremo de salida' },
   'checklists.measure.invertUp': { en: 'Invert, upstream end', es: 'Fondo interior, extremo alto' },
   'checklists.measure.joint': { en: 'Invert at the joint', es: 'Fondo interior en la unión' },
+  'checklists.measure.offTrench': { en: 'Trench to the mark, if it is not crossed', es: 'De la zanja a la marca, si no se cruza' },
+  'checklists.measure.step': { en: 'New concrete beside the old, step', es: 'Concreto nuevo junto al viejo, escalón' },
   'checklists.measure.depth': { en: 'Depth of the exposed line', es: 'Profundidad de la línea descubierta' },
   'checklists.plate.pumpModel': { en: 'Model of the pump', es: 'Modelo de la bomba' },
   'checklists.plate.pumpSerial': { en: 'Serial number of the pump', es: 'Número de serie de la bomba' },

@@ -67,6 +67,8 @@ export const words = catalogue({
   'checklists.missing.tick': { en: 'The tick is missing', es: 'Falta la marca' },
   'checklists.missing.photo': { en: '{count:plural|# photo is missing|# photos are missing}', es: '{count:plural|Falta # foto|Faltan # fotos}' },
   'checklists.missing.value': { en: 'Not measured: {measure:term}', es: 'Sin medir: {measure:term}' },
+  'checklists.missing.valueAt': { en: 'Not measured: {measure:term}, {at:text}', es: 'Sin medir: {measure:term}, {at:text}' },
+  'checklists.missing.outsideAt': { en: 'Outside its limits: {measure:term}, {at:text}', es: 'Fuera de sus límites: {measure:term}, {at:text}' },
   'checklists.missing.valueUp': { en: 'No shot at the upper end', es: 'Falta la lectura en el extremo alto' },
   'checklists.missing.valueDown': { en: 'No shot at the lower end, {at:length} along', es: 'Falta la lectura en el extremo bajo, a {at:length}' },
   'checklists.missing.valueJoint': { en: 'No shot near the joint at {at:length}', es: 'Falta una lectura cerca de la unión a {at:length}' },

@@ -6,6 +6,7 @@ import { NumberField } from '../../../components/NumberField.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { fallOfShots, lastMeasured } from '../model/evidence.ts';
 import type { Measure } from '../model/judge.ts';
+import { nameAt } from '../model/sentences.ts';
 import type { EvidenceProps } from './Evidence.tsx';
 import { Limits, Verdict } from './Verdict.tsx';
 
@@ -19,7 +20,7 @@ export function ValueEvidence({ view, record, measure }: EvidenceProps & { reado
     if (value !== null) record.record({ kind: 'measured', name: measure.name, value }, () => setValue(null));
   };
   const detail = measure.name.split(':')[1];
-  const label = detail === undefined ? say(measureCode(measure.name)) : t('checklists.measureAt', { measure: measureCode(measure.name), detail });
+  const label = detail === undefined ? say(measureCode(measure.name)) : t('checklists.measureAt', { measure: measureCode(measure.name), detail: nameAt(view.item.requirement, detail, say) });
   return (
     <form className="stack evidence" onSubmit={submit} data-measure={measure.name}>
       <FromShots view={view} record={record} measure={measure} />

@@ -1,5 +1,5 @@
 import {
-  foldItem, heldAmong, holdPointRules, holdPointsNow, isStopped, mayDigAt, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type Stop, type StoredFact,
+  foldItem, heldAmong, holdPointRules, holdPointsNow, isStopped, mayDigAt, mistyped, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type Stop, type StoredFact,
 } from '@yardfall/contracts';
 
 export interface ItemView {
@@ -81,7 +81,9 @@ function foldAnew(item: ChecklistItem, own: readonly FieldFact[], me: Recorder):
   // What was recorded for an earlier design of the step stays on record and shows nothing of this one.
   const judged: JudgedFact[] = [...item.facts.filter(({ fact }) => fact.requirementHash === item.requirementHash), ...pending.map((fact) => ({ fact, verdict: 'kept' as const, ...me }))];
   const { state, missing, freshUntil } = foldItem(item.requirement, judged);
-  const facts = judged.filter(({ verdict }) => verdict === 'kept').map(({ fact }) => fact);
+  const kept = judged.filter(({ verdict }) => verdict === 'kept');
+  const slips = mistyped(kept);
+  const facts = kept.map(({ fact }) => fact).filter(({ id }) => !slips.has(id));
   return { item, pending, facts, missing, inState: { key: item.key, template: item.template, part: item.part, state, freshUntil }, begun: facts.some(({ kind }) => kind === 'begun') };
 }
 
