@@ -164,7 +164,10 @@ describe('a fact', () => {
     await phone.send([phone.fact(bare(b8), { kind: 'ticked', note: '' })]);
     await owner.send([owner.fact(bare(b8), { kind: 'notApplicable', reason: 'there is no pump yet' })]);
     expect((await phone.item('B8')).state).toBe('disputed');
-    await phone.send([phone.fact(await phone.item('B8'), { kind: 'notApplicable', reason: 'looked again' })]);
+    const crewSays = await phone.send([phone.fact(await phone.item('B8'), { kind: 'notApplicable', reason: 'looked again' })]);
+    expect(crewSays.facts[0]).toMatchObject({ verdict: 'refused', reason: 'officeSaysNot' });
+    expect((await phone.item('B8')).state).toBe('disputed');
+    await estimator.send([estimator.fact(await phone.item('B8'), { kind: 'notApplicable', reason: 'looked again' })]);
     expect((await phone.item('B8')).state).toBe('notApplicable');
   });
 

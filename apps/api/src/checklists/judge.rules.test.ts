@@ -63,10 +63,18 @@ describe('a stored fact', () => {
     expect([outcome(lifted), outcome(lifted, asking({ freshFor: 7200 }))]).toEqual(['refused noSuchMeasure', 'kept']);
   });
   it('cannot pass a hold point by "not applicable", nor waive it for anybody but the owner', () => {
-    const none: FieldFact = { ...base, kind: 'notApplicable', reason: 'none here' };
-    expect([outcome(none), outcome(none, asking({}))]).toEqual(['refused evidenceOnly', 'kept']);
+    const none: FieldFact = { ...base, kind: 'notApplicable', reason: 'There is none here' };
+    expect([outcome(none), outcome(none, asking({ template: 'B7' }))]).toEqual(['refused evidenceOnly', 'kept']);
     const waived: FieldFact = { ...base, kind: 'waived', reason: 'the owner says so' };
     expect([outcome(waived), outcome(waived, { roles: ['estimator'] }), outcome(waived, { roles: ['owner'] })]).toEqual(['refused ownerOnly', 'refused ownerOnly', 'kept']);
+  });
+  it('that a step does not apply is the word of the office where somebody can come to harm, and says why', () => {
+    const none: FieldFact = { ...base, kind: 'notApplicable', reason: 'There is none here' };
+    for (const template of ['A3', 'B8', 'C5', 'J8', 'E6', 'I3']) {
+      expect([outcome(none, asking({ template })), outcome(none, { ...asking({ template }), roles: ['estimator'] }), outcome(none, { ...asking({ template }), roles: ['owner'] })], template).toEqual(['refused officeSaysNot', 'kept', 'kept']);
+    }
+    expect([outcome(none, asking({ template: 'A4', signers: ['owner'] })), outcome(none, asking({ template: 'B7' }))]).toEqual(['refused officeSaysNot', 'kept']);
+    expect(['n/a', 'none', 'no no'].map((reason) => outcome({ ...none, reason }, asking({ template: 'B7' })))).toEqual(['refused saysNothing', 'refused saysNothing', 'refused saysNothing']);
   });
   it('that shows the pump-down must name a test on record', () => {
     const paper: FieldFact = { ...base, kind: 'document', reference: 'x', validOn: null };

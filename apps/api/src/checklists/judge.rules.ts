@@ -1,4 +1,4 @@
-import { type FieldFact, type Requirement, type Role, saysWhy, shotsRise, type StoredFact } from '@yardfall/contracts';
+import { type FieldFact, maySayNot, type Requirement, type Role, saysWhy, shotsRise, type StoredFact } from '@yardfall/contracts';
 
 export interface Judgement {
   readonly verdict: StoredFact['verdict'];
@@ -55,10 +55,16 @@ function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord, stopped }: Ci
     case 'struck': return saysWhy(fact.reason) ? kept : refused('saysNothing');
     case 'lifted': return requirement.freshFor === null ? refused('noSuchMeasure') : kept;
     case 'document': return requirement.template !== 'J1' || proofOnRecord ? kept : refused('noSuchProof');
-    case 'notApplicable': return holdPoint === null ? kept : refused('evidenceOnly');
+    case 'notApplicable': return judgeNot(fact.reason, requirement, holdPoint, roles);
     case 'waived': return roles.includes('owner') ? kept : refused('ownerOnly');
     default: return kept;
   }
+}
+
+function judgeNot(reason: string, requirement: Requirement, holdPoint: string | null, roles: readonly Role[]): Judgement {
+  if (holdPoint !== null) return refused('evidenceOnly');
+  if (!maySayNot(requirement, holdPoint, roles)) return refused('officeSaysNot');
+  return saysWhy(reason) ? kept : refused('saysNothing');
 }
 
 function judgeProfile(fact: Extract<FieldFact, { kind: 'profile' }>, { measures }: Requirement): Judgement {

@@ -15,6 +15,7 @@ export { hazards, hazardsAt, type Hazard } from './cautions.ts';
 export { CompanyChecklist, isWeaker, leastReason, mayLeaveOut, mayReword, OwnStep, ownTraits, ruleFault, templatesOf, WantedChange, WantedChecklist, type RuleFault } from './ownRules.ts';
 export { seenTogether } from './pictures.ts';
 export { mistyped, slipWithin, strikes, type Recorded } from './failures.ts';
+export { maySayNot, officeSaysNot } from './notApplicable.ts';
 export { sameName, saysWhy } from './names.ts';
 export { rulesOf, rulesVersion } from './version.ts';
 export { isStopped, type Stop } from './stopped.ts';

@@ -95,6 +95,7 @@ export const words = catalogue({
   'checklists.reason.noSuchMeasure': { en: 'Kept, not counted: this item asks for no such measure', es: 'Guardado, sin contar: este punto no pide esa medida' },
   'checklists.reason.noSuchText': { en: 'Kept, not counted: this item asks for no such number', es: 'Guardado, sin contar: este punto no pide ese número' },
   'checklists.reason.saysNothing': { en: 'Kept, not counted: the reason has to say why', es: 'Guardado, sin contar: el motivo debe decir por qué' },
+  'checklists.reason.officeSaysNot': { en: 'Kept, not counted: owner or estimator says whether this applies', es: 'Guardado, sin contar: el dueño o estimador dice si esto aplica' },
   'checklists.reason.wrongSigner': { en: 'Kept, not counted: this item is signed by someone else', es: 'Guardado, sin contar: este punto lo firma otra persona' },
   'checklists.reason.officeOnly': { en: 'Kept, not counted: owner or estimator ticks this', es: 'Guardado, sin contar: esto lo marca el dueño o estimador' },
   'checklists.reason.ownerOnly': { en: 'Kept, not counted: only the owner waives', es: 'Guardado, sin contar: solo el dueño dispensa' },

@@ -95,6 +95,7 @@ export const checklistPages = catalogue({
   'checklists.signedBy': { en: 'Signed by {name:text} ({signer:term})', es: 'Firmado por {name:text} ({signer:term})' },
 
   'checklists.way.notApplicable': { en: 'Does not apply here', es: 'Aquí no aplica' },
+  'checklists.officeSaysNot': { en: 'If it does not apply here, owner or estimator says so.', es: 'Si aquí no aplica, lo dice el dueño o estimador.' },
   'checklists.way.failed': { en: 'It failed', es: 'Falló' },
   'checklists.way.corrected': { en: 'It was put right', es: 'Se corrigió' },
   'checklists.way.struck': { en: 'That figure was mistyped', es: 'Esa cifra se escribió mal' },
