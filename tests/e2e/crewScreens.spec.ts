@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import type { Checklist, Job } from '@yardfall/contracts';
+import type { Checklist, FoundReport, Job } from '@yardfall/contracts';
 import { faultsOf } from './support/axe.ts';
 import { ListWorker } from './support/crew.ts';
 import { dialogOf, screenOf } from './support/crewDay.ts';
@@ -60,7 +60,9 @@ test('each kind of step is for a gloved thumb, stands out 7:1 by day, by night a
   await page.getByRole('button', { name: 'Stop work and say what we found' }).first().click();
   expect.soft(await small(page, 'dialog[open]'), 'what was found').toEqual([]);
   await dialogOf(page).getByRole('button', { name: 'A pipe in the way' }).click();
+  await expect(dialogOf(page).getByText('on this phone').or(dialogOf(page).getByText('in the office')).first()).toBeVisible();
   expect.soft(await small(page, 'dialog[open]'), 'a pipe in the way').toEqual([]);
+  expect.soft(await faultsOf(page, { within: 'dialog[open]' }), 'a pipe in the way').toEqual([]);
   await page.keyboard.press('Escape');
   for (const look of ['light', 'dark', 'sun'] as const) {
     await page.emulateMedia({ colorScheme: look === 'dark' ? 'dark' : 'light', reducedMotion: 'reduce' });
@@ -75,6 +77,12 @@ test('each kind of step is for a gloved thumb, stands out 7:1 by day, by night a
   await expect(page.locator('html')).toHaveAttribute('data-sun', 'on');
   await page.reload();
   await expect(page.locator('html')).toHaveAttribute('data-sun', 'on');
+  // The next test finds the job at work.
+  const office = await signIn(browser, 'estimator');
+  for (const { id: reportId, status } of (await api<{ readonly items: readonly FoundReport[] }>(office, 'GET', `/jobs/${id}/found`)).body.items) {
+    if (status === 'open') await api(office, 'POST', `/jobs/${id}/found/${reportId}/answer`, { answer: 'Go on.' });
+  }
+  await office.context.close();
   await context.close();
 });
 

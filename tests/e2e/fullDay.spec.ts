@@ -216,6 +216,6 @@ async function stopWork({ page }: Hand, camera: Camera): Promise<void> {
   await dialogOf(page).locator('input[type=file]').setInputFiles(picture);
   await expect(dialogOf(page).locator('.photo-strip img')).toHaveCount(1);
   camera.kept.push({ sha256: sha256(picture.buffer), key: null });
-  await dialogOf(page).getByRole('button', { name: 'Work has stopped; ask the office' }).click();
+  await dialogOf(page).getByRole('button', { name: 'That is all for now' }).click();
   await expect(dialogOf(page)).toBeHidden();
 }

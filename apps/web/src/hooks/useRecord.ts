@@ -1,7 +1,7 @@
 import { sha256Hex, type BodyInput, type DayworkEntry, type FieldFact, type found, type PhotoMark, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
 import { useMutation } from '@tanstack/react-query';
 import { v7 as uuidv7 } from 'uuid';
-import { keepDaywork, keepFact, keepFound, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
+import { keepDaywork, keepFact, keepFoundMore, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
 import { askToStay, roomOnPhone } from '../lib/room.ts';
 import { ApiProblem } from '../lib/problem.ts';
 import { useMe } from './useMe.ts';
@@ -30,25 +30,31 @@ function useMemberId(): string {
   return useMe().me?.id ?? '';
 }
 
+/** A picture as it is kept, with its SHA-256; refused where it is none, or where no room is left. */
+async function photoOf(file: File) {
+  if (!photoTypes.includes(file.type)) throw new ApiProblem('photo.notAnImage');
+  if (file.size > largestPhoto) throw new ApiProblem('photo.tooLarge', { params: { max: largestPhoto } });
+  await askToStay();
+  if ((await roomOnPhone()).isFull) throw new ApiProblem('phone.full');
+  // A copy, because the file of the camera may be gone by the time it is sent.
+  const bytes = await file.arrayBuffer();
+  const id = uuidv7();
+  // Of a picture that was chosen from the phone's own store, when it was made and not when it was chosen.
+  const takenAt = new Date(Math.min(file.lastModified, Date.now())).toISOString();
+  const sha256 = await sha256Hex(new Uint8Array(bytes));
+  return { id, meta: { id, sha256, takenAt }, file: new Blob([bytes], { type: file.type }) };
+}
+
 /** Keeps a photo on this phone with its SHA-256; it is sent from there. Answers with the id that facts and reports name. */
 export function useKeepPhoto(jobId: string) {
   const memberId = useMemberId();
   return useMutation<KeptPhoto, Error, NewPhoto>({
     networkMode: 'always',
     mutationFn: async ({ file, marks = [], shows, ...about }) => {
-      if (!photoTypes.includes(file.type)) throw new ApiProblem('photo.notAnImage');
-      if (file.size > largestPhoto) throw new ApiProblem('photo.tooLarge', { params: { max: largestPhoto } });
-      await askToStay();
-      if ((await roomOnPhone()).isFull) throw new ApiProblem('phone.full');
-      // A copy, because the file of the camera may be gone by the time it is sent.
-      const bytes = await file.arrayBuffer();
-      const id = uuidv7();
-      // Of a picture that was chosen from the phone's own store, when it was made and not when it was chosen.
-      const takenAt = new Date(Math.min(file.lastModified, Date.now())).toISOString();
-      const sha256 = await sha256Hex(new Uint8Array(bytes));
-      const kept = { id, takenAt };
-      await keepPhoto({ id, memberId, jobId, meta: { id, sha256, takenAt, marks: [...marks], ...about }, file: new Blob([bytes], { type: file.type }) }, shows?.(kept));
-      return kept;
+      const { id, meta, file: kept } = await photoOf(file);
+      const taken = { id, takenAt: meta.takenAt };
+      await keepPhoto({ id, memberId, jobId, meta: { ...meta, marks: [...marks], ...about }, file: kept }, shows?.(taken));
+      return taken;
     },
   });
 }
@@ -64,10 +70,20 @@ export function useKeepSurveyFact(jobId: string, surveyId: string) {
   return useMutation<SurveyFact, Error, SurveyDraft>({ networkMode: 'always', mutationFn: (draft) => keepSurveyFact(memberId, jobId, surveyId, draft) });
 }
 
-export function useKeepFound(jobId: string) {
+export type NewFoundMore = Partial<Pick<BodyInput<typeof found.amend>, 'kind' | 'part' | 'measure' | 'note' | 'hit'>> & { readonly file?: File };
+
+/** Something more of a report of this person, on this phone at once. */
+export function useKeepFoundMore(jobId: string, reportId: string) {
   const memberId = useMemberId();
-  return useMutation<void, Error, BodyInput<typeof found.report>>({
-    networkMode: 'always', mutationFn: (report) => keepFound({ id: uuidv7(), memberId, jobId, report }),
+  return useMutation<void, Error, NewFoundMore>({
+    networkMode: 'always',
+    mutationFn: async ({ file, ...told }) => {
+      const photo = file === undefined ? null : await photoOf(file);
+      const id = uuidv7();
+      const more = { kind: null, part: null, measure: null, note: '', hit: null, ...told, id, at: new Date().toISOString(), photoIds: photo === null ? [] : [photo.id] };
+      const kept = photo === null ? null : { id: photo.id, memberId, jobId, meta: { ...photo.meta, marks: [], itemKey: null, part: null, note: '', forCustomer: false }, file: photo.file };
+      await keepFoundMore({ id, memberId, jobId, reportId, more }, kept);
+    },
   });
 }
 

@@ -1,4 +1,4 @@
-import type { checklists, Endpoint, Me, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
+import type { checklists, Endpoint, found, FoundReport, Me, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
 import { answerKey, ownerKey } from './answerKeys.ts';
 import { call, type Answer, type CallInput } from './api.ts';
 import { inStores } from './idb.ts';
@@ -78,6 +78,22 @@ export async function rememberChecklist(jobId: string, checklist: ResponseOf<typ
   await inStores(['answers'], 'readwrite', async ({ answers }) => {
     const kept = (await answers.get(key)) as Answer<typeof checklist> | undefined;
     if (kept !== undefined) await answers.put({ ...kept, data: checklist }, key);
+  });
+}
+
+export type FoundOfJob = ResponseOf<typeof found.list>;
+
+export function withReport({ items }: FoundOfJob, report: FoundReport): FoundOfJob {
+  const others = items.filter(({ id }) => id !== report.id);
+  return { items: others.length < items.length ? items.map((one) => (one.id === report.id ? report : one)) : [report, ...others] };
+}
+
+/** A report that has just arrived: what is stopped stays stopped where the next question finds no office. */
+export async function rememberFound(report: FoundReport): Promise<void> {
+  const key = answerKey('found.list', { params: { jobId: report.jobId } });
+  await inStores(['answers'], 'readwrite', async ({ answers }) => {
+    const kept = (await answers.get(key)) as Answer<FoundOfJob> | undefined;
+    if (kept !== undefined) await answers.put({ ...kept, data: withReport(kept.data, report) }, key);
   });
 }
 

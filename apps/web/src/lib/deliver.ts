@@ -1,10 +1,10 @@
-import { checklists, daywork, found, jobs, photos, proof, surveyFacts, surveys } from '@yardfall/contracts';
+import { checklists, daywork, found, jobs, locates, photos, proof, surveyFacts, surveys } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
-import { withDelivered } from './answers.ts';
+import { withDelivered, withReport } from './answers.ts';
 import { keyOf, read } from './query.ts';
 import { sendOutbox, type Sender } from './sendOutbox.ts';
 
-const changedBySending = [checklists.read, photos.list, found.list, daywork.list, proof.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read];
+const changedBySending = [checklists.read, photos.list, found.list, locates.list, daywork.list, proof.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read];
 
 /** Sends what waits on this phone, and lets the page see what has arrived. */
 export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 'name'>): Promise<void> {
@@ -14,6 +14,9 @@ export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 
   const onChecklist: Sender['onChecklist'] = (jobId, checklist) => {
     queries.setQueryData(read(checklists.read, { params: { jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: checklist }));
   };
-  const sent = await sendOutbox({ ...person, onDelivered, onChecklist });
+  const onFound: Sender['onFound'] = (report) => {
+    queries.setQueryData(read(found.list, { params: { jobId: report.jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: withReport(old.data, report) }));
+  };
+  const sent = await sendOutbox({ ...person, onDelivered, onChecklist, onFound });
   if (sent) await Promise.all(changedBySending.map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
 }

@@ -15,13 +15,14 @@ interface Base {
 export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoMeta; readonly file: Blob };
 export type OutboxFact = Base & { readonly kind: 'fact'; readonly fact: FieldFact };
 export type OutboxFound = Base & { readonly kind: 'found'; readonly report: BodyInput<typeof found.report> };
+export type OutboxFoundMore = Base & { readonly kind: 'foundMore'; readonly reportId: string; readonly more: BodyInput<typeof found.amend> };
 export type OutboxSurveyFact = Base & { readonly kind: 'surveyFact'; readonly fact: SurveyFact };
 export type OutboxProof = Base & { readonly kind: 'proof'; readonly test: BodyInput<typeof proof.record> };
 export type OutboxDaywork = Base & { readonly kind: 'daywork'; readonly entry: DayworkEntry };
 type Unseen<D> = D extends SurveyDraft ? Omit<D, 'seen'> : never;
 /** What one press writes down, before the phone gives it its number and notes what it follows. */
 export type FactDraft = Unseen<SurveyDraft>;
-export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxDaywork | OutboxProof;
+export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxFoundMore | OutboxDaywork | OutboxProof;
 
 export interface Device {
   readonly id: string;
@@ -74,6 +75,15 @@ export async function keepPhoto(entry: Unsent<OutboxPhoto>, shows: readonly NewF
 
 export async function keepFound(entry: Unsent<OutboxFound>): Promise<void> {
   await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'found', refused: null }));
+  await readAgain(true);
+}
+
+/** What is added to a report: a photo of it is kept in the same step, so that none is on the phone without saying of what. */
+export async function keepFoundMore(entry: Unsent<OutboxFoundMore>, photo: Unsent<OutboxPhoto> | null = null): Promise<void> {
+  await inStores(['outbox'], 'readwrite', async ({ outbox }) => {
+    if (photo !== null) await outbox.put({ ...photo, kind: 'photo', refused: null });
+    await outbox.put({ ...entry, kind: 'foundMore', refused: null });
+  });
   await readAgain(true);
 }
 

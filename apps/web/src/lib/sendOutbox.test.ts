@@ -23,6 +23,15 @@ describe('what is sent next', () => {
     expect(ids(nextBatch([fact(1), pumpDown(2), pumpDown(3)], 'm'))).toEqual(['1']);
     expect(ids(nextBatch([pumpDown(2), pumpDown(3)], 'm'))).toEqual(['2']);
   });
+  test('a stop goes before the photos of the day, and that a line was hit with it; what else is told of it keeps its turn', () => {
+    const told = { part: null, measure: null, note: '', photoIds: [] };
+    const stop: OutboxEntry = { ...base(5), kind: 'found', report: { ...told, kind: 'utility' } };
+    const more = (at: number, hit: 'danger' | null, photoIds: string[] = []): OutboxEntry => ({ ...base(at), kind: 'foundMore', reportId: '5', more: { ...told, id: 'm', at: '2026-11-25T15:00:00Z', kind: null, hit, photoIds } });
+    const all = [photo(1), fact(2), stop, photo(6), more(7, null, ['6']), more(8, 'danger')];
+    const order: string[][] = [];
+    for (let left: readonly OutboxEntry[] = all; left.length > 0; left = left.filter(({ id }) => !order.at(-1)?.includes(id))) order.push(ids(nextBatch(left, 'm')));
+    expect(order).toEqual([['5'], ['8'], ['1'], ['2'], ['6'], ['7']]);
+  });
   test("another person's entries and refused ones stay where they are", () => {
     expect(ids(nextBatch([fact(1, 'j', 'other'), { ...fact(2), refused: 'request.invalid' }, fact(3)], 'm'))).toEqual(['3']);
     expect(nextBatch([fact(1, 'j', 'other')], 'm')).toEqual([]);

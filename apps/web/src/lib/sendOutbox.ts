@@ -1,5 +1,5 @@
-import { checklists, daywork, found, identity, proof, surveyFacts, uploads, type Checklist, type StoredSurveyFact } from '@yardfall/contracts';
-import { rememberChecklist, rememberDelivered } from './answers.ts';
+import { checklists, daywork, found, identity, proof, surveyFacts, uploads, type Checklist, type FoundReport, type StoredSurveyFact } from '@yardfall/contracts';
+import { rememberChecklist, rememberDelivered, rememberFound } from './answers.ts';
 import { call } from './api.ts';
 import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxSurveyFact } from './outbox.ts';
 import { ApiProblem } from './problem.ts';
@@ -12,6 +12,7 @@ export interface Sender {
   /** Told before the facts leave the outbox, so that no page shows less in between. */
   readonly onDelivered?: (jobId: string, facts: readonly StoredSurveyFact[]) => void;
   readonly onChecklist?: (jobId: string, checklist: Checklist) => void;
+  readonly onFound?: (report: FoundReport) => void;
 }
 
 const factsAtOnce = 100;
@@ -39,16 +40,23 @@ async function sendAll(sender: Sender): Promise<boolean> {
   return sent;
 }
 
-/** One photo or report, or as many facts of one kind and job as follow each other. Levels are small and wait for no photo. */
+/** One photo or report, or as many facts of one kind and job as follow each other. A stop goes before all else; levels are small and wait for no photo. */
 export function nextBatch(all: readonly OutboxEntry[], memberId: string): readonly OutboxEntry[] {
   const waiting = all.filter((entry) => entry.memberId === memberId && entry.refused === null);
   const levels = waiting.filter((entry) => entry.kind === 'surveyFact');
-  const queue = levels.length > 0 ? levels : waiting;
+  const stops = waiting.filter(isStop);
+  const queue = stops.length > 0 ? stops : levels.length > 0 ? levels : waiting;
   const [first] = queue;
   if (first === undefined) return [];
-  if (first.kind === 'photo' || first.kind === 'found' || first.kind === 'proof') return [first];
+  if (first.kind === 'photo' || first.kind === 'found' || first.kind === 'foundMore' || first.kind === 'proof') return [first];
   const end = queue.findIndex((entry) => entry.kind !== first.kind || entry.jobId !== first.jobId);
   return queue.slice(0, Math.min(end < 0 ? queue.length : end, factsAtOnce));
+}
+
+/** What stops work, and that a line was hit; it names no photo that would have to be there before it. */
+function isStop(entry: OutboxEntry): boolean {
+  if (entry.kind === 'found') return entry.report.photoIds.length === 0;
+  return entry.kind === 'foundMore' && entry.more.photoIds.length === 0 && (entry.more.hit ?? null) !== null;
 }
 
 async function problemWith(batch: readonly OutboxEntry[], sender: Sender): Promise<ApiProblem | null> {
@@ -69,7 +77,9 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     const { file, id } = first;
     await sendWhole({ begin: uploads.create, params }, file, first.meta, (bytes) => tellShare(id, bytes / file.size));
   } else if (first.kind === 'found') {
-    await call(found.report, { params, body: first.report, idempotencyKey: first.id });
+    await arrived(sender, (await call(found.report, { params, body: first.report, idempotencyKey: first.id })).data);
+  } else if (first.kind === 'foundMore') {
+    await arrived(sender, (await call(found.amend, { params: { ...params, reportId: first.reportId }, body: first.more, idempotencyKey: first.id })).data);
   } else if (first.kind === 'proof') {
     await call(proof.record, { params, body: first.test, idempotencyKey: first.id });
   } else if (first.kind === 'daywork') {
@@ -88,6 +98,12 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     await rememberChecklist(first.jobId, data.checklist);
     sender.onChecklist?.(first.jobId, data.checklist);
   }
+}
+
+/** Told before it leaves the outbox: at no moment does the phone show less than it stopped. */
+async function arrived(sender: Sender, report: FoundReport): Promise<void> {
+  await rememberFound(report);
+  sender.onFound?.(report);
 }
 
 async function register(sender: Sender): Promise<void> {

@@ -5,17 +5,20 @@ import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
 import { Page } from '../../components/Page.tsx';
 import { NextItem } from '../../features/checklists/index.ts';
-import { LineHit, StopButton } from '../../features/found/stop.ts';
+import { LineHit, StopButton, Stopped } from '../../features/found/stop.ts';
 import { HeldBy, OnTheTable, OnThisJob } from '../../features/jobs/index.ts';
 import { useRest } from '../../hooks/useRest.ts';
 import { useMe } from '../../hooks/useMe.ts';
 import { usePages } from '../../hooks/usePages.ts';
+import { crewDay } from '../../lib/crewDay.ts';
 import { useText } from '../../lib/reader.tsx';
 import { Fetched } from './JobPart.tsx';
 
 /** Not on the way to the next step: the drawing brings its own code and the design, and is drawn when the phone has a moment. */
 const HomeDrawing = lazy(() => import('../sections/HomeDrawing.tsx').then((one) => ({ default: one.HomeDrawing })));
 const HomeClock = lazy(() => import('../sections/HomeClock.tsx').then((one) => ({ default: one.HomeClock })));
+
+const isStopped = ({ holds }: JobRow) => holds.some(({ code }) => code === 'found.hold.open');
 
 /** One home with the parts that apply: in a small firm the owner also estimates and digs. */
 export function HomePage() {
@@ -43,10 +46,14 @@ export function HomePage() {
 function CrewHome({ jobs: items, memberId }: { readonly jobs: readonly JobRow[]; readonly memberId: string }) {
   const [shown, setShown] = useState(false);
   const rested = useRest(shown);
+  const stopped = crewDay(items, memberId).filter((job, at) => at === 0 || isStopped(job));
   return (
-    <OnThisJob jobs={items} memberId={memberId} next={({ id }) => <NextItem jobId={id} onShown={() => setShown(true)} />}
-      section={(job) => (job.buildRevisionId === null ? null : <div className="home-drawing">{rested ? <Fetched><HomeDrawing job={job} /></Fetched> : null}</div>)}
-      stops={({ id }) => <><StopButton jobId={id} /><LineHit /></>}
-      clock={({ id }) => <div className="home-clock">{rested ? <Fetched><HomeClock jobId={id} /></Fetched> : null}</div>} />
+    <>
+      {stopped.map(({ id, title, timeZone }) => <Stopped key={id} jobId={id} timeZone={timeZone} job={title} />)}
+      <OnThisJob jobs={items} memberId={memberId} next={({ id }) => <NextItem jobId={id} onShown={() => setShown(true)} />}
+        section={(job) => (job.buildRevisionId === null ? null : <div className="home-drawing">{rested ? <Fetched><HomeDrawing job={job} /></Fetched> : null}</div>)}
+        stops={({ id, timeZone }) => <><StopButton jobId={id} timeZone={timeZone} /><LineHit jobId={id} timeZone={timeZone} /></>}
+        clock={({ id }) => <div className="home-clock">{rested ? <Fetched><HomeClock jobId={id} /></Fetched> : null}</div>} />
+    </>
   );
 }

@@ -6,6 +6,7 @@ import { Button } from '../../components/Button.tsx';
 import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
 import { Page } from '../../components/Page.tsx';
+import { Stopped } from '../../features/found/stop.ts';
 import { JobBlock } from '../../features/jobs/index.ts';
 import { useHashScroll } from '../../hooks/useHashScroll.ts';
 import { useMe } from '../../hooks/useMe.ts';
@@ -29,6 +30,7 @@ export function JobPage() {
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   return (
     <Page title={data.data.title}>
+      {may('findings.read') ? <Stopped jobId={jobId} timeZone={data.data.timeZone} /> : null}
       <JobBlock job={data.data} />
       {may('checklists.record') ? <Fetched><CrewTop job={data.data} /></Fetched> : null}
       {SectionOnTop ? <Fetched><SectionOnTop job={data.data} etag={data.etag} /></Fetched> : null}

@@ -12,8 +12,8 @@ export function CrewTop({ job }: { readonly job: Job }) {
   return (
     <div className="crew-top no-print">
       <NextItem jobId={job.id} />
-      <StopButton jobId={job.id} />
-      <LineHit />
+      <StopButton jobId={job.id} timeZone={job.timeZone} />
+      <LineHit jobId={job.id} timeZone={job.timeZone} />
       <CrewClock jobId={job.id} />
     </div>
   );

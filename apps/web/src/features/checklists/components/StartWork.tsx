@@ -27,7 +27,7 @@ export function StartWork({ list, view, record }: StartWorkProps) {
   };
   return (
     <div className="stack">
-      <Button kind="main" size="crew" wide busy={busy} disabled={held || busy || kept} onClick={() => write({ params: { jobId: list.jobId, itemKey: view.item.key }, body: {} }, { onError: keep })}>
+      <Button kind="main" size="crew" wide busy={busy} disabled={held || view.stops.length > 0 || busy || kept} onClick={() => write({ params: { jobId: list.jobId, itemKey: view.item.key }, body: {} }, { onError: keep })}>
         {t(view.item.template === 'I3' ? 'checklists.startPour' : 'checklists.start')}
       </Button>
       <ProblemNotice problem={refused} />

@@ -112,6 +112,17 @@ describe('a finding of the crew', () => {
     expect(nextOf(view)?.item.key).toBe('D4:P1');
   });
   test('at another part leaves them as they are', () => expect(found('other', 'P2').items.flatMap(({ stops }) => stops)).toEqual([]));
+  test('of a line that was hit holds all that waits for the marks, until the office tells what it made of it', () => {
+    const [hitAt, later] = ['2026-11-25T14:50:00.000Z', '2026-12-11T05:00:00.000Z'];
+    const may = (until: string, hits: string | null) => {
+      const marks = { ...item('A2', 0, 0), key: 'A2', part: null, holdPoint: 'HP-1' };
+      const digs = { ...item('C5', 1, 0), key: 'C5', part: null, heldBy: [] };
+      const list: Checklist = { ...pour(), items: [marks, digs], digging: [{ from: '2026-11-20T05:00:00.000Z', until }] };
+      const proven = [fact('A2', { kind: 'ticked', note: '' })];
+      return viewOf(list, proven, now, [{ kind: 'utility', part: null, hitAt: hits }]).items[1]?.heldBy.map(({ holdPoint }) => holdPoint);
+    };
+    expect([may(later, null), may(later, hitAt), may(hitAt, null), may(hitAt, hitAt)]).toEqual([[], ['HP-1'], ['HP-1'], ['HP-1']]);
+  });
   test('no longer marks what was built before', () => {
     const view = viewOf(pour(), proof(), now, [{ kind: 'other', part: 'P1' }]);
     expect(view.items.map((one) => standingOf(one, null))).toEqual(['proven', 'proven', 'proven', 'stopped']);

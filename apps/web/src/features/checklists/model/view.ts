@@ -2,6 +2,11 @@ import {
   foldItem, heldAmong, holdPointRules, holdPointsNow, isStopped, mayDigAt, mistyped, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type Stop, type StoredFact,
 } from '@yardfall/contracts';
 
+export interface FoundStop extends Stop {
+  /** When a line was hit; nobody digs from then on. */
+  readonly hitAt?: string | null;
+}
+
 export interface ItemView {
   readonly item: ChecklistItem;
   readonly state: ItemState;
@@ -30,9 +35,9 @@ export interface ChecklistView {
 export type Recorder = Pick<JudgedFact, 'by' | 'memberId'>;
 
 /** The checklist as the office knows it, with what this phone recorded since: the same fold runs on both sides, and both look at the clock. */
-export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number, found: readonly Stop[] = [], me: Recorder = {}): ChecklistView {
+export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number, found: readonly FoundStop[] = [], me: Recorder = {}): ChecklistView {
   // A phone alone never turns "do not dig" into "may dig": it goes by the spans that the office gave it.
-  const moment: Moment = { at: now, mayDig: mayDigAt(spansOf(checklist), now) };
+  const moment: Moment = { at: now, mayDig: mayDigAt(spansOf(checklist), now) && !found.some((stop) => isNews(checklist, stop)) };
   const folded = checklist.items.map((item) => fold(item, waiting, me));
   const states = folded.map(({ inState }) => inState);
   const points = holdPointsNow(states, moment);
@@ -46,6 +51,11 @@ export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now:
   }));
   const holdPoints = points.map(({ id, part, open, waived, items: by, guards }) => ({ id, part, open, waived, items: [...by], guards: [...guards] }));
   return { jobId: checklist.jobId, revisionId: checklist.revisionId, items, holdPoints };
+}
+
+/** A line that was hit, of which these spans do not know yet: the office ends them where it was. */
+function isNews(checklist: Checklist, { hitAt = null }: FoundStop): boolean {
+  return hitAt !== null && mayDigAt(spansOf(checklist), Date.parse(hitAt));
 }
 
 /** An answer that was kept by an earlier version of the page does not know the spans: then nothing is dug before the office is asked. */

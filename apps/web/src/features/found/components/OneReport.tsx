@@ -1,4 +1,4 @@
-import type { FoundReport } from '@yardfall/contracts';
+import { isHit, type FoundReport } from '@yardfall/contracts';
 import { type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { TextArea } from '../../../components/Field.tsx';
@@ -26,9 +26,10 @@ export function OneReport({ report, timeZone }: { readonly report: FoundReport; 
         <strong>{part === null ? kind : t('found.atPart', { kind, part })}</strong>
         {report.measure === null ? null : <span className="figure">{q('tape', report.measure)}</span>}
       </p>
-      {report.note === kind ? null : <p>{report.note}</p>}
+      {report.note === kind || report.note === '' ? null : <p className="found-note">{report.note}</p>}
+      {isHit(report.hit) ? <p><strong>{t('found.hit.noDigging')}</strong></p> : null}
       {report.photoIds.length > 0 ? <div className="photo-strip">{report.photoIds.map((id) => <Photo key={id} jobId={report.jobId} photoId={id} alt={kind} />)}</div> : null}
-      <p className="faint">{t('found.reported', { by: report.reportedBy, at: report.reportedAt }, { timeZone })}</p>
+      <p className="faint">{t('found.reported', { by: report.reportedBy, at: report.stoppedAt ?? report.reportedAt }, { timeZone })}</p>
       {report.answer === null ? null : <p>{report.answer}</p>}
       {report.draft === null ? null : <p><a href="#design">{t(open || report.answer !== null ? 'found.draft' : 'found.answeredByRevision', { name: report.draft.designName, number: report.draft.number })}</a></p>}
       {report.answeredAt === null ? <p>{t('found.open')}</p> : <p className="faint">{t('found.answered', { by: report.answeredBy ?? '', at: report.answeredAt }, { timeZone })}</p>}

@@ -28,7 +28,7 @@ export function ThisJob({ job, section, next, stops, clock }: JobSlots & { reado
       <p className="this-job-name">{job.title}</p>
       <p>{job.address}</p>
       <AtTheHouse jobId={job.id} name={job.customerName} />
-      {job.holds.map((hold) => <Notice key={hold.id} severity="stop"><p>{say(hold.code, hold.params, { timeZone: job.timeZone })}</p></Notice>)}
+      {job.holds.filter(({ code }) => code !== 'found.hold.open').map((hold) => <Notice key={hold.id} severity="stop"><p>{say(hold.code, hold.params, { timeZone: job.timeZone })}</p></Notice>)}
       {next?.(job)}
       {stops?.(job)}
       <p>{t('jobs.crew.people', { names: crewOf(job).join(', ') })}</p>

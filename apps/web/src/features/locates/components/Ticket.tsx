@@ -7,7 +7,6 @@ import { Heading } from '../../../components/Heading.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { Photo } from '../../../components/Photo.tsx';
 import { Table } from '../../../components/Table.tsx';
-import { useMinute } from '../../../hooks/useMinute.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { drawnOf, isAnswered, latestAnswers, usualCode, type Response } from '../model/answers.ts';
 import { verdictHere } from '../model/verdictHere.ts';
@@ -20,6 +19,8 @@ import { VerdictBlock } from './VerdictBlock.tsx';
 interface TicketProps {
   readonly ticket: LocateTicket;
   readonly job: Job;
+  /** The moment for which it is judged [ms]. */
+  readonly now: number;
   readonly edit: boolean;
   /** The only ticket says what the job says above it. */
   readonly alone: boolean;
@@ -27,9 +28,8 @@ interface TicketProps {
   readonly drawn: DesignDocument['site']['utilities'];
 }
 
-export function Ticket({ ticket, job, edit, alone, drawn }: TicketProps) {
+export function Ticket({ ticket, job, now, edit, alone, drawn }: TicketProps) {
   const { t } = useText();
-  const now = useMinute();
   const { timeZone } = job;
   const named = (utility: string) => {
     const code = usualCode(utility);

@@ -1,6 +1,6 @@
 import type { DigVerdict, LocateTicket } from '@yardfall/contracts';
 import { describe, expect, test } from 'vitest';
-import { isLooser, jobVerdictHere, verdictHere } from './verdictHere.ts';
+import { isLooser, jobVerdictHere, verdictHere, withHits } from './verdictHere.ts';
 
 const may: DigVerdict = { mayDig: true, reasons: [] };
 const tooEarly: DigVerdict = { mayDig: false, reasons: [{ code: 'locates.reason.beforeStart', params: { number: 'A-1', at: '2026-03-06T05:00:00.000Z' } }] };
@@ -35,5 +35,18 @@ describe('may dig, judged again where the office cannot be asked', () => {
   test('a stop that the phone knows of stops it, whatever the office last said', () => {
     const hit = { ...ticket, events: [...ticket.events, { ...ticket.events[0], kind: 'damage' as const, at: '2026-03-10T11:00:00.000Z', recordedAt: '2026-03-10T11:00:00.000Z' } as LocateTicket['events'][number]] };
     expect(codes(jobVerdictHere([hit, { ...ticket, number: 'A-2' }], may, at('2026-03-10T12:00:00Z')))).toEqual(['locates.reason.damage']);
+  });
+  test('a line that was hit stops every ticket before the office knows; once it has told, its word counts', () => {
+    const now = at('2026-03-10T12:00:00Z');
+    const hit = '2026-03-10T11:00:00.000Z';
+    const two = [{ ...ticket, id: 'prepared', draft: true }, ticket, { ...ticket, id: 'older', number: 'A-0' }];
+    expect(jobVerdictHere(withHits(two, []), may, now)).toEqual(may);
+    const stopped = withHits(two, [hit]);
+    expect(jobVerdictHere(stopped, may, now).reasons).toEqual([{ code: 'locates.reason.damage', params: { number: 'A-1', at: hit } }]);
+    const told = (kind: 'damage' | 'damageCleared', recordedAt: string) => ({ ...ticket.events[0], kind, at: recordedAt, recordedAt }) as LocateTicket['events'][number];
+    const cleared = [{ ...ticket, events: [...ticket.events, told('damage', hit), told('damageCleared', '2026-03-10T11:30:00.000Z')] }];
+    expect(jobVerdictHere(withHits(cleared, [hit]), may, now)).toEqual(may);
+    const before = [{ ...ticket, events: [...ticket.events, told('damage', '2026-03-08T11:00:00.000Z'), told('damageCleared', '2026-03-09T11:30:00.000Z')] }];
+    expect(codes(jobVerdictHere(withHits(before, [hit]), may, now))).toEqual(['locates.reason.damage']);
   });
 });

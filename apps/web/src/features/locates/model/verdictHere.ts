@@ -21,6 +21,20 @@ function stricter(told: DigVerdict, here: DigVerdict): DigVerdict {
   return told.mayDig ? here : { mayDig: false, reasons: [...told.reasons, { code: 'locates.reason.askOffice', params: {} }] };
 }
 
+/**
+ * The tickets with a line that was hit and of which the office has not told yet: it stops the newest that is open, as it does there.
+ * @param hits when a line was hit, of reports that nobody has answered
+ */
+export function withHits(tickets: readonly LocateTicket[], hits: readonly string[]): readonly LocateTicket[] {
+  const newest = tickets.find(({ closed, draft }) => !closed && !draft);
+  const known = tickets.flatMap(({ events }) => events).filter(({ kind }) => kind === 'damage' || kind === 'damageCleared');
+  const news = hits.filter((hit) => !known.some(({ recordedAt }) => Date.parse(recordedAt) >= Date.parse(hit)));
+  const [at] = news.toSorted();
+  if (newest === undefined || at === undefined) return tickets;
+  const event = { id: 'hit', kind: 'damage', utility: '', hazard: true, note: '', photoId: null, at, recordedAt: at, by: '' } as const;
+  return tickets.map((ticket) => (ticket === newest ? { ...ticket, events: [...ticket.events, event] } : ticket));
+}
+
 function asJudged(ticket: LocateTicket): TicketForVerdict {
   const { state, number, closed, draft, legalStartAt, expiresAt, events } = ticket;
   return { state, number, closed, draft, legalStartAt, expiresAt, events, answers: latestAnswers(ticket) };

@@ -6,6 +6,7 @@ import type { OutboxEntry } from '../../../lib/outbox.ts';
 export function timeOf(entry: OutboxEntry): string {
   if (entry.kind === 'photo') return entry.meta.takenAt;
   if (entry.kind === 'daywork') return entry.entry.at;
+  if (entry.kind === 'foundMore') return entry.more.at;
   return entry.kind === 'found' || entry.kind === 'proof' ? madeAt(entry.id) : entry.fact.deviceTime;
 }
 
