@@ -14,6 +14,7 @@ export default defineConfig({
         ...conditions,
         test: {
           name: 'unit',
+          isolate: false, // the files of a worker share its modules: a quarter of the work was loading them again for each file
           include: ['packages/*/src/**/*.test.{ts,tsx}', 'apps/*/src/**/*.test.{ts,tsx}', 'tools/**/*.test.mjs'],
           // A limit is for what hangs: no test asserts a time, and a busy machine may take many times as long.
           testTimeout: 120_000,
