@@ -1,8 +1,9 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import type { DesignDocument } from '@yardfall/calc';
-import { outletQuestionIds, outletQuestions, permitKinds, type Problem } from '@yardfall/contracts';
+import { outletQuestionIds, outletQuestions, permitKinds, type Permits, type Photo, type Problem } from '@yardfall/contracts';
 import { messages } from '@yardfall/text';
 import { ternHollow } from './support/bigYard.ts';
+import { jpeg } from './support/crew.ts';
 import { part } from './support/office.ts';
 import { api, signIn, type Person } from './support/people.ts';
 import { done, notNeeded, soldJob, type Sold } from './support/readyJob.ts';
@@ -85,8 +86,14 @@ test('release to dig is refused on the page by name for every outlet question an
     await answers.getByRole('button', { name: /^Answer: Electrical permit/ }).click();
     const dialog = page.getByRole('dialog');
     await dialog.getByRole('radio', { name: 'Granted' }).check({ force: true });
-    await dialog.getByLabel('Number').fill('E-114');
+    // The paper is shown by a photo that is taken here, and no number.
+    await dialog.locator('input[type=file]').setInputFiles({ name: 'permit.jpg', mimeType: 'image/jpeg', buffer: await jpeg() });
+    await expect(dialog.locator('img')).toBeVisible();
     await dialog.getByRole('button', { name: 'Record the answer' }).click();
+    await expect(dialog).toBeHidden();
+    const { permits: said } = (await api<Permits>(owner, 'GET', `/jobs/${jobId}/permits`)).body;
+    const { items: photos } = (await api<{ readonly items: readonly Photo[] }>(owner, 'GET', `/jobs/${jobId}/photos`)).body;
+    expect(photos.map(({ id, note }) => [id, note])).toEqual([[said.find(({ kind }) => kind === 'electrical')?.answer?.photoId, 'Paper: Electrical permit']]);
     const offer = await part(page, 'Offer');
     await offer.getByRole('button', { name: /^Release/ }).click();
     await expect(offer.getByText(/^Released/)).toBeVisible();

@@ -8,6 +8,8 @@ import { keyOf } from '../lib/query.ts';
 export interface WriteOptions<E extends Endpoint> {
   /** What the office has to be asked for again after the write. */
   readonly refreshes?: readonly Endpoint[];
+  /** What has to be in the office before. */
+  readonly first?: (input: CallInput<E>) => Promise<void>;
   readonly onDone?: (data: ResponseOf<E>) => void;
 }
 
@@ -19,7 +21,8 @@ export function useWrite<E extends Endpoint>(endpoint: E, options: WriteOptions<
   const queries = useQueryClient();
   const last = useRef({ input: '', key: '' });
   const mutation = useMutation<Answer<ResponseOf<E>>, Error, CallInput<E>>({
-    mutationFn: (input) => {
+    mutationFn: async (input) => {
+      await options.first?.(input);
       const { params, body } = input as CallInput<Endpoint>;
       const same = JSON.stringify([params, body]);
       if (last.current.input !== same) last.current = { input: same, key: uuidv7() };

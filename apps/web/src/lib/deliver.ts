@@ -1,6 +1,7 @@
 import { checklists, daywork, found, jobs, locates, photos, proof, surveyFacts, surveys } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
 import { withDelivered, withReport } from './answers.ts';
+import { withDigging, withTicket } from './keptTickets.ts';
 import { keyOf, read } from './query.ts';
 import { sendOutbox, type Sender } from './sendOutbox.ts';
 
@@ -17,6 +18,11 @@ export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 
   const onFound: Sender['onFound'] = (report) => {
     queries.setQueryData(read(found.list, { params: { jobId: report.jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: withReport(old.data, report) }));
   };
-  const sent = await sendOutbox({ ...person, onDelivered, onChecklist, onFound });
+  const onTicket: Sender['onTicket'] = (jobId, ticket) => {
+    const params = { jobId };
+    const list = queries.setQueryData(read(locates.list, { params }).queryKey, (old) => (old === undefined ? old : { ...old, data: withTicket(old.data, ticket, Date.now()) }));
+    if (list !== undefined) queries.setQueryData(read(checklists.read, { params }).queryKey, (old) => (old === undefined ? old : { ...old, data: withDigging(old.data, list.data) }));
+  };
+  const sent = await sendOutbox({ ...person, onDelivered, onChecklist, onFound, onTicket });
   if (sent) await Promise.all(changedBySending.map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
 }

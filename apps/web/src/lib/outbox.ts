@@ -1,4 +1,4 @@
-import type { BodyInput, DayworkEntry, FieldFact, found, PhotoMeta, proof, SurveyDraft, SurveyFact } from '@yardfall/contracts';
+import type { BodyInput, DayworkEntry, FieldFact, found, locates, PhotoMeta, proof, SurveyDraft, SurveyFact } from '@yardfall/contracts';
 import { v7 as uuidv7 } from 'uuid';
 import { inStores } from './idb.ts';
 
@@ -18,11 +18,14 @@ export type OutboxFound = Base & { readonly kind: 'found'; readonly report: Body
 export type OutboxFoundMore = Base & { readonly kind: 'foundMore'; readonly reportId: string; readonly more: BodyInput<typeof found.amend> };
 export type OutboxSurveyFact = Base & { readonly kind: 'surveyFact'; readonly fact: SurveyFact };
 export type OutboxProof = Base & { readonly kind: 'proof'; readonly test: BodyInput<typeof proof.record> };
+/** What happened to a locate ticket, or what a utility answered. */
+export type TicketAct = { readonly what: 'event'; readonly body: BodyInput<typeof locates.event> } | { readonly what: 'answer'; readonly body: BodyInput<typeof locates.answer> };
+export type OutboxLocate = Base & { readonly kind: 'locate'; readonly ticketId: string; readonly act: TicketAct };
 export type OutboxDaywork = Base & { readonly kind: 'daywork'; readonly entry: DayworkEntry };
 type Unseen<D> = D extends SurveyDraft ? Omit<D, 'seen'> : never;
 /** What one press writes down, before the phone gives it its number and notes what it follows. */
 export type FactDraft = Unseen<SurveyDraft>;
-export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxFoundMore | OutboxDaywork | OutboxProof;
+export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxFoundMore | OutboxDaywork | OutboxProof | OutboxLocate;
 
 export interface Device {
   readonly id: string;
@@ -89,6 +92,11 @@ export async function keepFoundMore(entry: Unsent<OutboxFoundMore>, photo: Unsen
 
 export async function keepProof(entry: Unsent<OutboxProof>): Promise<void> {
   await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'proof', refused: null }));
+  await readAgain(true);
+}
+
+export async function keepLocate(entry: Unsent<OutboxLocate>): Promise<void> {
+  await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'locate', refused: null }));
   await readAgain(true);
 }
 

@@ -32,6 +32,15 @@ describe('what is sent next', () => {
     for (let left: readonly OutboxEntry[] = all; left.length > 0; left = left.filter(({ id }) => !order.at(-1)?.includes(id))) order.push(ids(nextBatch(left, 'm')));
     expect(order).toEqual([['5'], ['8'], ['1'], ['2'], ['6'], ['7']]);
   });
+  test('what happened to a ticket goes before all else, in its order, after the photo that shows it', () => {
+    const act = (at: number, ticketId = 't', photoId: string | null = null): OutboxEntry => ({
+      ...base(at), kind: 'locate', ticketId, act: { what: 'event', body: { kind: 'damage', utility: '', hazard: false, note: '', photoId, at: '2026-03-10T11:00:00Z' } },
+    });
+    expect(ids(nextBatch([photo(1), fact(2), act(3), act(4)], 'm'))).toEqual(['3']);
+    expect(ids(nextBatch([photo(1), photo(2), act(3, 't', '2'), act(4)], 'm'))).toEqual(['1']);
+    expect(ids(nextBatch([photo(2), act(3, 't', '2'), act(4, 'u')], 'm'))).toEqual(['4']);
+    expect(ids(nextBatch([{ ...photo(2), refused: 'photo.notAnImage' }, act(3, 't', '2')], 'm'))).toEqual(['3']);
+  });
   test("another person's entries and refused ones stay where they are", () => {
     expect(ids(nextBatch([fact(1, 'j', 'other'), { ...fact(2), refused: 'request.invalid' }, fact(3)], 'm'))).toEqual(['3']);
     expect(nextBatch([fact(1, 'j', 'other')], 'm')).toEqual([]);

@@ -1,7 +1,8 @@
-import { checklists, daywork, found, identity, proof, surveyFacts, uploads, type Checklist, type FoundReport, type StoredSurveyFact } from '@yardfall/contracts';
+import { checklists, daywork, found, identity, locates, proof, surveyFacts, uploads, type Checklist, type FoundReport, type LocateTicket, type StoredSurveyFact } from '@yardfall/contracts';
 import { rememberChecklist, rememberDelivered, rememberFound } from './answers.ts';
 import { call } from './api.ts';
-import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxSurveyFact } from './outbox.ts';
+import { rememberTicket } from './keptTickets.ts';
+import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxLocate, type OutboxSurveyFact } from './outbox.ts';
 import { ApiProblem } from './problem.ts';
 import { sendWhole } from './resume.ts';
 import { tellShare } from './sent.ts';
@@ -11,6 +12,7 @@ export interface Sender {
   readonly name: string;
   /** Told before the facts leave the outbox, so that no page shows less in between. */
   readonly onDelivered?: (jobId: string, facts: readonly StoredSurveyFact[]) => void;
+  readonly onTicket?: (jobId: string, ticket: LocateTicket) => void;
   readonly onChecklist?: (jobId: string, checklist: Checklist) => void;
   readonly onFound?: (report: FoundReport) => void;
 }
@@ -43,12 +45,14 @@ async function sendAll(sender: Sender): Promise<boolean> {
 /** One photo or report, or as many facts of one kind and job as follow each other. A stop goes before all else; levels are small and wait for no photo. */
 export function nextBatch(all: readonly OutboxEntry[], memberId: string): readonly OutboxEntry[] {
   const waiting = all.filter((entry) => entry.memberId === memberId && entry.refused === null);
+  const act = urgentAct(waiting);
+  if (act !== undefined) return [act];
   const levels = waiting.filter((entry) => entry.kind === 'surveyFact');
   const stops = waiting.filter(isStop);
   const queue = stops.length > 0 ? stops : levels.length > 0 ? levels : waiting;
   const [first] = queue;
   if (first === undefined) return [];
-  if (first.kind === 'photo' || first.kind === 'found' || first.kind === 'foundMore' || first.kind === 'proof') return [first];
+  if (first.kind === 'photo' || first.kind === 'found' || first.kind === 'foundMore' || first.kind === 'proof' || first.kind === 'locate') return [first];
   const end = queue.findIndex((entry) => entry.kind !== first.kind || entry.jobId !== first.jobId);
   return queue.slice(0, Math.min(end < 0 ? queue.length : end, factsAtOnce));
 }
@@ -57,6 +61,14 @@ export function nextBatch(all: readonly OutboxEntry[], memberId: string): readon
 function isStop(entry: OutboxEntry): boolean {
   if (entry.kind === 'found') return entry.report.photoIds.length === 0;
   return entry.kind === 'foundMore' && entry.more.photoIds.length === 0 && (entry.more.hit ?? null) !== null;
+}
+
+/** A line that was hit waits for nothing but what happened to the same ticket before it and the photo that shows it. */
+function urgentAct(waiting: readonly OutboxEntry[]): OutboxLocate | undefined {
+  const photos = new Set(waiting.filter(({ kind }) => kind === 'photo').map(({ id }) => id));
+  const acts = waiting.filter((entry): entry is OutboxLocate => entry.kind === 'locate');
+  const first = acts.filter((act, at) => acts.findIndex(({ ticketId }) => ticketId === act.ticketId) === at);
+  return first.find(({ act }) => !photos.has(act.body.photoId ?? ''));
 }
 
 async function problemWith(batch: readonly OutboxEntry[], sender: Sender): Promise<ApiProblem | null> {
@@ -82,6 +94,10 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     await arrived(sender, (await call(found.amend, { params: { ...params, reportId: first.reportId }, body: first.more, idempotencyKey: first.id })).data);
   } else if (first.kind === 'proof') {
     await call(proof.record, { params, body: first.test, idempotencyKey: first.id });
+  } else if (first.kind === 'locate') {
+    const ticket = await sendAct(first);
+    await rememberTicket(first.jobId, ticket);
+    sender.onTicket?.(first.jobId, ticket);
   } else if (first.kind === 'daywork') {
     await call(daywork.record, { params, body: { entries: batch.flatMap((one) => (one.kind === 'daywork' ? [one.entry] : [])) } });
   } else if (first.kind === 'surveyFact') {
@@ -104,6 +120,17 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
 async function arrived(sender: Sender, report: FoundReport): Promise<void> {
   await rememberFound(report);
   sender.onFound?.(report);
+}
+
+/** What happened is not kept back by a photo that the office did not take. */
+async function sendAct({ id, jobId, ticketId, act }: OutboxLocate): Promise<LocateTicket> {
+  const params = { jobId, ticketId };
+  const isRefused = outboxNow().some((entry) => entry.kind === 'photo' && entry.id === act.body.photoId && entry.refused !== null);
+  const photoId = isRefused ? null : (act.body.photoId ?? null);
+  const { data } = act.what === 'event'
+    ? await call(locates.event, { params, body: { ...act.body, photoId }, idempotencyKey: id })
+    : await call(locates.answer, { params, body: { ...act.body, photoId }, idempotencyKey: id });
+  return data;
 }
 
 async function register(sender: Sender): Promise<void> {

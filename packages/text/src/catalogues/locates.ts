@@ -55,6 +55,8 @@ export const locates = catalogue({
   'locates.reason.damage': { en: 'Ticket {number:text}: a line was hit {at:dateTime}; nobody digs until its owner says so', es: 'Boleto {number:text}: se golpeó una línea {at:dateTime}; nadie cava hasta que su dueño lo diga' },
   'locates.reason.areaEnlarged': { en: 'Ticket {number:text}: the area grew {at:dateTime}; take a new ticket for the whole of it', es: 'Boleto {number:text}: la zona creció {at:dateTime}; pida un boleto nuevo para toda' },
   'locates.reason.askOffice': { en: 'The office was last asked before that; ask it again with a signal before anybody digs', es: 'Se preguntó a la oficina antes de eso; pregunte otra vez con señal antes de que alguien cave' },
+  'locates.reason.onPhone': { en: 'Ticket {number:text}: what {utility:text} answered is on this phone; it clears nothing until the office has it', es: 'Boleto {number:text}: lo que respondió {utility:text} está en este teléfono; no libera nada hasta que la oficina lo tenga' },
+  'locates.reason.agreeOnPhone': { en: 'Ticket {number:text}: that the marks agree is on this phone; it counts once the office has it', es: 'Boleto {number:text}: que las marcas coinciden está en este teléfono; cuenta cuando la oficina lo tenga' },
   'locates.reason.closed': { en: 'Ticket {number:text} is closed', es: 'El boleto {number:text} está cerrado' },
 
   'locates.event.marksAgree': { en: 'The marks agree with the answers', es: 'Las marcas coinciden con las respuestas' },

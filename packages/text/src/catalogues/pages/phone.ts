@@ -20,6 +20,9 @@ export const phonePages = catalogue({
   'ui.phone.takePhoto': { en: 'Take the photo', es: 'Tomar la foto' },
   'ui.phone.takeAnother': { en: 'Take another photo', es: 'Tomar otra foto' },
   'ui.phone.choosePhoto': { en: 'Choose from this phone', es: 'Elegir de este teléfono' },
+  'ui.pick.there': { en: 'Or one that is there already', es: 'O una que ya está' },
+  'ui.pick.none': { en: 'No photo', es: 'Sin foto' },
+  'ui.pick.at': { en: 'Photo of {at:dateTime} {note:text}', es: 'Foto del {at:dateTime} {note:text}' },
   'ui.phone.part': { en: 'Part', es: 'Parte' },
   'ui.phone.noPart': { en: 'No part in particular', es: 'Ninguna parte en especial' },
 });

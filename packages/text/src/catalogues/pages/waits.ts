@@ -13,6 +13,7 @@ export const waitsPages = catalogue({
   'ui.waits.kind.fact': { en: 'Step of the checklist', es: 'Paso de la lista' },
   'ui.waits.kind.surveyFact': { en: 'Survey', es: 'Levantamiento' },
   'ui.waits.kind.proof': { en: 'Pump-down', es: 'Vaciado' },
+  'ui.waits.kind.locate': { en: 'Locate ticket', es: 'Boleto de localización' },
   'ui.waits.kind.daywork': { en: 'Time or material', es: 'Tiempo o material' },
   'ui.waits.kind.foundMore': { en: 'Added to a stop-work report', es: 'Agregado a un aviso de paro' },
   'ui.waits.kind.found': { en: 'Stop-work report', es: 'Aviso de paro' },

@@ -43,6 +43,12 @@ describe('the checklist on this phone', () => {
     expect(nextOf(view)?.item.key).toBe('D4:P1');
     expect(leftCount(view.items)).toBe(view.items.length);
   });
+  test('what stopped the digging on this phone holds the first cut, whatever the office last said', () => {
+    const marks = { ...item('A2', 0, 0), holdPoint: 'HP-1', facts: [{ fact: tick('A2:P1'), verdict: 'kept', reason: null } as never] };
+    const cut = { ...pour(), items: [marks, item('C1', 1, 0)], digging: [{ from: '2026-11-20T05:00:00Z', until: '2026-12-20T05:00:00Z' }] };
+    const held = (stoppedHere: boolean) => viewOf(cut, [], now, [], {}, stoppedHere).items[1]?.heldBy.map(({ holdPoint }) => holdPoint);
+    expect([held(false), held(true)]).toEqual([[], ['HP-1']]);
+  });
   test('keeps the pour held while D4 lacks a photo', () => expect(heldKeys(of(proof().slice(1)))).toEqual(['D4:P1']));
   test('opens the pour with D4, I1 and I2 shown', () => {
     const view = of(proof());

@@ -35,9 +35,9 @@ export interface ChecklistView {
 export type Recorder = Pick<JudgedFact, 'by' | 'memberId'>;
 
 /** The checklist as the office knows it, with what this phone recorded since: the same fold runs on both sides, and both look at the clock. */
-export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number, found: readonly FoundStop[] = [], me: Recorder = {}): ChecklistView {
-  // A phone alone never turns "do not dig" into "may dig": it goes by the spans that the office gave it.
-  const moment: Moment = { at: now, mayDig: mayDigAt(spansOf(checklist), now) && !found.some((stop) => isNews(checklist, stop)) };
+export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number, found: readonly FoundStop[] = [], me: Recorder = {}, stoppedHere = false): ChecklistView {
+  // A phone alone never turns "do not dig" into "may dig": it goes by the spans that the office gave it, and by what stopped the digging since.
+  const moment: Moment = { at: now, mayDig: !stoppedHere && mayDigAt(spansOf(checklist), now) && !found.some((stop) => isNews(checklist, stop)) };
   const folded = checklist.items.map((item) => fold(item, waiting, me));
   const states = folded.map(({ inState }) => inState);
   const points = holdPointsNow(states, moment);

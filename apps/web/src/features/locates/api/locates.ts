@@ -1,6 +1,9 @@
-import { checklists, jobs, locates, photos } from '@yardfall/contracts';
-import { useQuery } from '@tanstack/react-query';
+import { checklists, jobs, locates } from '@yardfall/contracts';
+import { useMutation, useQuery } from '@tanstack/react-query';
+import { v7 as uuidv7 } from 'uuid';
+import { useMe } from '../../../hooks/useMe.ts';
 import { useWrite } from '../../../hooks/useWrite.ts';
+import { keepLocate, type TicketAct } from '../../../lib/outbox.ts';
 import { read } from '../../../lib/query.ts';
 
 export function useTickets(jobId: string) {
@@ -10,10 +13,6 @@ export function useTickets(jobId: string) {
 /** A ticket moves the hold for the marks and hold point HP-1. */
 const refreshes = [locates.list, jobs.read, jobs.list, checklists.read];
 
-export function usePhotosOfJob(jobId: string) {
-  return useQuery(read(photos.list, { params: { jobId } }));
-}
-
 export function usePrepareTicket(onDone: () => void) {
   return useWrite(locates.prepare, { refreshes, onDone });
 }
@@ -22,16 +21,15 @@ export function useSubmitTicket(onDone: () => void) {
   return useWrite(locates.submit, { refreshes, onDone });
 }
 
-export function useTicketEvent(onDone: () => void) {
-  return useWrite(locates.event, { refreshes, onDone });
+/** Kept on this phone first, so that a line that was hit stops the digging there whatever the signal does, and sent from there once. */
+export function useTicketAct(jobId: string, ticketId: string, onDone?: () => void) {
+  const memberId = useMe().me?.id ?? '';
+  const mutation = useMutation<void, Error, TicketAct>({ networkMode: 'always', mutationFn: (act) => keepLocate({ id: uuidv7(), memberId, jobId, ticketId, act }), onSuccess: () => onDone?.() });
+  return { keep: mutation.mutate, busy: mutation.isPending, problem: mutation.error };
 }
 
 export function useNewTicket(onDone: () => void) {
   return useWrite(locates.create, { refreshes, onDone });
-}
-
-export function useAnswer(onDone: () => void) {
-  return useWrite(locates.answer, { refreshes, onDone });
 }
 
 export function useCloseTicket() {

@@ -5,15 +5,16 @@ import { Button } from '../../../components/Button.tsx';
 import { Cautions } from '../../../components/Cautions.tsx';
 import { Choices } from '../../../components/Choices.tsx';
 import { CheckField, TextArea, TextField } from '../../../components/Field.tsx';
-import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
+import { KeepProblem } from '../../../components/KeepProblem.tsx';
+import { Notice } from '../../../components/Notice.tsx';
+import { PhotoField } from '../../../components/PhotoField.tsx';
 import { Select } from '../../../components/Select.tsx';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { instantIn, wallClockIn } from '../../../lib/zoneTime.ts';
-import { useTicketEvent } from '../api/locates.ts';
-import { latestAnswers } from '../model/answers.ts';
+import { useTicketAct } from '../api/locates.ts';
+import { latestAnswers } from '../../../lib/tickets.ts';
 import { mayHappen } from '../model/events.ts';
-import { MarksPhoto } from './MarksPhoto.tsx';
 
 interface EventFormProps {
   readonly ticket: LocateTicket;
@@ -26,14 +27,17 @@ interface EventFormProps {
 export function EventForm({ ticket, timeZone, named, onDone }: EventFormProps) {
   const { t } = useText();
   const [kind, setKind] = useState<TicketEventKind | null>(null);
-  const [now] = useState(() => wallClockIn(timeZone, new Date()));
-  const { write, busy, problem } = useTicketEvent(onDone);
+  const [opened] = useState(() => new Date());
+  const now = wallClockIn(timeZone, opened);
+  const { keep, busy, problem } = useTicketAct(ticket.jobId, ticket.id, onDone);
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
-    const at = instantIn(timeZone, field('at').slice(0, 16)) ?? new Date().toISOString();
+    // A field of minutes would put it before what happened in the same minute.
+    const told = field('at').slice(0, 16);
+    const at = told === now ? opened.toISOString() : (instantIn(timeZone, told) ?? new Date().toISOString());
     if (kind === null) return;
-    write({ params: { jobId: ticket.jobId, ticketId: ticket.id }, body: { kind, utility: field('utility'), hazard: field('hazard') !== '', note: field('note'), photoId: field('photoId') || null, at } });
+    keep({ what: 'event', body: { kind, utility: field('utility'), hazard: field('hazard') !== '', note: field('note'), photoId: field('photoId') || null, at } });
   };
   return (
     <form className="stack crew-form" onSubmit={submit}>
@@ -43,8 +47,8 @@ export function EventForm({ ticket, timeZone, named, onDone }: EventFormProps) {
       {kind !== null && isStop(kind) ? <TextField label={t('locates.happenedAt')} name="at" type="datetime-local" defaultValue={now} max={now} required /> : null}
       <Select label={t('locates.happenedTo')} name="utility" choices={[{ value: '', label: t('locates.happenedAll') }, ...latestAnswers(ticket).map(({ utility }) => ({ value: utility, label: named(utility) }))]} />
       <TextArea label={t('locates.happenedNote')} name="note" maxLength={500} rows={2} optional />
-      <MarksPhoto jobId={ticket.jobId} timeZone={timeZone} />
-      <ProblemNotice problem={problem} />
+      <PhotoField jobId={ticket.jobId} timeZone={timeZone} label={t('locates.photo')} note={kind === null ? '' : t(`locates.event.${kind}`)} />
+      <KeepProblem problem={problem} />
       <Button type="submit" kind={kind !== null && isStop(kind) ? 'danger' : 'main'} size="crew" wide disabled={kind === null || busy} busy={busy}>{t('locates.happenedDo')}</Button>
     </form>
   );

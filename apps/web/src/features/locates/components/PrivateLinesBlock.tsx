@@ -6,14 +6,15 @@ import { Dialog } from '../../../components/Dialog.tsx';
 import { TextArea } from '../../../components/Field.tsx';
 import { Heading } from '../../../components/Heading.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
+import { PhotoField } from '../../../components/PhotoField.tsx';
 import { Photo } from '../../../components/Photo.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { usePrivateLines } from '../../../hooks/usePrivateLines.ts';
 import { useWrite } from '../../../hooks/useWrite.ts';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
+import { photosArrived } from '../../../lib/photosArrived.ts';
 import { wallClockIn } from '../../../lib/zoneTime.ts';
-import { MarksPhoto } from './MarksPhoto.tsx';
 
 type Line = PrivateLines['lines'][number];
 
@@ -60,7 +61,7 @@ function Declared({ job, line }: { readonly job: Job; readonly line: Line }) {
 function Declare({ job, line, onDone }: { readonly job: Job; readonly line: Line; readonly onDone: () => void }) {
   const { t } = useText();
   const [state, setState] = useState<PrivateState | null>(null);
-  const { write, busy, problem } = useWrite(privateLines.declare, { refreshes: [privateLines.read], onDone });
+  const { write, busy, problem } = useWrite(privateLines.declare, { first: ({ body }) => photosArrived(body.lines.map(({ photoId }) => photoId)), refreshes: [privateLines.read], onDone });
   const isLine = (privateLineKinds as readonly string[]).includes(line.question);
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -73,7 +74,7 @@ function Declare({ job, line, onDone }: { readonly job: Job; readonly line: Line
     <form className="stack crew-form" onSubmit={submit}>
       <Choices look="crew" label={t('locates.privateIs')} value={state} onChange={setState} choices={privateStates.map((value) => ({ value, label: t(`locates.privateState.${value}`) }))} />
       <TextArea label={t(isLine ? 'locates.privateWhere' : 'locates.privateWho')} name="note" rows={2} maxLength={500} optional defaultValue={line.note} />
-      <MarksPhoto jobId={job.id} timeZone={job.timeZone} />
+      <PhotoField jobId={job.id} timeZone={job.timeZone} label={t('locates.photo')} note={t(`checklists.private.${line.question}`)} />
       <ProblemNotice problem={problem} />
       <Button type="submit" kind="main" size="crew" wide disabled={state === null || busy} busy={busy}>{t('locates.recordAnswer')}</Button>
     </form>

@@ -8,16 +8,21 @@ import { Notice } from '../../../components/Notice.tsx';
 import { Photo } from '../../../components/Photo.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { drawnOf, isAnswered, latestAnswers, usualCode, type Response } from '../model/answers.ts';
+import type { OutboxLocate } from '../../../lib/outbox.ts';
+import { latestAnswers, type Response } from '../../../lib/tickets.ts';
+import { drawnOf, isAnswered, usualCode } from '../model/answers.ts';
+import { isEvent, saidHere, ticketHere } from '../model/here.ts';
 import { verdictHere } from '../model/verdictHere.ts';
 import { AnswerForm } from './AnswerForm.tsx';
 import { TicketActs } from './TicketActs.tsx';
 import { TicketClock } from './TicketClock.tsx';
-import { TicketHistory } from './TicketHistory.tsx';
+import { EventsHere, TicketHistory } from './TicketHistory.tsx';
 import { VerdictBlock } from './VerdictBlock.tsx';
 
 interface TicketProps {
   readonly ticket: LocateTicket;
+  /** What this phone recorded of it and the office does not have yet. */
+  readonly acts: readonly OutboxLocate[];
   readonly job: Job;
   /** The moment for which it is judged [ms]. */
   readonly now: number;
@@ -28,33 +33,37 @@ interface TicketProps {
   readonly drawn: DesignDocument['site']['utilities'];
 }
 
-export function Ticket({ ticket, job, now, edit, alone, drawn }: TicketProps) {
+export function Ticket({ ticket, acts, now, job, edit, alone, drawn }: TicketProps) {
   const { t } = useText();
   const { timeZone } = job;
   const named = (utility: string) => {
     const code = usualCode(utility);
     return code === null ? utility : t(code);
   };
+  const here = ticketHere(ticket, acts, now);
+  const answersWait = acts.filter(({ refused, act }) => refused === null && act.what === 'answer');
+  const waits = answersWait.length > 0 || acts.some(({ act }) => isEvent(act, 'marksAgree'));
   const changes = edit && !ticket.closed;
   return (
     <article className="stack">
       <Heading level={3} aside={ticket.closed ? t('locates.closed') : ticket.draft ? t('locates.draftAside') : undefined}>{ticket.draft ? t('locates.draftTitle') : t('locates.ticket', { number: ticket.number })}</Heading>
       <TicketClock ticket={ticket} timeZone={timeZone} />
-      {ticket.closed || alone ? null : <VerdictBlock verdict={verdictHere(ticket, now)} timeZone={timeZone} />}
-      <Answers ticket={ticket} timeZone={timeZone} changes={changes && !ticket.draft} drawn={drawn} named={named} />
+      {ticket.closed || alone ? null : <VerdictBlock verdict={saidHere(verdictHere(here, now), [ticket], acts)} timeZone={timeZone} />}
+      <Answers ticket={ticket} acts={answersWait} timeZone={timeZone} changes={changes && !ticket.draft} drawn={drawn} named={named} />
       <TicketHistory ticket={ticket} timeZone={timeZone} named={named} />
-      {changes ? <TicketActs ticket={ticket} job={job} named={named} /> : null}
+      <EventsHere acts={acts} timeZone={timeZone} named={named} />
+      {changes ? <TicketActs ticket={here} waits={waits} job={job} named={named} /> : null}
     </article>
   );
 }
 
-interface AnswersProps extends Pick<TicketProps, 'ticket' | 'drawn'> {
+interface AnswersProps extends Pick<TicketProps, 'ticket' | 'acts' | 'drawn'> {
   readonly timeZone: string;
   readonly changes: boolean;
   readonly named: (utility: string) => string;
 }
 
-function Answers({ ticket, timeZone, changes, drawn, named }: AnswersProps) {
+function Answers({ ticket, acts, timeZone, changes, drawn, named }: AnswersProps) {
   const { t } = useText();
   const [asked, setAsked] = useState<Response | null>(null);
   return (
@@ -65,7 +74,7 @@ function Answers({ ticket, timeZone, changes, drawn, named }: AnswersProps) {
           key: response.utility,
           cells: {
             utility: named(response.utility),
-            answer: <AnswerSaid jobId={ticket.jobId} response={response} drawn={drawn} named={named} />,
+            answer: <><AnswerSaid jobId={ticket.jobId} response={response} drawn={drawn} named={named} /><AnswerHere acts={acts} utility={response.utility} /></>,
             when: t('locates.saidBy', { at: response.at, by: response.by }, { timeZone }),
             act: <div className="ticket-act"><Button size="crew" kind={isAnswered(response) ? 'text' : 'plain'} aria-label={t(isAnswered(response) ? 'locates.changeAnswerOf' : 'locates.recordAnswerOf', { utility: named(response.utility) })} onClick={() => setAsked(response)}>{t(isAnswered(response) ? 'locates.changeAnswer' : 'locates.recordAnswer')}</Button></div>,
           },
@@ -98,4 +107,12 @@ function AnswerSaid({ jobId, response, drawn, named }: AnswerSaidProps) {
       {lines.map(({ id, name }) => <Notice key={id} severity="caution"><p>{t('locates.drawnButClear', { line: name })}</p></Notice>)}
     </span>
   );
+}
+
+/** The last that this phone recorded of a utility. */
+function AnswerHere({ acts, utility }: { readonly acts: readonly OutboxLocate[]; readonly utility: string }) {
+  const { t } = useText();
+  const body = acts.findLast(({ act }) => act.body.utility === utility)?.act.body;
+  if (body === undefined || !('answer' in body)) return null;
+  return <Notice severity="caution"><p><strong>{t(`locates.answer.${body.answer}`)}</strong></p><p>{t(isAnswered(body) ? 'locates.here.waits' : 'locates.here.stops')}</p></Notice>;
 }

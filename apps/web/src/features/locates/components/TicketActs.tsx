@@ -2,17 +2,21 @@ import type { Job, LocateTicket } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Dialog } from '../../../components/Dialog.tsx';
+import { KeepProblem } from '../../../components/KeepProblem.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { useCloseTicket, useTicketEvent } from '../api/locates.ts';
-import { latestAnswers } from '../model/answers.ts';
+import { useCloseTicket, useTicketAct } from '../api/locates.ts';
+import { latestAnswers } from '../../../lib/tickets.ts';
 import { asksForMarks } from '../model/events.ts';
 import { EventForm } from './EventForm.tsx';
 import { NewTicket } from './NewTicket.tsx';
 import { SubmitTicket } from './SubmitTicket.tsx';
 
 interface TicketActsProps {
+  /** With what this phone knows of it. */
   readonly ticket: LocateTicket;
+  /** Somebody has said on this phone that the marks agree, or what a utility answered. */
+  readonly waits: boolean;
   readonly job: Job;
   readonly named: (utility: string) => string;
 }
@@ -20,7 +24,7 @@ interface TicketActsProps {
 type Open = 'submit' | 'event' | 'renew' | 'close' | null;
 
 /** What can be done with a ticket as it stands: hand it in, walk the marks, say what happened, renew, close. */
-export function TicketActs({ ticket, job, named }: TicketActsProps) {
+export function TicketActs({ ticket, waits, job, named }: TicketActsProps) {
   const { t } = useText();
   const [open, setOpen] = useState<Open>(null);
   const shut = () => setOpen(null);
@@ -28,7 +32,7 @@ export function TicketActs({ ticket, job, named }: TicketActsProps) {
   return (
     <>
       {ticket.draft ? <div><Button kind="main" size="crew" onClick={() => setOpen('submit')}>{t('locates.submit')}</Button></div> : null}
-      {asksForMarks(ticket) ? <MarksAgree ticket={ticket} /> : null}
+      {asksForMarks(ticket) && !waits ? <MarksAgree ticket={ticket} /> : null}
       <div className="row">
         {ticket.draft ? null : <Button size="crew" onClick={() => setOpen('event')}>{t('locates.happened')}</Button>}
         {ticket.draft ? null : <Button onClick={() => setOpen('renew')}>{t('locates.renew')}</Button>}
@@ -47,13 +51,13 @@ export function TicketActs({ ticket, job, named }: TicketActsProps) {
 
 function MarksAgree({ ticket }: { readonly ticket: LocateTicket }) {
   const { t } = useText();
-  const { write, busy, problem } = useTicketEvent(() => undefined);
+  const { keep, busy, problem } = useTicketAct(ticket.jobId, ticket.id);
   const body = { kind: 'marksAgree', utility: '', hazard: false, note: '', photoId: null } as const;
   return (
     <div className="stack">
       <p>{t('locates.agreeWhy')}</p>
-      <ProblemNotice problem={problem} />
-      <div><Button kind="main" size="crew" busy={busy} onClick={() => write({ params: { jobId: ticket.jobId, ticketId: ticket.id }, body: { ...body, at: new Date().toISOString() } })}>{t('locates.agree')}</Button></div>
+      <KeepProblem problem={problem} />
+      <div><Button kind="main" size="crew" busy={busy} onClick={() => keep({ what: 'event', body: { ...body, at: new Date().toISOString() } })}>{t('locates.agree')}</Button></div>
     </div>
   );
 }

@@ -1,5 +1,7 @@
-import type { LocateTicket } from '@yardfall/contracts';
+import { isStop, type LocateTicket } from '@yardfall/contracts';
+import { Notice } from '../../../components/Notice.tsx';
 import { Photo } from '../../../components/Photo.tsx';
+import type { OutboxLocate } from '../../../lib/outbox.ts';
 import { useText } from '../../../lib/reader.tsx';
 
 interface TicketHistoryProps {
@@ -27,4 +29,26 @@ export function TicketHistory({ ticket, timeZone, named }: TicketHistoryProps) {
       </ul>
     </div>
   );
+}
+
+interface EventsHereProps extends Omit<TicketHistoryProps, 'ticket'> {
+  readonly acts: readonly OutboxLocate[];
+}
+
+/** What happened and is only known on this phone; whether it stops the digging here already. */
+export function EventsHere({ acts, timeZone, named }: EventsHereProps) {
+  const { t } = useText();
+  return acts.map(({ id, jobId, refused, act }) => {
+    if (act.what !== 'event') return null;
+    const { kind, at, utility, hazard, note, photoId } = act.body;
+    const stops = isStop(kind);
+    return (
+      <Notice key={id} severity={stops || refused !== null ? 'stop' : 'caution'}>
+        <p><strong>{t('locates.eventLine', { at, what: `locates.event.${kind}` }, { timeZone })}{utility === '' ? '' : `, ${named(utility)}`}{hazard ? `, ${t('locates.eventHazard')}` : ''}</strong></p>
+        {note === '' ? null : <p>{note}</p>}
+        <p>{t(refused !== null ? 'locates.here.refused' : stops ? 'locates.here.stops' : kind === 'remarkRequested' ? 'locates.here.kept' : 'locates.here.waits')}</p>
+        {photoId === null ? null : <Photo jobId={jobId} photoId={photoId} alt={t(`locates.event.${kind}`)} />}
+      </Notice>
+    );
+  });
 }

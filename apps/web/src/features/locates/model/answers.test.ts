@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { drawnOf, latestAnswers, namesIn, sortUtilities, usualCode, type Response } from './answers.ts';
+import { latestAnswers, type Response } from '../../../lib/tickets.ts';
+import { drawnOf, namesIn, sortUtilities, usualCode } from './answers.ts';
 
 const said = (utility: string, answer: Response['answer'], id: string): Response => ({ id, utility, answer, code: '', note: '', photoId: null, at: '2026-11-25T15:00:00Z', by: 'Ana' });
 

@@ -1,13 +1,6 @@
 import type { DesignDocument } from '@yardfall/calc';
-import type { LocateTicket } from '@yardfall/contracts';
+import type { Response } from '../../../lib/tickets.ts';
 import { languages, messages, type MessageCode } from '@yardfall/text';
-
-export type Response = LocateTicket['responses'][number];
-
-/** The latest answer of each utility, in the order in which they stand on the ticket. */
-export function latestAnswers({ responses }: Pick<LocateTicket, 'responses'>): readonly Response[] {
-  return [...new Map(responses.map((response) => [response.utility, response])).values()];
-}
 
 type Drawn = DesignDocument['site']['utilities'][number];
 

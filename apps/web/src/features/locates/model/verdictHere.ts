@@ -1,5 +1,5 @@
-import { type DigVerdict, jobVerdict, type LocateTicket, ticketVerdict, type TicketForVerdict } from '@yardfall/contracts';
-import { latestAnswers } from './answers.ts';
+import { type DigVerdict, jobVerdict, type LocateTicket, ticketVerdict } from '@yardfall/contracts';
+import { asJudged } from '../../../lib/tickets.ts';
 
 /** Judged again at this minute by the rule that the office judges by: a ticket runs out also where nobody can be asked. */
 export function verdictHere(ticket: LocateTicket, now: number): DigVerdict {
@@ -33,9 +33,4 @@ export function withHits(tickets: readonly LocateTicket[], hits: readonly string
   if (newest === undefined || at === undefined) return tickets;
   const event = { id: 'hit', kind: 'damage', utility: '', hazard: true, note: '', photoId: null, at, recordedAt: at, by: '' } as const;
   return tickets.map((ticket) => (ticket === newest ? { ...ticket, events: [...ticket.events, event] } : ticket));
-}
-
-function asJudged(ticket: LocateTicket): TicketForVerdict {
-  const { state, number, closed, draft, legalStartAt, expiresAt, events } = ticket;
-  return { state, number, closed, draft, legalStartAt, expiresAt, events, answers: latestAnswers(ticket) };
 }

@@ -4,11 +4,10 @@ import { Button } from '../../../components/Button.tsx';
 import { Choices } from '../../../components/Choices.tsx';
 import { TextArea, TextField } from '../../../components/Field.tsx';
 import { ProblemNotice } from '../../../components/Notice.tsx';
-import { Select } from '../../../components/Select.tsx';
+import { PhotoField } from '../../../components/PhotoField.tsx';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { wallClockIn } from '../../../lib/zoneTime.ts';
-import { usePapers } from '../api/permits.ts';
 
 export interface Said {
   readonly state: PermitState;
@@ -21,6 +20,8 @@ export interface Said {
 
 interface AnswerFieldsProps {
   readonly job: Job;
+  /** Code of what is answered. */
+  readonly about: string;
   readonly busy: boolean;
   readonly problem: unknown;
   readonly onAnswer: (said: Said) => void;
@@ -29,7 +30,7 @@ interface AnswerFieldsProps {
 const states = permitStates.filter((state) => state !== 'unknown');
 
 /** One answer with what shows it. What it lacks is said before it is sent. */
-export function AnswerFields({ job, busy, problem, onAnswer }: AnswerFieldsProps) {
+export function AnswerFields({ job, about, busy, problem, onAnswer }: AnswerFieldsProps) {
   const { t } = useText();
   const [state, setState] = useState<Exclude<PermitState, 'unknown'> | null>(null);
   const [lacks, setLacks] = useState<readonly string[]>([]);
@@ -47,7 +48,7 @@ export function AnswerFields({ job, busy, problem, onAnswer }: AnswerFieldsProps
   return (
     <form className="stack" onSubmit={submit}>
       <Choices look="crew" label={t('permits.stands')} value={state} onChange={setState} choices={states.map((value) => ({ value, label: t(`permits.state.${value}`) }))} />
-      {state === null ? null : <Details key={state} job={job} state={state} />}
+      {state === null ? null : <Details key={state} job={job} about={about} state={state} />}
       {lacks.length > 0 ? <p className="field-error" role="alert">{t('permits.lacks', { what: missing })}</p> : null}
       <ProblemNotice problem={problem} />
       <Button type="submit" kind="main" size="crew" wide disabled={state === null || busy} busy={busy}>{t('permits.record')}</Button>
@@ -55,21 +56,18 @@ export function AnswerFields({ job, busy, problem, onAnswer }: AnswerFieldsProps
   );
 }
 
-function Details({ job, state }: { readonly job: Job; readonly state: Exclude<PermitState, 'unknown'> }) {
+function Details({ job, about, state }: Pick<AnswerFieldsProps, 'job' | 'about'> & { readonly state: Exclude<PermitState, 'unknown'> }) {
   const { t } = useText();
-  const { data } = usePapers(job.id);
   const [today] = useState(() => wallClockIn(job.timeZone, new Date()).slice(0, 10));
   const isPaper = state === 'applied' || state === 'granted';
   const note = state === 'notNeeded' || state === 'refused' ? state : 'other';
-  const photos = (data?.data.items ?? []).map(({ id, takenAt, note: about }) => ({ value: id, label: t('permits.photoAt', { at: takenAt, note: about }, { timeZone: job.timeZone }) }));
   return (
     <>
       {isPaper ? <TextField label={t('permits.number')} name="number" maxLength={60} autoComplete="off" optional={state === 'granted'} /> : null}
       <TextField label={t(`permits.on.${state}`)} name="on" type="date" defaultValue={today} max={today} />
       {state === 'granted' ? <TextField label={t('permits.expires')} hint={t('permits.expiresHint')} name="expiresOn" type="date" optional /> : null}
-      {isPaper && photos.length > 0 ? <Select label={t('permits.photo')} name="photoId" choices={[{ value: '', label: t('permits.photoNone') }, ...photos]} optional /> : null}
+      {isPaper ? <PhotoField jobId={job.id} timeZone={job.timeZone} label={t('permits.photo')} note={t('permits.photoOf', { permit: about })} /> : null}
       <TextArea label={t(`permits.note.${note}`)} hint={state === 'granted' ? t('permits.noteHint') : undefined} name="note" maxLength={500} rows={2} optional={isPaper} />
-      {isPaper && photos.length === 0 ? <p className="faint">{t('permits.photoHint')}</p> : null}
     </>
   );
 }

@@ -1,4 +1,4 @@
-import type { Job, OutletQuestion, Permit } from '@yardfall/contracts';
+import { type Job, type OutletQuestion, outletQuestions, type Permit } from '@yardfall/contracts';
 import { useAnswerOutlet, useAnswerPermits } from '../api/permits.ts';
 import { AnswerFields } from './AnswerFields.tsx';
 
@@ -10,7 +10,7 @@ interface PermitAnswerProps {
 
 export function PermitAnswerForm({ job, kind, onDone }: PermitAnswerProps) {
   const { write, busy, problem } = useAnswerPermits(onDone);
-  return <AnswerFields job={job} busy={busy} problem={problem} onAnswer={(said) => write({ params: { jobId: job.id }, body: { answers: [{ kind, ...said }] } })} />;
+  return <AnswerFields job={job} about={`permits.kind.${kind}`} busy={busy} problem={problem} onAnswer={(said) => write({ params: { jobId: job.id }, body: { answers: [{ kind, ...said }] } })} />;
 }
 
 interface OutletAnswerProps {
@@ -23,5 +23,5 @@ interface OutletAnswerProps {
 
 export function OutletAnswer({ job, revisionId, outlet, question, onDone }: OutletAnswerProps) {
   const { write, busy, problem } = useAnswerOutlet(onDone);
-  return <AnswerFields job={job} busy={busy} problem={problem} onAnswer={(said) => write({ params: { jobId: job.id }, body: { revisionId, outlet, question, ...said } })} />;
+  return <AnswerFields job={job} about={`designs.question.${outletQuestions[question]}`} busy={busy} problem={problem} onAnswer={(said) => write({ params: { jobId: job.id }, body: { revisionId, outlet, question, ...said } })} />;
 }

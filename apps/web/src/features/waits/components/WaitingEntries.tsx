@@ -9,7 +9,7 @@ import { markRefused, pictureOf, removeEntries, type OutboxEntry } from '../../.
 import { ApiProblem } from '../../../lib/problem.ts';
 import { onSentShares, sentShares } from '../../../lib/sent.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { timeOf } from '../model/entries.ts';
+import { detailOf, timeOf } from '../model/entries.ts';
 import './Waits.css';
 
 type Where = Pick<Job, 'id' | 'title' | 'timeZone'>;
@@ -26,12 +26,13 @@ export function WaitingEntries({ jobs }: { readonly jobs: readonly Where[] }) {
 function Waiting({ entry, job }: { readonly entry: OutboxEntry; readonly job: Where | undefined }) {
   const { t, say, q } = useText();
   const sentence = useProblemText();
+  const detail = detailOf(entry);
   const share = useSyncExternalStore(onSentShares, sentShares).get(entry.id);
   return (
     <>
       {entry.kind === 'photo' ? <img src={pictureOf(entry)} alt="" /> : null}
       <div>
-        <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{entry.kind === 'surveyFact' ? ` · ${say(`ui.waits.entry.${entry.fact.kind}`)}` : null}</p>
+        <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{detail === null ? null : ` · ${detail.of === '' ? '' : `${detail.of}: `}${say(detail.code)}`}</p>
         <p className="faint">{job === undefined ? null : `${job.title}, `}{q('dateTime', timeOf(entry), job)}</p>
         <p>{entry.refused === null && share !== undefined ? t('ui.waits.partSent', { n: Math.floor(share * 100) }) : entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>
         {entry.refused === null ? null : <Decide entry={entry} />}

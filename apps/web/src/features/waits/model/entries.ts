@@ -7,7 +7,15 @@ export function timeOf(entry: OutboxEntry): string {
   if (entry.kind === 'photo') return entry.meta.takenAt;
   if (entry.kind === 'daywork') return entry.entry.at;
   if (entry.kind === 'foundMore') return entry.more.at;
-  return entry.kind === 'found' || entry.kind === 'proof' ? madeAt(entry.id) : entry.fact.deviceTime;
+  return entry.kind === 'found' || entry.kind === 'proof' || entry.kind === 'locate' ? madeAt(entry.id) : entry.fact.deviceTime;
+}
+
+/** Which of its kind it is, as a code of the catalogues; what a utility answered stands after its name. */
+export function detailOf(entry: OutboxEntry): { readonly of: string; readonly code: string } | null {
+  if (entry.kind === 'surveyFact') return { of: '', code: `ui.waits.entry.${entry.fact.kind}` };
+  if (entry.kind !== 'locate') return null;
+  const { act } = entry;
+  return act.what === 'event' ? { of: act.body.utility, code: `locates.event.${act.body.kind}` } : { of: act.body.utility, code: `locates.answer.${act.body.answer}` };
 }
 
 export type ChoiceLine =
