@@ -45,7 +45,7 @@ async function walk(day: Day, spent: Map<string, Effort>): Promise<void> {
     const isPumpDown = key.startsWith('J1');
     if (isPumpDown) await pumpDown(day);
     for (const one of await workStep(day)) done.add(one);
-    const next = dialogOf(page).locator('.item-screen > button').last();
+    const next = dialogOf(page).locator('.item-screen > button[data-next]');
     const more = (await next.isVisible()) && (await next.textContent())?.startsWith('Next') === true;
     if (more) await hand.tap(next);
     add(spent, key.slice(0, 1), hand);

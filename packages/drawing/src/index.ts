@@ -6,6 +6,8 @@ export type { StormGraphOptions } from './graphs/storm-graph.ts';
 export { waterAt, windowOf, peakTime } from './graphs/storm-window.ts';
 export { pumpGraph } from './graphs/pump-graph.ts';
 export type { PumpGraphOptions } from './graphs/pump-graph.ts';
+export { pipeProfile } from './graphs/pipe-profile.ts';
+export type { PipeProfileGiven } from './graphs/pipe-profile.ts';
 export { frontGraph } from './graphs/front-graph.ts';
 export type { FrontPoint } from './graphs/front-graph.ts';
 export { stageGraph } from './graphs/stage-graph.ts';

@@ -24,6 +24,7 @@ export const labelCodes = [
   'drawing.key.built', 'drawing.key.next', 'drawing.key.notYet', 'drawing.key.held',
   'drawing.key.contour', 'drawing.key.extent', 'drawing.key.arrow', 'drawing.key.handDig', 'drawing.key.spot', 'drawing.key.wall', 'drawing.key.breakline', 'drawing.key.check',
   'drawing.key.asDesigned', 'drawing.key.asBuilt', 'drawing.key.before', 'drawing.key.after', 'drawing.key.both', 'drawing.table.before', 'drawing.table.after', 'drawing.sheet.between',
+  'drawing.profile.shot', 'drawing.profile.falls', 'drawing.profile.slack', 'drawing.profile.flat', 'drawing.profile.back',
   'drawing.changed', 'drawing.added', 'drawing.removed',
   'drawing.sheet.section', 'drawing.sheet.levels', 'drawing.sheet.plan', 'drawing.sheet.surfaces', 'drawing.sheet.storm', 'drawing.sheet.pump', 'drawing.sheet.compare', 'drawing.sheet.differences',
   'drawing.sheet.continued', 'drawing.sheet.matchNext', 'drawing.sheet.matchBefore', 'drawing.sheet.feetPerInch', 'drawing.sheet.ratio', 'drawing.sheet.across', 'drawing.sheet.up', 'drawing.sheet.acrossRatio', 'drawing.sheet.upRatio', 'drawing.sheet.notToScale',

@@ -39,7 +39,7 @@ describe('quantity', () => {
     ['rain', 25.4, '1.00 in', '25.4 mm'],
     ['intensity', (6 * inch) / 3600, '6.00 in/h', '152.4 mm/h'],
     ['percent', 0.25, '25%', '25%'],
-    ['slope', 1 / 96, '1.04% (0.125 in/ft)', '1.04%'],
+    ['slope', 1 / 96, '1.04% (0.125 in/ft)', '1.04%'], ['fall', 1 / 96, '1/8 in per ft', '1.04%'], ['fall', 1 / 192, '1/16 in per ft', '0.52%'], ['fall', -0.25 / 12, '-1/4 in per ft', '-2.08%'], ['fall', 0.05 / 12, '0.05 in per ft', '0.42%'], ['fall', 1.5 / 12, '1 1/2 in per ft', '12.5%'],
     ['minutes', 720, '12 min', '12 min'],
     ['minutes', 90, '1.5 min', '1.5 min'],
     ['duration', 2400, '40 min', '40 min'],

@@ -70,6 +70,8 @@ const numeric = {
     (v, l) => `${slopePercent(v, l)} (${withUnit(upTo(l, v * 12, 3), 'in/ft')})`,
     (v, l) => slopePercent(v, l),
   ),
+  /** m of fall per m of run, as a crew says it: `1/8 in per ft` */
+  fall: usOr((v, l) => inchesPerFoot(l, v), (v, l) => slopePercent(v, l)),
   /** plain number */
   number: (v, l) => upTo(l, v, 3),
   /** whole things */
@@ -91,6 +93,19 @@ const numeric = {
 function lasting(language: Language, seconds: number): string {
   if (Math.abs(seconds) >= 7200) return withUnit(upTo(language, seconds / 3600, 1), 'h');
   return withUnit(upTo(language, seconds / 60, Math.abs(seconds) < 600 ? 1 : 0), 'min');
+}
+
+/** In thirty-seconds of an inch where it is one of them, else in thousandths. */
+function inchesPerFoot(language: Language, value: number): string {
+  const inches = Math.abs(value) * 12;
+  const count = Math.round(inches * 32);
+  const whole = Math.floor(count / 32);
+  let [top, bottom] = [count % 32, 32];
+  while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
+  const fraction = top === 0 ? '' : `${String(top)}/${String(bottom)}`;
+  const isOne = Math.abs(inches - count / 32) < 0.002 && count > 0;
+  const figure = isOne ? [whole === 0 ? '' : String(whole), fraction].filter(Boolean).join('\u00a0') : upTo(language, inches, 3);
+  return `${value < 0 ? '-' : ''}${withUnit(figure, language === 'es' ? 'pulg por pie' : 'in per ft')}`;
 }
 
 function slopePercent(value: number, language: Language): string {

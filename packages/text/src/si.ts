@@ -5,7 +5,7 @@ import { noBreakSpace, numberFormat } from './number.ts';
 /** What each quantity is measured in inside a formula; an empty sign for a share or a plain number. */
 const signs: Readonly<Record<NumericQuantity, string>> = {
   level: 'm', relative: 'm', levelAndTape: 'm', length: 'm', height: 'm', tape: 'm', diameter: 'm', head: 'm', flow: 'm³/s', fineFlow: 'm³/s', volume: 'm³', bulk: 'm³', velocity: 'm/s',
-  area: 'm²', rain: 'mm', intensity: 'm/s', stress: 'Pa', force: 'N', mass: 'kg', acceleration: 'm/s²', percent: '', slope: 'm/m', number: '', count: '', minutes: 's', duration: 's',
+  area: 'm²', rain: 'mm', intensity: 'm/s', stress: 'Pa', force: 'N', mass: 'kg', acceleration: 'm/s²', percent: '', slope: 'm/m', fall: 'm/m', number: '', count: '', minutes: 's', duration: 's',
   clockMinutes: 'min', seconds: 's', hours: 's', money: 'ct',
 };
 

@@ -23,8 +23,9 @@ export function Dialog({ open, title, onClose, size = 'desk', children }: Dialog
     if (open) dialog.showModal();
     else dialog.close();
   }, [open]);
+  // A dialog that stands in this one closes by itself.
   return (
-    <dialog ref={ref} className="dialog" aria-labelledby={id} onClose={onClose}>
+    <dialog ref={ref} className="dialog" aria-labelledby={id} onClose={(event) => (event.target === event.currentTarget ? onClose() : undefined)}>
       {open ? (
         <div className="stack">
           <div className="dialog-head">

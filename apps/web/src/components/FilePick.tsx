@@ -10,13 +10,17 @@ interface FilePickProps extends FieldWords {
   readonly words?: string;
   readonly size?: 'desk' | 'crew';
   readonly disabled?: boolean;
+  /** The one thing to do here, over the whole width. */
+  readonly main?: boolean;
+  /** Words without a frame and without a heading in sight. */
+  readonly quiet?: boolean;
   readonly onPick: (file: File) => void;
   /** Several at once; told in place of `onPick`. */
   readonly onPickAll?: ((files: readonly File[]) => void) | undefined;
 }
 
 /** A file or a photo; says which one is chosen and how large it is. */
-export function FilePick({ label, hint, error, accept, capture, words, size = 'desk', disabled, onPick, onPickAll }: FilePickProps) {
+export function FilePick({ label, hint, error, accept, capture, words, size = 'desk', disabled, main = false, quiet = false, onPick, onPickAll }: FilePickProps) {
   const id = useId();
   const { t, language } = useText();
   const [chosen, setChosen] = useState<File | null>(null);
@@ -29,9 +33,9 @@ export function FilePick({ label, hint, error, accept, capture, words, size = 'd
   };
   return (
     <div className="field">
-      <span className="field-legend" id={`${id}-label`}>{label}</span>
+      <span className={quiet ? 'unseen' : 'field-legend'} id={`${id}-label`}>{label}</span>
       {hint ? <p className="field-hint" id={`${id}-hint`}>{hint}</p> : null}
-      <label className={`file-pick button ${size === 'crew' ? 'button-crew' : ''}`}>
+      <label className={['file-pick button', size === 'crew' ? 'button-crew' : '', main ? 'button-main button-wide' : '', quiet ? 'button-text' : ''].filter(Boolean).join(' ')}>
         <input type="file" accept={accept} capture={capture} multiple={onPickAll !== undefined} disabled={disabled} aria-labelledby={`${id}-label`} aria-describedby={hint ? `${id}-hint` : undefined}
           onChange={(event) => {
             pick([...(event.target.files ?? [])]);

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useOutbox } from '../hooks/useOutbox.ts';
 import { useText } from '../lib/reader.tsx';
+import { acceptedPictures } from '../lib/pictureType.ts';
 import { roomOnPhone, type Room } from '../lib/room.ts';
 import type { FieldWords } from './Field.tsx';
 import { FilePick } from './FilePick.tsx';
@@ -11,6 +12,9 @@ interface PhotoPickProps extends FieldWords {
   readonly onPickAll?: (files: readonly File[]) => void;
   readonly words?: string;
   readonly disabled?: boolean;
+  readonly main?: boolean;
+  /** Beside a camera that is the main control: without its own heading, as words. */
+  readonly quiet?: boolean;
   /** A picture that is on the phone already; without it the camera opens. */
   readonly fromStore?: boolean;
 }
@@ -26,7 +30,7 @@ export function PhotoPick({ words, fromStore = false, disabled = false, hint, er
   const left = room?.photos ?? null;
   const said = left === null || left >= few || isFull ? hint : <>{hint} {t('photos.room', { n: left })}</>;
   return (
-    <FilePick {...rest} hint={said} error={isFull ? t('errors.phone.full') : error} disabled={disabled || isFull} size="crew" accept="image/jpeg,image/png" words={words ?? t('ui.phone.takePhoto')}
+    <FilePick {...rest} hint={said} error={isFull ? t('errors.phone.full') : error} disabled={disabled || isFull} size="crew" accept={acceptedPictures} words={words ?? t('ui.phone.takePhoto')}
       {...(fromStore ? {} : { capture: 'environment' as const })} />
   );
 }

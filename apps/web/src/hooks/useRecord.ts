@@ -1,12 +1,12 @@
-import { sha256Hex, type BodyInput, type DayworkEntry, type FieldFact, type found, type PhotoMark, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
+import { sha256Hex, type BodyInput, type DayworkEntry, type found, type PhotoMark, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
 import { useMutation } from '@tanstack/react-query';
 import { v7 as uuidv7 } from 'uuid';
-import { keepDaywork, keepFact, keepFoundMore, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
+import { keepDaywork, keepFacts, keepFoundMore, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
 import { askToStay, roomOnPhone } from '../lib/room.ts';
+import { pictureType } from '../lib/pictureType.ts';
 import { ApiProblem } from '../lib/problem.ts';
 import { useMe } from './useMe.ts';
 
-const photoTypes = ['image/jpeg', 'image/png'];
 const largestPhoto = 25_000_000;
 
 export interface NewPhoto {
@@ -32,7 +32,8 @@ function useMemberId(): string {
 
 /** A picture as it is kept, with its SHA-256; refused where it is none, or where no room is left. */
 async function photoOf(file: File) {
-  if (!photoTypes.includes(file.type)) throw new ApiProblem('photo.notAnImage');
+  const type = pictureType(file);
+  if (type === null) throw new ApiProblem('photo.notAnImage');
   if (file.size > largestPhoto) throw new ApiProblem('photo.tooLarge', { params: { max: largestPhoto } });
   await askToStay();
   if ((await roomOnPhone()).isFull) throw new ApiProblem('phone.full');
@@ -42,7 +43,7 @@ async function photoOf(file: File) {
   // Of a picture that was chosen from the phone's own store, when it was made and not when it was chosen.
   const takenAt = new Date(Math.min(file.lastModified, Date.now())).toISOString();
   const sha256 = await sha256Hex(new Uint8Array(bytes));
-  return { id, meta: { id, sha256, takenAt }, file: new Blob([bytes], { type: file.type }) };
+  return { id, meta: { id, sha256, takenAt }, file: new Blob([bytes], { type }) };
 }
 
 /** Keeps a photo on this phone with its SHA-256; it is sent from there. Answers with the id that facts and reports name. */
@@ -59,9 +60,10 @@ export function useKeepPhoto(jobId: string) {
   });
 }
 
-export function useKeepFact(jobId: string) {
+/** Facts that one press records. */
+export function useKeepFacts(jobId: string) {
   const memberId = useMemberId();
-  return useMutation<FieldFact, Error, NewFact>({ networkMode: 'always', mutationFn: (fact) => keepFact(memberId, jobId, fact) });
+  return useMutation<void, Error, readonly NewFact[]>({ networkMode: 'always', mutationFn: (facts) => keepFacts(memberId, jobId, facts) });
 }
 
 /** Keeps one fact about an entry of a survey on this phone; it is on the disk when the promise is kept. */

@@ -10,6 +10,15 @@ export function keep(name: string, value: unknown): boolean {
   }
 }
 
+/** Whatever was kept under the name is no longer needed. */
+export function forget(name: string): void {
+  try {
+    localStorage.removeItem(prefix + name);
+  } catch {
+    // what was never kept need not go
+  }
+}
+
 export function kept(name: string): unknown {
   try {
     return JSON.parse(localStorage.getItem(prefix + name) ?? 'null');

@@ -17,8 +17,15 @@ export function doubtsOf({ width, height, sharpness }: Look): Doubt[] {
   return [...(sharpness < least.sharpness ? ['soft' as const] : []), ...(Math.min(width, height) < least.side ? ['small' as const] : [])];
 }
 
-/** Null when this browser cannot open it: then there is nothing to say. */
+/** No longer than this is a picture looked at before it is kept [ms]; ours. */
+const patience = 2500;
+
+/** Null when this browser cannot open it, or not in time: then there is nothing to say. */
 export async function lookAt(file: Blob): Promise<Look | null> {
+  return Promise.race([look(file), new Promise<null>((resolve) => { setTimeout(() => resolve(null), patience); })]);
+}
+
+async function look(file: Blob): Promise<Look | null> {
   try {
     const bitmap = await createImageBitmap(file);
     const { width, height } = bitmap;

@@ -105,8 +105,18 @@ export async function keepDaywork(entry: Unsent<OutboxDaywork>): Promise<void> {
   await readAgain(true);
 }
 
-export async function keepFact(memberId: string, jobId: string, fact: NewFact): Promise<FieldFact> {
-  return keepNumbered(memberId, (next, put) => put(factEntry(memberId, jobId, { ...fact, ...next() })).fact);
+/** What one press records is kept in one step: all of it, or none. */
+export async function keepFacts(memberId: string, jobId: string, facts: readonly NewFact[]): Promise<void> {
+  await keepNumbered(memberId, (next, put) => {
+    for (const fact of facts) put(factEntry(memberId, jobId, { ...fact, ...next() }));
+  });
+}
+
+/** Takes back a photo that a person did not want, as long as it is on this phone only and proves nothing. */
+export async function dropPhoto(id: string): Promise<void> {
+  const names = entries.some((entry) => entry.kind === 'fact' && entry.fact.kind === 'photo' && entry.fact.photoId === id);
+  const photo = entries.filter((entry) => entry.kind === 'photo' && entry.id === id);
+  if (!names && photo.length > 0) await removeEntries(photo);
 }
 
 function factEntry(memberId: string, jobId: string, fact: FieldFact): Unkept<OutboxFact> {

@@ -46,6 +46,10 @@ export const ui = catalogue({
 
   'ui.length.reads': { en: 'Reads as {value:levelAndTape}', es: 'Se lee {value:levelAndTape}' },
   'ui.length.readsShort': { en: 'Reads as {value:tape}', es: 'Se lee {value:tape}' },
+  'ui.length.key.fraction': { en: 'Add {fraction:text} inch', es: 'Añadir {fraction:text} de pulgada' },
+  'ui.length.key.feet': { en: 'ft +', es: 'pies +' },
+  'ui.length.key.feetName': { en: 'These are feet; inches follow', es: 'Son pies; siguen las pulgadas' },
+  'ui.length.key.minus': { en: 'Above or below', es: 'Más o menos' },
   'ui.length.ask': { en: 'Is “{typed:text}” feet or inches? Choose, or write the mark.', es: '¿“{typed:text}” son pies o pulgadas? Elija, o escriba la marca.' },
   'ui.length.asFeet': { en: '{value:levelAndTape}', es: '{value:levelAndTape}' },
   'ui.length.unreadable': {

@@ -4,8 +4,8 @@ import { catalogue } from '../../catalogue.ts';
 export const e = catalogue({
   'checklists.E1.what': { en: 'Falls everywhere: shots at start, each fitting, end', es: 'Cae en todas partes: lecturas al inicio, en cada pieza, al final' },
   'checklists.E1.acceptance': {
-    en: 'Each invert within {tolerance:tape}, fall as designed and never under {least:slope}, nowhere back',
-    es: 'Cada fondo dentro de {tolerance:tape}, caída como el diseño y nunca menos de {least:slope}, nunca al revés',
+    en: 'Each invert within {tolerance:tape}, fall as designed and never under {least:fall}, nowhere back',
+    es: 'Cada fondo dentro de {tolerance:tape}, caída como el diseño y nunca menos de {least:fall}, nunca al revés',
   },
   'checklists.E1.photo': { en: 'The rod on each invert', es: 'La mira en cada fondo' },
   'checklists.E1.whyCrew': { en: 'A pipe that climbs holds dirt for ever.', es: 'Un tubo que sube guarda tierra para siempre.' },

@@ -17,6 +17,7 @@ export const photoPages = catalogue({
   'photos.keptHere': { en: '{n:plural|# photo kept|# photos kept}', es: '{n:plural|# foto guardada|# fotos guardadas}' },
   'photos.keepAll': { en: 'Keep these photos', es: 'Guardar estas fotos' },
   'photos.drop': { en: 'Leave it out', es: 'Dejarla fuera' },
+  'photos.keepDoubtful': { en: 'Keep it', es: 'Guardarla' },
   'photos.doubt.soft': { en: 'This photo may be blurred. Look again; it is kept all the same if you want it.', es: 'Puede que esta foto esté borrosa. Mírela otra vez; si la quiere, se guarda igual.' },
   'photos.doubt.small': { en: 'This photo is small; details may not be seen. It is kept all the same if you want it.', es: 'Esta foto es pequeña; puede que no se vean los detalles. Si la quiere, se guarda igual.' },
   'photos.marks': { en: 'Draw over it', es: 'Dibujar encima' },

@@ -1,4 +1,4 @@
-import { useKeepFact, useKeepPhoto, type KeptPhoto } from '../../../hooks/useRecord.ts';
+import { useKeepFacts, useKeepPhoto, type KeptPhoto } from '../../../hooks/useRecord.ts';
 import type { NewFact } from '../../../lib/outbox.ts';
 import { seenOf, type FactBody } from '../model/evidence.ts';
 import type { ChecklistView, ItemView } from '../model/view.ts';
@@ -6,18 +6,18 @@ import type { ChecklistView, ItemView } from '../model/view.ts';
 /** Records facts and photos about one item; each follows all that is known of it. */
 export function useItemRecord(list: ChecklistView, view: ItemView) {
   const { jobId, revisionId } = list;
-  const facts = useKeepFact(jobId);
+  const facts = useKeepFacts(jobId);
   const photos = useKeepPhoto(jobId);
-  const { key, requirementHash, part } = view.item;
-  const record = (body: FactBody, onDone?: () => void) =>
-    facts.mutate({ ...body, revisionId, itemKey: key, requirementHash, seen: seenOf(view, list) } as NewFact, onDone ? { onSuccess: onDone } : {});
-  /** One picture for this item and for whatever else it shows. */
-  const addPhoto = (file: File, also: readonly ItemView[] = []) => {
-    const shown = [view, ...also];
-    const shows = ({ id, takenAt }: KeptPhoto): NewFact[] => shown.map((one) => ({ kind: 'photo', photoId: id, takenAt, revisionId, itemKey: one.item.key, requirementHash: one.item.requirementHash, seen: seenOf(one, list) }));
-    photos.mutate({ file, itemKey: key, part, note: '', forCustomer: shown.some(({ item }) => item.holdPoint !== null), shows });
-  };
-  return { record, addPhoto, busy: facts.isPending || photos.isPending, problem: facts.error ?? photos.error };
+  const factOf = (body: FactBody, { item, ...rest }: ItemView = view) =>
+    ({ ...body, revisionId, itemKey: item.key, requirementHash: item.requirementHash, seen: seenOf({ item, ...rest }, list) }) as NewFact;
+  const record = (bodies: readonly FactBody[], onDone?: () => void) => facts.mutate(bodies.map((body) => factOf(body)), onDone ? { onSuccess: onDone } : {});
+  const photoFact = ({ id, takenAt }: KeptPhoto, of: ItemView = view) => factOf({ kind: 'photo', photoId: id, takenAt }, of);
+  /** A picture that is doubted is kept as well; it proves nothing until it is said to count. */
+  const keepPhoto = (file: File, counts: boolean): Promise<KeptPhoto> =>
+    photos.mutateAsync({ file, itemKey: view.item.key, part: view.item.part, note: '', forCustomer: view.item.holdPoint !== null, ...(counts ? { shows: (photo: KeptPhoto) => [photoFact(photo)] } : {}) });
+  /** A picture that is kept already counts for a step: this one, or another that it shows too. */
+  const count = (photo: KeptPhoto, of: ItemView = view) => facts.mutate([photoFact(photo, of)]);
+  return { record, keepPhoto, count, busy: facts.isPending || photos.isPending, problem: facts.error ?? photos.error };
 }
 
 export type ItemRecord = ReturnType<typeof useItemRecord>;

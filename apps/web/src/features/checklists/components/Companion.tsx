@@ -5,7 +5,7 @@ import { useItemRecord } from '../api/useItemRecord.ts';
 import type { ChecklistView, ItemView } from '../model/view.ts';
 import { Evidence } from './Evidence.tsx';
 import { ItemCautions } from './ItemCautions.tsx';
-import { WhatGood } from './WhatGood.tsx';
+import { WhatGood, Whys } from './WhatGood.tsx';
 
 /** A step that is seen in the same picture, asked on the same screen. */
 export function Companion({ list, view }: { readonly list: ChecklistView; readonly view: ItemView }) {
@@ -18,6 +18,7 @@ export function Companion({ list, view }: { readonly list: ChecklistView; readon
       <WhatGood item={view.item} />
       <Evidence list={list} view={view} record={record} />
       <KeepProblem problem={record.problem} />
+      <Whys item={view.item} />
     </section>
   );
 }

@@ -2,15 +2,18 @@ import { lazy, Suspense } from 'react';
 import { Loading } from '../../../components/Loading.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { asksPhoto, asksProfile, mayTick, signersAsked } from '../model/evidence.ts';
+import { useInstrument } from '../api/useInstrument.ts';
 import type { ItemRecord } from '../api/useItemRecord.ts';
+import { useStepDraft } from '../api/useStepDraft.ts';
+import { asksPhoto, asksProfile, isCheckShot, signersAsked } from '../model/evidence.ts';
 import type { ChecklistView, ItemView } from '../model/view.ts';
 import { DocumentEvidence } from './DocumentEvidence.tsx';
+import { Figures } from './Figures.tsx';
+import { Finish } from './Finish.tsx';
+import { InstrumentSetUp } from './InstrumentSetUp.tsx';
 import { PhotoEvidence } from './PhotoEvidence.tsx';
 import { SignEvidence } from './SignEvidence.tsx';
 import { TextEvidence } from './TextEvidence.tsx';
-import { TickEvidence } from './TickEvidence.tsx';
-import { ValueEvidence } from './ValueEvidence.tsx';
 
 /** Brings the numbers and the drawing along, so that it is fetched when a pipe is shot. */
 const ProfileEvidence = lazy(() => import('./ProfileEvidence.tsx').then((one) => ({ default: one.ProfileEvidence })));
@@ -23,21 +26,33 @@ export interface EvidenceProps {
   readonly companions?: readonly ItemView[];
 }
 
-/** The controls of what the item asks for, the photo first. */
+/** What the item asks for in the order of the hand: the photo, the figures, what is written, who signs, and one press that records what stands there. */
 export function Evidence(props: EvidenceProps) {
-  const { me, may } = useMe();
-  const { t } = useText();
+  const { may } = useMe();
   const { view } = props;
-  const wants = new Set(view.item.requirement.evidence);
-  if (!may('checklists.record') || view.state === 'failed' && view.missing.includes('correction')) return null;
+  if (!may('checklists.record') || (view.state === 'failed' && view.missing.includes('correction'))) return null;
+  return <Asked {...props} />;
+}
+
+function Asked(props: EvidenceProps) {
+  const { t } = useText();
+  const { list, view } = props;
+  const { requirement } = view.item;
+  const wants = new Set(requirement.evidence);
+  const isProfile = wants.has('value') && asksProfile(requirement);
+  const hasLevels = wants.has('value') && requirement.measures.some((measure) => measure.quantity === 'level' || isCheckShot(measure));
+  const typing = useStepDraft(list, view);
+  const instrument = useInstrument(list, hasLevels);
   return (
     <>
       {asksPhoto(view) ? <PhotoEvidence {...props} /> : null}
-      {wants.has('value') && asksProfile(view.item.requirement) ? <Suspense fallback={<Loading what={t('checklists.profile.title')} />}><ProfileEvidence {...props} /></Suspense> : wants.has('value') ? view.item.requirement.measures.map((measure) => <ValueEvidence key={measure.name} {...props} measure={measure} />) : null}
-      {wants.has('text') ? (view.item.requirement.texts ?? []).map((name) => <TextEvidence key={name} {...props} name={name} />) : null}
-      {wants.has('document') ? <DocumentEvidence {...props} /> : null}
+      {hasLevels ? <InstrumentSetUp instrument={instrument} /> : null}
+      {isProfile ? <Suspense fallback={<Loading what={t('checklists.profile.title')} />}><ProfileEvidence list={list} view={view} typing={typing} instrument={instrument} /></Suspense> : null}
+      {wants.has('value') && !isProfile && requirement.measures.length > 0 ? <Figures view={view} typing={typing} instrument={instrument} /> : null}
+      {wants.has('text') ? (requirement.texts ?? []).map((name) => <TextEvidence key={name} view={view} typing={typing} name={name} />) : null}
+      {wants.has('document') ? <DocumentEvidence view={view} typing={typing} /> : null}
       {signersAsked(view.item, view.missing).map((signer) => <SignEvidence key={signer} {...props} signer={signer} />)}
-      {wants.has('tick') ? <TickEvidence {...props} allowed={mayTick(view.item.requirement, me?.roles ?? [])} /> : null}
+      <Finish {...props} typing={typing} />
     </>
   );
 }

@@ -1,7 +1,7 @@
 import { Button } from '../../../components/Button.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { missingSentence } from '../model/sentences.ts';
+import { missingSentence, toldOf } from '../model/sentences.ts';
 import type { ChecklistView, ItemView } from '../model/view.ts';
 import { ItemName } from './NextControl.tsx';
 
@@ -32,5 +32,5 @@ export function Held({ list, view, onOpen }: HeldProps) {
 function Missing({ view }: { readonly view: ItemView }) {
   const { t, say } = useText();
   if (view.missing.length === 0) return view.item.requirement.freshFor === null ? null : <p className="faint">{t('checklists.tooOld', { fresh: view.item.requirement.freshFor })}</p>;
-  return <ul className="faint">{view.missing.map((mark) => <li key={mark}>{missingSentence(say, mark, view.item.requirement)}</li>)}</ul>;
+  return <ul className="faint">{toldOf(view.missing).map((mark) => <li key={mark}>{missingSentence(say, mark, view.item.requirement)}</li>)}</ul>;
 }

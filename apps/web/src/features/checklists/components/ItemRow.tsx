@@ -1,4 +1,5 @@
 import { itemText } from '@yardfall/contracts';
+import { memo } from 'react';
 import { useText } from '../../../lib/reader.tsx';
 import { standingOf } from '../model/standing.ts';
 import type { ItemView } from '../model/view.ts';
@@ -13,7 +14,7 @@ interface ItemRowProps {
 }
 
 /** One line of the list; the whole line opens the step. */
-export function ItemRow({ view, next, onOpen }: ItemRowProps) {
+export const ItemRow = memo(function ItemRow({ view, next, onOpen }: ItemRowProps) {
   const { t, say } = useText();
   const { item } = view;
   const standing = standingOf(view, next);
@@ -29,4 +30,4 @@ export function ItemRow({ view, next, onOpen }: ItemRowProps) {
       </button>
     </li>
   );
-}
+});

@@ -20,7 +20,8 @@ import { Record } from './Record.tsx';
 import { Slip } from './Slip.tsx';
 import { StandingWords, stopWords } from './Standing.tsx';
 import { StartWork } from './StartWork.tsx';
-import { WhatGood } from './WhatGood.tsx';
+import { WhatGood, Whys } from './WhatGood.tsx';
+import { WhyFailed } from './WhyFailed.tsx';
 
 interface ItemScreenProps {
   readonly list: ChecklistView;
@@ -43,21 +44,23 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
         <span><StandingWords view={view} next={next} /></span>
         {view.item.partName === null ? null : <span className="faint">{t('checklists.ofPart', { part: view.item.partName })}</span>}
       </p>
+      {view.stops.length > 0 && !isSettled(view) ? <Notice severity="stop" title={t('checklists.stopped', { kinds: stopWords(say, view) })}><p>{t('checklists.stoppedUntil')}</p></Notice> : null}
+      <WhyFailed view={view} />
       <ItemCautions template={view.item.template} />
       <PrivateLineCaution jobId={list.jobId} template={view.item.template} />
       <WhatGood item={view.item} />
-      {view.stops.length > 0 && !isSettled(view) ? <Notice severity="stop" title={t('checklists.stopped', { kinds: stopWords(say, view) })}><p>{t('checklists.stoppedUntil')}</p></Notice> : null}
       {held ? <Held list={list} view={view} onOpen={onOpen} /> : null}
       {held || starts ? <StartWork list={list} view={view} record={record} /> : <Evidence list={list} view={view} record={record} companions={companions} />}
       <KeepProblem problem={record.problem} />
       {view.waiting.length > 0 ? <Saved state="device" /> : last ? <Saved state="office" at={last.serverTime} /> : null}
       <Slip list={list} view={view} record={record} />
       <Lifted list={list} view={view} record={record} />
-      <OtherWays list={list} view={view} record={record} held={held} />
-      <Record view={view} />
       {companions.length > 0 ? <p className="notice-title">{t('checklists.seenTogether')}</p> : null}
       {companions.map((one) => <Companion key={one.item.key} list={list} view={one} />)}
-      <NextControl view={list} except={view.item.key} onOpen={onOpen} />
+      <NextControl view={list} except={view.item.key} main={isSettled(view)} onOpen={onOpen} />
+      <OtherWays list={list} view={view} record={record} held={held} />
+      <Whys item={view.item} />
+      <Record view={view} />
     </div>
   );
 }

@@ -11,5 +11,5 @@ export function Lifted({ list, view, record }: EvidenceProps) {
   if (requirement.freshFor === null || factsOf(view, 'photo').length === 0 || view.state === 'open') return null;
   const guarded = holdPointRules.filter(({ items }) => items.includes(template)).flatMap(({ guards }) => guards);
   if (list.items.some((one) => guarded.includes(one.item.template) && one.item.part === part && one.begun)) return null;
-  return <Button size="crew" wide disabled={record.busy} onClick={() => record.record({ kind: 'lifted' })}>{t('checklists.way.lifted')}</Button>;
+  return <Button size="crew" wide disabled={record.busy} onClick={() => record.record([{ kind: 'lifted' }])}>{t('checklists.way.lifted')}</Button>;
 }

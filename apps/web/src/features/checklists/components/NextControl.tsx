@@ -9,16 +9,18 @@ interface NextControlProps {
   readonly view: ChecklistView;
   /** The item on screen, so that the next one is another. */
   readonly except?: string;
+  /** It is the one thing to do here. */
+  readonly main?: boolean;
   readonly onOpen: (key: string) => void;
 }
 
 /** The next thing to do as one large control. */
-export function NextControl({ view, except, onOpen }: NextControlProps) {
+export function NextControl({ view, except, main = except === undefined, onOpen }: NextControlProps) {
   const { t } = useText();
   const next = useNext(view, except ?? null);
   if (next === null) return except === undefined ? <Notice><p>{t('checklists.allDone')}</p></Notice> : null;
   return (
-    <Button kind={except === undefined ? 'main' : 'plain'} size="crew" wide onClick={() => onOpen(next.item.key)}>
+    <Button kind={main ? 'main' : 'plain'} size="crew" wide data-next={next.item.key} onClick={() => onOpen(next.item.key)}>
       <span className="next-words">{t('checklists.next')}</span>
       <ItemName view={next} />
     </Button>

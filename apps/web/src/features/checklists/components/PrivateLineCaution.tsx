@@ -1,5 +1,5 @@
 import { privateLineSteps, privateLineWarnings } from '@yardfall/contracts';
-import { Notice } from '../../../components/Notice.tsx';
+import { FindingMark } from '../../../components/FindingMark.tsx';
 import { usePrivateLines } from '../../../hooks/usePrivateLines.ts';
 import { useText } from '../../../lib/reader.tsx';
 
@@ -19,13 +19,14 @@ function Warnings({ jobId }: { readonly jobId: string }) {
   const warnings = lines === undefined ? [] : privateLineWarnings(lines);
   if (warnings.length === 0) return null;
   return (
-    <Notice severity="caution" title={t('checklists.private')}>
-      <ul>
+    <details className="fold caution-line">
+      <summary><FindingMark severity="caution" wordUnseen /><span>{t('checklists.private')} <span className="more">{t('checklists.private.count', { n: warnings.length })}</span></span></summary>
+      <ul className="private-lines">
         {warnings.map(({ kind, why }) => {
           const note = lines?.find(({ question }) => question === kind)?.note ?? '';
           return <li key={kind}>{t('checklists.private.line', { line: `checklists.private.${kind}`, why: `checklists.private.why.${why}` })}{note === '' ? null : <span className="faint"> {t('checklists.private.note', { note })}</span>}</li>;
         })}
       </ul>
-    </Notice>
+    </details>
   );
 }

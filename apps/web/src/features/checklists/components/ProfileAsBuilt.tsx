@@ -1,6 +1,4 @@
 import type { DesignDocument, Evaluation } from '@yardfall/calc';
-import { overlay } from '@yardfall/drawing';
-import { Drawing } from '../../../components/Drawing.tsx';
 import { FindingMark } from '../../../components/FindingMark.tsx';
 import { useEvaluation } from '../../../hooks/useEvaluation.ts';
 import { useText } from '../../../lib/reader.tsx';
@@ -12,7 +10,7 @@ interface ProfileAsBuiltProps {
   readonly built: DesignDocument;
 }
 
-/** The section as designed and as built in one frame, and the room that is left below the sills, computed on this phone. */
+/** The room that is left below the sills, computed on this phone from the pipe as it was shot. */
 export function ProfileAsBuilt({ document, designed, built }: ProfileAsBuiltProps) {
   const { t, say } = useText();
   const { evaluation, sha256, problem } = useEvaluation(built, null, null);
@@ -26,7 +24,6 @@ export function ProfileAsBuilt({ document, designed, built }: ProfileAsBuiltProp
           {now < 0 ? t('checklists.profile.over', { years, sill, over: -now, designed: before }) : t('checklists.profile.room', { years, sill, built: now, designed: before })}
         </p>
       ))}
-      <Drawing title={t('checklists.profile.picture')} height={() => 260} display={(size) => overlay({ before: document, after: built }, { ...size, scale: null, of: 'built' })} table={null} />
     </div>
   );
 }

@@ -21,7 +21,7 @@ export function SignEvidence({ view, record, signer }: EvidenceProps & { readonl
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
-    record.record({ kind: 'signed', signer, name: field('name'), licence: licensed ? field('licence') : '', statement, ...(drawn === '' ? {} : { drawn }) });
+    record.record([{ kind: 'signed', signer, name: field('name'), licence: licensed ? field('licence') : '', statement, ...(drawn === '' ? {} : { drawn }) }]);
   };
   return (
     <form className="stack evidence" onSubmit={submit}>

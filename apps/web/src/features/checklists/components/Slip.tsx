@@ -19,7 +19,7 @@ export function Slip({ view, record }: EvidenceProps) {
   if (!asking) return <Button size="crew" wide onClick={() => setAsking(true)}>{t('checklists.way.struck')}</Button>;
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    record.record({ kind: 'struck', figure, reason: fieldsOf(event.currentTarget)('reason') }, () => setAsking(false));
+    record.record([{ kind: 'struck', figure, reason: fieldsOf(event.currentTarget)('reason') }], () => setAsking(false));
   };
   return (
     <form className="stack evidence" onSubmit={submit}>

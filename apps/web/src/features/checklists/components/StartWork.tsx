@@ -23,7 +23,7 @@ export function StartWork({ list, view, record }: StartWorkProps) {
   const keep = (error: unknown) => {
     if (!(error instanceof ApiProblem) || !error.passing) return;
     setKept(true);
-    record.record({ kind: 'begun' });
+    record.record([{ kind: 'begun' }]);
   };
   return (
     <div className="stack">

@@ -16,10 +16,9 @@ export function asksProfile({ template, measures }: Pick<Requirement, 'template'
   return template === 'E1' && measures.some(({ name }) => name === 'invertDown');
 }
 
-/** The fall between the two ends of a pipe as they were shot [m/m]; null while one is missing. */
-export function fallOfShots(view: ItemView): number | null {
-  const [up, down, length] = [lastMeasured(view, 'invertUp'), lastMeasured(view, 'invertDown'), view.item.requirement.params.length];
-  return up === null || down === null || typeof length !== 'number' || length <= 0 ? null : (up - down) / length;
+/** How far off the survey one of its points is when it is shot again. */
+export function isCheckShot({ name }: { readonly name: string }): boolean {
+  return /^check\d+$/.test(name);
 }
 
 /** Who signs by name on this phone: the crew and the office sign by their own tick, but whoever looks again after a correction signs. */

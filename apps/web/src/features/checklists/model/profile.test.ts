@@ -1,13 +1,24 @@
 import type { Pipe } from '@yardfall/calc';
 import { describe, expect, it } from 'vitest';
-import { designedAt, firstRows, judgeProfile, readRows, withRow } from './profile.ts';
+import { designedAt, firstRows, isWholePipe, judgeProfile, placeOf, readRows, withRow } from './profile.ts';
 
 const pipe = { kind: 'pipe', id: 'P1', name: 'Run', diameter: 0.1016, length: 8, invertUp: 30, invertDown: 29.92, roughness: 0.01 } as Pipe;
 const asked = { measures: [{ name: 'slope', quantity: 'slope' as const, target: 0.01, min: 0.008, max: null }] };
 
 describe('the rows of a pipe that is shot', () => {
-  it('begin with both ends, and a new one stands before the lower end', () => {
-    expect(withRow(firstRows(pipe))).toEqual([{ at: 0, level: null }, { at: null, level: null }, { at: 8, level: null }]);
+  it('begin with both ends and every joint, and a new one stands before the lower end', () => {
+    expect(withRow(firstRows(pipe, asked))).toEqual([{ at: 0, level: null }, { at: null, level: null }, { at: 8, level: null }]);
+    const joint = { name: 'joint:1', quantity: 'level' as const, target: 29.96, min: null, max: null };
+    expect(firstRows(pipe, { measures: [...asked.measures, joint] }).map(({ at }) => at)).toEqual([0, 4, 8]);
+    expect([0, 1, 2].map((n) => placeOf(firstRows(pipe, { measures: [joint] }), n))).toEqual(['shotUp', 'shotJoint', 'shotDown']);
+  });
+
+  it('are a whole pipe once both ends are shot', () => {
+    const level = (name: string, target: number) => ({ name, quantity: 'level' as const, target, min: null, max: null });
+    const requirement = { measures: [level('invertUp', 30), level('invertDown', 29.92), ...asked.measures], params: { length: 8 } };
+    expect(isWholePipe(requirement, [{ at: 0, level: 30 }, { at: 8.2, level: 29.9 }])).toBe(true);
+    expect(isWholePipe(requirement, [{ at: 0, level: 30 }, { at: 4, level: 29.9 }])).toBe(false);
+    expect(isWholePipe(requirement, [{ at: 3, level: 30 }, { at: 8, level: 29.9 }])).toBe(false);
   });
 
   it('say nothing with one shot, ask for order, and leave out what is half typed', () => {

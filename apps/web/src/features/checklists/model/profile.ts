@@ -1,5 +1,5 @@
 import { builtProfile, fullPipe, type BuiltProfile, type DesignDocument, type Evaluation, type Pipe, type PipeShot } from '@yardfall/calc';
-import type { Requirement } from '@yardfall/contracts';
+import { jointAt, lineOf, reachesDown, reachesUp, type LaidLine, type Requirement } from '@yardfall/contracts';
 
 /** A row of the form: what is typed so far of one shot. */
 export interface ShotRow {
@@ -16,9 +16,22 @@ export function readRows(rows: readonly ShotRow[]): ReadRows {
   return shots.every(({ at }, i) => i === 0 || at > (shots[i - 1]?.at ?? at)) ? { state: 'whole', shots } : { state: 'order' };
 }
 
-/** Both ends first, as designed long; joints are put between. */
-export function firstRows(pipe: Pipe): ShotRow[] {
-  return [{ at: 0, level: null }, { at: pipe.length, level: null }];
+/** Both ends as designed long, and every joint between them. */
+export function firstRows(pipe: Pipe, { measures }: Pick<Requirement, 'measures'>): ShotRow[] {
+  const joints = measures.flatMap(({ name }) => (name.startsWith('joint:') ? [name] : []));
+  const line: LaidLine = { length: pipe.length, up: pipe.invertUp, down: pipe.invertDown, joints: joints.length };
+  return [0, ...joints.flatMap((name) => jointAt(line, name) ?? []), pipe.length].map((at) => ({ at, level: null }));
+}
+
+/** Where along the pipe a row stands, in the words of the form. */
+export function placeOf(rows: readonly ShotRow[], n: number): 'shotUp' | 'shotDown' | 'shotJoint' {
+  return n === 0 ? 'shotUp' : n === rows.length - 1 ? 'shotDown' : 'shotJoint';
+}
+
+/** The shots reach from end to end, so that the pipe can be judged. */
+export function isWholePipe(requirement: Pick<Requirement, 'measures' | 'params'>, shots: readonly PipeShot[]): boolean {
+  const line = lineOf(requirement);
+  return line === null || (reachesUp(line, [...shots]) && reachesDown(line, [...shots]));
 }
 
 /** A new shot goes before the last row, which is the lower end. */

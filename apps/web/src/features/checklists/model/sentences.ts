@@ -2,6 +2,11 @@ import { missingText, reasonText, type Requirement, type StoredFact } from '@yar
 import { isMessageCode } from '@yardfall/text';
 import type { Text } from '../../../lib/reader.tsx';
 
+/** What has to be said of what is missing: the fall of a pipe follows from its ends. */
+export function toldOf(missing: readonly string[]): readonly string[] {
+  return missing.filter((mark) => mark !== 'value:slope' || !missing.some((other) => other.startsWith('value:invert')));
+}
+
 export function missingSentence(say: Text['say'], mark: string, requirement: Pick<Requirement, 'measures' | 'params'>): string {
   const { code, params } = missingText(mark, requirement);
   return say(code, typeof params['at'] === 'string' ? { ...params, at: inWords(params['at'], say) } : params);

@@ -83,6 +83,21 @@ describe('the checklist on this phone', () => {
   });
 });
 
+describe('a step of which nothing has changed', () => {
+  const checklist = pour();
+  test('is the same one after another step was recorded', () => {
+    const [before, after] = [viewOf(checklist, [], now), viewOf(checklist, [tick('D4:P1')], now)];
+    expect(before.items.map((view, n) => view === after.items[n])).toEqual([false, true, true, true]);
+  });
+  test('is another one once what holds or stops it changes', () => {
+    const before = viewOf(checklist, [], now);
+    expect(viewOf(checklist, [], now, [{ kind: 'other', part: 'P1' }]).items.every((view, n) => view !== before.items[n])).toBe(true);
+    const opened = viewOf(checklist, proof(), now);
+    expect(opened.items[3]).not.toBe(before.items[3]);
+    expect(opened.items[3]?.heldBy).toEqual([]);
+  });
+});
+
 describe('what an item asks for', () => {
   test('a new fact follows all that is known', () => {
     const one = tick('I1:P1');

@@ -43,7 +43,7 @@ export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now:
   const points = holdPointsNow(states, moment);
   // Work that has begun does not care any more how old a photo has grown.
   const whenBegun = holdPointsNow(states, { ...moment, at: null });
-  const items = folded.map((one): ItemView => ({
+  const items = folded.map((one): ItemView => sameAsBefore({
     item: one.item, state: one.inState.state, missing: one.missing, facts: one.facts, waiting: one.pending, begun: one.begun,
     heldBy: heldAmong(one.begun ? whenBegun : points, one.item.key).map(({ holdPoint, items: by }) => ({ holdPoint, items: [...by] })),
     notCounted: one.item.facts.filter(({ verdict }) => verdict !== 'kept'),
@@ -61,6 +61,18 @@ function isNews(checklist: Checklist, { hitAt = null }: FoundStop): boolean {
 /** An answer that was kept by an earlier version of the page does not know the spans: then nothing is dug before the office is asked. */
 function spansOf(checklist: Partial<Pick<Checklist, 'digging'>>): Checklist['digging'] {
   return checklist.digging ?? [];
+}
+
+const lastViews = new WeakMap<ChecklistItem, { readonly mark: string; readonly facts: ItemView['facts']; readonly view: ItemView }>();
+
+/** A step of which nothing has changed is the one that is on the page already, so that a press draws its own step and no other. */
+function sameAsBefore(view: ItemView): ItemView {
+  const mark = JSON.stringify([view.heldBy, view.stops, view.asksBegin]);
+  const last = lastViews.get(view.item);
+  // The facts are those of the last fold as long as nothing was recorded.
+  if (last !== undefined && last.mark === mark && last.facts === view.facts) return last.view;
+  lastViews.set(view.item, { mark, facts: view.facts, view });
+  return view;
 }
 
 interface Folded {

@@ -1,6 +1,7 @@
 import { isHit } from '@yardfall/contracts';
 import { useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
+import { Doubts } from '../../../components/Doubts.tsx';
 import { Cautions } from '../../../components/Cautions.tsx';
 import { TextArea } from '../../../components/Field.tsx';
 import { KeepProblem } from '../../../components/KeepProblem.tsx';
@@ -12,6 +13,7 @@ import { PhotoPick } from '../../../components/PhotoPick.tsx';
 import { useKeepFoundMore, type NewFoundMore } from '../../../hooks/useRecord.ts';
 import { useStops } from '../../../hooks/useStops.ts';
 import { fieldsOf } from '../../../lib/form.ts';
+import { lookAt, type Look } from '../../../lib/look.ts';
 import { useText } from '../../../lib/reader.tsx';
 import type { StopNow } from '../../../lib/stops.ts';
 import { makeSafe, measured } from '../model/kinds.ts';
@@ -32,15 +34,22 @@ export function StopReport({ jobId, timeZone, reportId, onDone }: StopReportProp
   const stop = useStops(jobId).find(({ id }) => id === reportId);
   const more = useKeepFoundMore(jobId, reportId);
   const [other, setOther] = useState(false);
+  const [look, setLook] = useState<Look | null>(null);
   if (stop === undefined) return <p>{t('found.answeredNow')}</p>;
   const add = (told: NewFoundMore, onAdded?: () => void) => more.mutate(told, onAdded ? { onSuccess: onAdded } : {});
+  // Kept first: what was found may be gone a moment later.
+  const take = (file: File) => {
+    add({ file });
+    void lookAt(file).then(setLook);
+  };
   if (other) return <FoundKinds disabled={more.isPending} onPick={(kind) => add({ kind }, () => setOther(false))} />;
   return (
     <div className="stack crew-form">
       <StoppedSince stop={stop} timeZone={timeZone} />
       <Cautions which={makeSafe[stop.kind]} />
       {stop.kind === 'utility' ? <WasItHit stop={stop} busy={more.isPending} onTold={(hit) => add({ hit })} /> : null}
-      <PhotoPick label={t('found.photo')} hint={t('found.photoHint')} words={t(stop.photoIds.length === 0 ? 'ui.phone.takePhoto' : 'ui.phone.takeAnother')} disabled={more.isPending} onPick={(file) => add({ file })} />
+      <PhotoPick label={t('found.photo')} hint={t('found.photoHint')} words={t(stop.photoIds.length === 0 ? 'ui.phone.takePhoto' : 'ui.phone.takeAnother')} disabled={more.isPending} onPick={take} />
+      <Doubts look={look} onKeep={() => setLook(null)} />
       {stop.photoIds.length > 0 ? <div className="photo-strip">{stop.photoIds.map((id) => <Photo key={id} jobId={jobId} photoId={id} alt={t(`found.kind.${stop.kind}`)} />)}</div> : null}
       <PartSelect jobId={jobId} value={stop.part} onChange={(part) => { if (part !== null) add({ part }); }} />
       <InWords key={`${String(stop.measure)} ${stop.note}`} stop={stop} busy={more.isPending} onTold={add} />
@@ -88,7 +97,7 @@ function InWords({ stop, busy, onTold }: TellProps & { readonly onTold: (told: N
   };
   return (
     <form className="stack" onSubmit={submit}>
-      {measured[stop.kind] ? <LengthField kind="height" optional label={t(`found.measure.${stop.kind}`)} value={measure} onChange={setMeasure} /> : null}
+      {measured[stop.kind] ? <LengthField crew="plain" kind="height" optional label={t(`found.measure.${stop.kind}`)} value={measure} onChange={setMeasure} /> : null}
       {stop.note === '' ? null : <p className="found-note">{stop.note}</p>}
       <TextArea label={t('found.note')} name="note" rows={2} maxLength={2000} optional />
       <Button type="submit" size="crew" wide disabled={busy}>{t('found.add')}</Button>

@@ -9,7 +9,7 @@ import { useKeepPhoto } from '../../../hooks/useRecord.ts';
 import { fieldsOf } from '../../../lib/form.ts';
 import { lookAt, type Look } from '../../../lib/look.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { Doubts } from './Doubts.tsx';
+import { Doubts } from '../../../components/Doubts.tsx';
 import { MarkPad } from './MarkPad.tsx';
 
 interface Taken {

@@ -4,7 +4,7 @@ import { PhotoPick } from '../../../components/PhotoPick.tsx';
 import { useKeepPhoto } from '../../../hooks/useRecord.ts';
 import { lookAt, type Look } from '../../../lib/look.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { Doubts } from './Doubts.tsx';
+import { Doubts } from '../../../components/Doubts.tsx';
 
 /** A photo of the site in one touch: the camera opens, and what it takes is kept at once. */
 export function OneTap({ jobId }: { readonly jobId: string }) {
