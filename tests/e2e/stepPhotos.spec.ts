@@ -9,8 +9,8 @@ import { part } from './support/office.ts';
 import { api, signIn, type Person } from './support/people.ts';
 
 const executablePath = findChromium();
-// A camera that draws its own pictures, and asks nobody.
-test.use({ launchOptions: { ...(executablePath === undefined ? {} : { executablePath }), args: [...CHROMIUM_ARGS, '--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream'] } });
+// A camera that draws its own pictures, and asks nobody; a trace would ask for the pictures itself.
+test.use({ trace: 'off', launchOptions: { ...(executablePath === undefined ? {} : { executablePath }), args: [...CHROMIUM_ARGS, '--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream'] } });
 
 async function theJob(person: Person): Promise<{ readonly id: string; readonly items: readonly ChecklistItem[] }> {
   const job = (await api<{ readonly items: readonly Job[] }>(person, 'GET', '/jobs?open=true&limit=100')).body.items.find(({ title, buildRevisionId }) => title === 'Wicker Road' && buildRevisionId !== null);
