@@ -25,6 +25,7 @@ export default defineConfig({
         ...conditions,
         test: {
           name: 'api',
+          isolate: false, // each file has a database and a service of its own, and loads neither the API nor the engine again
           include: ['tests/{api,authorization,contract,database}/**/*.test.ts'],
           globalSetup: ['tests/support/database.global.ts'],
           testTimeout: 120_000,

@@ -93,7 +93,7 @@ describe('two people on one draft, two hundred edits each', () => {
     expect(entries.map(({ operation }) => JSON.stringify(operation)).sort()).toEqual(hands.flatMap(({ accepted }) => accepted.map((operation) => JSON.stringify(operation))).sort());
     const lengthOf = (id: string) => after.document.system.parts.find((part) => part.id === id);
     expect([lengthOf('P1'), lengthOf('N1')].map((part) => (part && 'length' in part ? part.length : null))).toEqual([5 + 189 / 100, 5 + 189 / 100]);
-  });
+  }, 600_000); // some forty evaluations, one after the other: a busy machine takes minutes
 
   it('gives any moment of a draft back, with who changed what', async () => {
     const { revision } = await draftRevision(ours);
