@@ -18,7 +18,7 @@ export function askFirstQuestions(isHome: boolean): void {
   void Promise.all([contentOf<Me>(me), contentOf<{ readonly items?: readonly JobRow[] }>(list)]).then(([{ id = '' } = {}, { items = [] } = {}]) => {
     const [first] = crewDay(items, id);
     if (first === undefined) return;
-    for (const part of ['', '/checklist', '/found']) askEarly(`/api/v1/jobs/${first.id}${part}`);
+    for (const part of ['', '/checklist', '/found']) void askEarly(`/api/v1/jobs/${first.id}${part}`);
   });
 }
 
