@@ -12,9 +12,6 @@ import { Pocket } from './support/pocket.ts';
 import { readyForTheYard } from './support/ready.ts';
 import { member, readyJob } from './support/readyJob.ts';
 
-// Megabytes of photos would be copied into the trace.
-test.use({ trace: 'off' });
-
 /** E2E_DAY=whole for every step of the day and thirty heavy photos; else one of each kind of evidence, every hold point that a phone opens alone, and six. */
 const whole = process.env.E2E_DAY === 'whole';
 const heavyPhotos = whole ? 30 : 6;
