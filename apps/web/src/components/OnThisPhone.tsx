@@ -3,7 +3,7 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { OldPage, useOutbox, useSending } from '../hooks/useOutbox.ts';
 import { useProblemText } from '../hooks/useProblemText.ts';
-import { markRefused, removeEntries, type OutboxEntry } from '../lib/outbox.ts';
+import { isSetAside, markRefused, removeEntries, type OutboxEntry } from '../lib/outbox.ts';
 import { ApiProblem } from '../lib/problem.ts';
 import { useText } from '../lib/reader.tsx';
 import { Button } from './Button.tsx';
@@ -16,8 +16,8 @@ export function OnThisPhone() {
   const entries = useOutbox();
   const { problem, sendNow } = useSending();
   const [failed, setFailed] = useState(false);
-  const waiting = entries.filter((entry) => entry.refused === null).length;
-  const refused = entries.filter((entry) => entry.refused !== null);
+  const waiting = entries.filter((entry) => entry.refused === null || isSetAside(entry)).length;
+  const refused = entries.filter((entry) => entry.refused !== null && !isSetAside(entry));
   if (entries.length === 0 && problem === null) return null;
   const now = (work: Promise<void>) => {
     work.then(() => setFailed(false), () => setFailed(true));

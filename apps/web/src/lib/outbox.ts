@@ -188,6 +188,18 @@ export async function markRefused(which: readonly OutboxEntry[], code: string | 
   await readAgain(true);
 }
 
+/** What a phone could not send while it was cut off: no reason to throw it away, and nothing that a person has to decide. */
+export function isSetAside({ refused }: Pick<OutboxEntry, 'refused'>): boolean {
+  return refused === 'auth.phoneCutOff';
+}
+
+/** Its person has signed in again: it goes to the office like whatever else waits. */
+export async function takeUpAgain(memberId: string): Promise<void> {
+  await loadOutbox();
+  const aside = entries.filter((entry) => entry.memberId === memberId && isSetAside(entry));
+  if (aside.length > 0) await markRefused(aside, null);
+}
+
 const pictures = new Map<string, string>();
 
 /** Address of a photo that is on this phone only; let go when the photo has left. */

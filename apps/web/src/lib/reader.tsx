@@ -3,6 +3,7 @@ import { languages, messageOf, quantity, render, unitSystems, type FormatOptions
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { createContext, use, useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
 import { call } from './api.ts';
+import { ApiProblem } from './problem.ts';
 import { read } from './query.ts';
 import { kept, keep } from './keep.ts';
 import { arrivalOf, isHere, learnLanguage } from './words.ts';
@@ -37,8 +38,9 @@ export function ReaderProvider({ children }: { readonly children: ReactNode }) {
   const [own, setOwn] = useState<Preferences>(firstPreferences);
   const queries = useQueryClient();
   const meQuery = read(identity.me);
-  const { data: answer, isPending: pending } = useQuery({ ...meQuery, retry: false });
-  const me = answer?.data;
+  const { data: answer, error, isPending: pending } = useQuery({ ...meQuery, retry: false });
+  // A phone that was cut off names nobody, whatever it knew a moment ago.
+  const me = error instanceof ApiProblem && error.code === 'auth.phoneCutOff' ? undefined : answer?.data;
   const wanted = useMemo<Preferences>(() => (me ? pick(me) : own), [me, own]);
   // The page goes on in the language it has until the words of the other one are here.
   const [language, setLanguage] = useState(own.language);

@@ -30,7 +30,7 @@ export const errors = catalogue({
     en: 'Too many tries in a short time. Wait a few minutes, then sign in again.',
     es: 'Demasiados intentos en poco tiempo. Espere unos minutos y vuelva a iniciar sesión.',
   },
-  'errors.auth.phoneCutOff': { en: 'The owner has cut this phone off, so the office shows nothing here. What was recorded on it is still sent. Talk to the owner.', es: 'El dueño desconectó este teléfono, así que la oficina no muestra nada aquí. Lo grabado en él aún se envía. Hable con el dueño.' },
+  'errors.auth.phoneCutOff': { en: 'The owner has cut this phone off, so the office shows nothing here. What was recorded on it goes to the office when you sign in again.', es: 'El dueño desconectó este teléfono, así que la oficina no muestra nada aquí. Lo anotado en él llega a la oficina cuando vuelva a entrar.' },
   'errors.auth.forbidden': {
     en: 'Your role does not allow this, so nothing was changed. Ask an owner of the company to do it or to give you the role.',
     es: 'Su función no permite esto, así que no se cambió nada. Pida a un dueño de la empresa que lo haga o que le dé la función.',

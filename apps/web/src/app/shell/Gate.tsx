@@ -1,13 +1,16 @@
 import { identity } from '@yardfall/contracts';
 import { useQuery } from '@tanstack/react-query';
-import { Link, Outlet, useNavigate } from '@tanstack/react-router';
-import { Suspense, useEffect } from 'react';
+import { Outlet, useNavigate } from '@tanstack/react-router';
+import { lazy, Suspense, useEffect } from 'react';
 import { Button } from '../../components/Button.tsx';
 import { Loading } from '../../components/Loading.tsx';
 import { ProblemNotice } from '../../components/Notice.tsx';
 import { ApiProblem } from '../../lib/problem.ts';
 import { read } from '../../lib/query.ts';
 import { useText } from '../../lib/reader.tsx';
+
+/** Seldom there, and brings what sends along. */
+const CutOff = lazy(() => import('./CutOff.tsx').then((one) => ({ default: one.CutOff })));
 
 /** Lets members through; the office decides for itself what they may see. */
 export function Gate() {
@@ -17,7 +20,7 @@ export function Gate() {
   if (error instanceof ApiProblem && error.code === 'auth.required') {
     return <SignInFirst />;
   }
-  if (error instanceof ApiProblem && error.code === 'auth.phoneCutOff') return <ProblemNotice problem={error} action={<Link className="button button-plain" to="/sign-in">{t('identity.signInAgain')}</Link>} />;
+  if (error instanceof ApiProblem && error.code === 'auth.phoneCutOff') return <Suspense fallback={<Loading what={t('ui.page')} />}><CutOff /></Suspense>;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
   if (data.data.kind === 'customer') return <CustomersPage />;
   return <Suspense fallback={<Loading what={t('ui.page')} />}><Outlet /></Suspense>;

@@ -2,6 +2,7 @@ import { identity, type Me } from '@yardfall/contracts';
 import { useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { ownedBy } from '../../../lib/answers.ts';
+import { takeUpAgain } from '../../../lib/outbox.ts';
 import { read } from '../../../lib/query.ts';
 
 /** After signing in: forget what the page knew of anybody before, and go on. */
@@ -13,6 +14,7 @@ export function useEntered(): (me: Me, from?: string) => void {
     queries.setQueryData(read(identity.me).queryKey, { data: me, etag: null });
     // A browser that keeps nothing (private mode) is entered all the same.
     void ownedBy(me).catch(() => undefined);
+    void takeUpAgain(me.id).catch(() => undefined);
     const home = me.kind === 'customer' ? '/drain' : '/';
     // Only a path of this page is followed, never an address of another.
     void navigate({ to: from !== undefined && /^\/(?!\/)/.test(from) ? from : home, replace: true });

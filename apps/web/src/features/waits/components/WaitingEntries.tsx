@@ -5,7 +5,7 @@ import { Empty } from '../../../components/Empty.tsx';
 import { Loading } from '../../../components/Loading.tsx';
 import { useOutbox, useOutboxRead } from '../../../hooks/useOutbox.ts';
 import { useProblemText } from '../../../hooks/useProblemText.ts';
-import { markRefused, pictureOf, removeEntries, type OutboxEntry } from '../../../lib/outbox.ts';
+import { isSetAside, markRefused, pictureOf, removeEntries, type OutboxEntry } from '../../../lib/outbox.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { onSentShares, sentShares } from '../../../lib/sent.ts';
 import { useText } from '../../../lib/reader.tsx';
@@ -35,7 +35,7 @@ function Waiting({ entry, job }: { readonly entry: OutboxEntry; readonly job: Wh
         <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{detail === null ? null : ` · ${detail.of === '' ? '' : `${detail.of}: `}${say(detail.code)}`}</p>
         <p className="faint">{job === undefined ? null : `${job.title}, `}{q('dateTime', timeOf(entry), job)}</p>
         <p>{entry.refused === null && share !== undefined ? t('ui.waits.partSent', { n: Math.floor(share * 100) }) : entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>
-        {entry.refused === null ? null : <Decide entry={entry} />}
+        {entry.refused === null || isSetAside(entry) ? null : <Decide entry={entry} />}
       </div>
     </>
   );
