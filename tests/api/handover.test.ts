@@ -1,5 +1,5 @@
 import { commissioningFlow, type DesignDocument } from '@yardfall/calc';
-import { canonicalBytes, type Checklist, type Handover, type Job, type ProofTest, sha256Hex } from '@yardfall/contracts';
+import { canonicalBytes, type Checklist, type Handover, type Job, type PrivateLines, type ProofTest, sha256Hex } from '@yardfall/contracts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makeCompany, type TestCompany } from '../support/actors.ts';
 import { startApp, type TestApp } from '../support/app.ts';
@@ -73,6 +73,9 @@ describe('the proof', () => {
     const passed = await record([run(0.3, true), run(0.98), run(0.99), run(1)]);
     expect(passed.verdict).toBe('pass');
     expect(passed.difference).toBeCloseTo((0.98 + 0.99 + 1) / 3 - 1, 9);
+    expect(done.ties?.from).toEqual(['A-17', 'A-17']);
+    expect(done.ties?.parts.map(({ part }) => part)).toEqual(['R1', 'P1', 'B1', 'N1', 'O1', 'O2']);
+    for (const part of done.ties?.parts ?? []) expect([part.level, part.one, part.two].every((figure) => figure !== null), part.part).toBe(true);
     const stored = await test.owner.query<{ content: Buffer }>('SELECT content FROM proof_test WHERE id = $1', [passed.id]);
     expect(await sha256Hex(new Uint8Array(stored.rows[0]?.content ?? []))).toBe(passed.sha256);
     const after = await get<Job>(ours.owner.agent, `/jobs/${job.id}`);
@@ -120,6 +123,36 @@ describe('the handover', () => {
     const named = (refused.body.issues as { message: string }[]).map(({ message }) => message);
     expect(named).toEqual(expect.arrayContaining(['HP-1: A2 is not proven', 'HP-6: E1:P1 is not proven', 'B1 is neither proven nor said not to apply']));
     expect((await get<Job>(ours.owner.agent, `/jobs/${other.id}`)).stage).toBe('released');
+  }, 180_000);
+
+  it("is refused while one tape of one buried part lacks, by the crew's own list and by the office", async () => {
+    const other = (await releasedJob(test, ours)).job;
+    const phone = await Phone.of(test, ours.crew, other.id);
+    const facts = (await phone.all('J7')).filter((fact) => fact.kind !== 'measured' || fact.name !== 'tieTwo:N1');
+    await phone.send(facts);
+    expect(await phone.item('J7')).toMatchObject({ state: 'started', missing: ['value:tieTwo:N1'] });
+    expect((await phone.checklist()).holdPoints.find(({ id }) => id === 'HP-15')?.open).toBe(false);
+    const refused = await ours.owner.agent.post(`/api/v1/jobs/${other.id}/handover`).set('Idempotency-Key', 'a-key-of-its-own-4').send(body).expect(409);
+    expect((refused.body.issues as { message: string }[]).map(({ message }) => message)).toContain('HP-15: J7 is not proven');
+    const item = await phone.item('J7');
+    await phone.send([phone.fact(item, { kind: 'measured', name: 'tieTwo:N1', value: 3.2 })]);
+    expect((await phone.item('J7')).state).toBe('proven');
+  }, 180_000);
+
+  it("the homeowner's lines stand in the office as they were answered on the crew's phone, and what is no answer is refused", async () => {
+    const other = (await releasedJob(test, ours)).job;
+    const phone = await Phone.of(test, ours.crew, other.id);
+    const item = await phone.item('A3');
+    const told = await phone.send([phone.fact(item, { kind: 'written', name: 'line:septic', text: 'yes' }), phone.fact(item, { kind: 'written', name: 'line:pool', text: 'perhaps' })]);
+    expect(told.facts.map(({ verdict }) => verdict)).toEqual(['kept', 'refused']);
+    const { lines } = await get<PrivateLines>(ours.owner.agent, `/jobs/${other.id}/private-lines`);
+    expect(lines.find(({ question }) => question === 'septic')).toMatchObject({ state: 'yes', by: 'Test crew' });
+    expect(lines.find(({ question }) => question === 'pool')).toMatchObject({ state: 'unknown', by: '' });
+    await post(ours.owner.agent, `/jobs/${other.id}/private-lines`, { lines: [{ question: 'septic', state: 'no', note: 'on the city sewer', on: null, photoId: null }] }, 200);
+    // A phone that comes in late does not take back what the office heard after it.
+    const late = phone.fact(item, { kind: 'written', name: 'line:septic', text: 'unknown' }, { deviceTime: '2026-03-02T00:00:00.000Z' });
+    await phone.send([late]);
+    expect((await get<PrivateLines>(ours.owner.agent, `/jobs/${other.id}/private-lines`)).lines.find(({ question }) => question === 'septic')?.state).toBe('no');
   }, 180_000);
 
   it('every item of the job can be proven in the order that the hold points allow', async () => {

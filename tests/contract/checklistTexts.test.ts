@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { hazards, buildChecklist, DesignDocumentSchema, itemTemplates, locateRules, measureCode, missingText } from '@yardfall/contracts';
+import { hazards, buildChecklist, DesignDocumentSchema, itemTemplates, locateRules, measureCode, missingText, plateCode } from '@yardfall/contracts';
 import { isMessageCode, languages, messages, render, unitSystems } from '@yardfall/text';
 import { describe, expect, test } from 'vitest';
 
@@ -56,7 +56,7 @@ test('every hazard of the work has a caution with its source, short, in both lan
 });
 
 test('every number of a plate that is asked for has a name', () => {
-  for (const { requirement } of items) for (const name of requirement.texts ?? []) expect(isMessageCode(`checklists.plate.${name}`), name).toBe(true);
+  for (const { requirement } of items) for (const name of requirement.texts ?? []) expect(isMessageCode(plateCode(name)), name).toBe(true);
 });
 
 test('every locate rule has words for what to do without an answer', () => {

@@ -1,5 +1,5 @@
 import { createHash, randomUUID } from 'node:crypto';
-import type { Checklist, ChecklistItem, FieldFact, LocateTicket, Photo, StoredFact, TicketEventKind } from '@yardfall/contracts';
+import { ownLineOf, type Checklist, type ChecklistItem, type FieldFact, type LocateTicket, type Photo, type StoredFact, type TicketEventKind } from '@yardfall/contracts';
 import sharp from 'sharp';
 import { key, type Person } from './actors.ts';
 import type { TestApp } from './app.ts';
@@ -91,20 +91,22 @@ export class Phone {
   async all(itemKey: string): Promise<FieldFact[]> {
     const item = await this.item(itemKey);
     const facts: FieldFact[] = [];
-    for (const evidence of item.requirement.evidence) facts.push(...(await this.evidence(item, evidence)));
+    // Who signs signs what stands there by then.
+    const order = item.requirement.evidence.toSorted((a, b) => Number(a === 'signature') - Number(b === 'signature'));
+    for (const evidence of order) facts.push(...(await this.evidence(item, evidence, facts.map(({ id }) => id))));
     return facts;
   }
 
-  private async evidence(item: ChecklistItem, evidence: ChecklistItem['requirement']['evidence'][number]): Promise<FieldFact[]> {
+  private async evidence(item: ChecklistItem, evidence: ChecklistItem['requirement']['evidence'][number], before: readonly string[]): Promise<FieldFact[]> {
     const { requirement } = item;
     switch (evidence) {
       case 'tick': return [this.fact(item, { kind: 'ticked', note: '' })];
       case 'photo': return Promise.all(Array.from({ length: requirement.minPhotos }, () => this.photo(item)));
       case 'value': return requirement.measures.map(({ name, target }) => this.fact(item, { kind: 'measured', name, value: target }));
       case 'document': return requirement.template === 'J1' ? [] : [this.fact(item, { kind: 'document', reference: 'on paper', validOn: null })];
-      case 'text': return (requirement.texts ?? []).map((name) => this.fact(item, { kind: 'written', name, text: 'A-17' }));
+      case 'text': return (requirement.texts ?? []).map((name) => this.fact(item, { kind: 'written', name, text: ownLineOf(name) === null ? 'A-17' : 'no' }));
       case 'signature': return requirement.signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner')
-        .map((signer) => this.fact(item, { kind: 'signed', signer, name: 'A. Signer', licence: '', statement: '' }));
+        .map((signer) => this.fact(item, { kind: 'signed', signer, name: 'A. Signer', licence: '', statement: '' }, { seen: [...item.facts.map(({ fact }) => fact.id), ...before] }));
     }
   }
 }

@@ -4,6 +4,7 @@ import { CalendarDate, Cents, Id, Instant, Language, Sha256, text } from './comm
 import { endpoint } from './endpoint.ts';
 import { jobStages } from './jobs.ts';
 import { OfferText } from './offers.ts';
+import { TiesOnRecord } from './proof.ts';
 
 /** The part of a design that the customer's drawing needs: no costs, no margins, no rates. */
 export const PortalDrawing = z
@@ -38,7 +39,7 @@ export const Portal = z
     /** Flows in m3/s; `difference` is measured over predicted less one, and `within` is how far off still passes. */
     proof: z.object({ measured: z.number(), uncertainty: z.number(), predicted: z.number(), difference: z.number(), within: z.number(), verdict: z.string(), at: Instant }).nullable(),
     handover: z
-      .object({ handedOverAt: Instant, warrantyFrom: CalendarDate, warrantyUntil: CalendarDate, breaker: z.string(), care: z.array(z.object({ code: z.string(), who: z.enum(['customer', 'company']), when: z.string() })) })
+      .object({ handedOverAt: Instant, warrantyFrom: CalendarDate, warrantyUntil: CalendarDate, breaker: z.string(), care: z.array(z.object({ code: z.string(), who: z.enum(['customer', 'company']), when: z.string() })), ties: TiesOnRecord.nullable() })
       .nullable(),
   })
   .meta({ id: 'Portal' });

@@ -23,10 +23,21 @@ export type ProofTest = z.infer<typeof ProofTest>;
 
 export const AsBuiltLevel = z.strictObject({ part: text(40, 1), field: text(40, 1), level: finite(-10_000, 10_000) }).meta({ id: 'AsBuiltLevel' });
 
+/** Where each buried part lies: its level and two tapes [m] from fixed points of the house. */
+export const TiesOnRecord = z
+  .object({
+    from: z.tuple([z.string(), z.string()]),
+    parts: z.array(z.object({ part: z.string(), name: z.string(), at: z.enum(['middle', 'centre']), level: z.number().nullable(), one: z.number().nullable(), two: z.number().nullable() })),
+  })
+  .meta({ id: 'TiesOnRecord' });
+export type TiesOnRecord = z.infer<typeof TiesOnRecord>;
+
 export const Handover = z
   .object({
     jobId: Id, asBuilt: z.array(AsBuiltLevel.extend({ designed: z.number(), difference: z.number() })), pumpSerial: z.string(), breaker: z.string(),
     deviations: z.string(), customerName: z.string(), handedOverAt: Instant, warrantyFrom: CalendarDate, warrantyUntil: CalendarDate, sha256: Sha256, by: z.string(),
+    /** Null on records from before they were asked for. */
+    ties: TiesOnRecord.nullable(),
   })
   .meta({ id: 'Handover' });
 export type Handover = z.infer<typeof Handover>;

@@ -1,6 +1,6 @@
 import { createHash, randomBytes, randomUUID } from 'node:crypto';
 import { expect } from '@playwright/test';
-import type { Checklist, ChecklistItem } from '@yardfall/contracts';
+import { ownLineOf, type Checklist, type ChecklistItem } from '@yardfall/contracts';
 import sharp from 'sharp';
 import { api, type Person } from './people.ts';
 
@@ -106,7 +106,7 @@ function evidenceOf({ requirement, template, key }: ChecklistItem): object[] {
   return [
     ...(wants.has('value') ? requirement.measures.map(({ name, target }) => ({ kind: 'measured', name, value: target })) : []),
     ...(wants.has('document') && template !== 'J1' ? [{ kind: 'document', reference: `${key} on file`, validOn: null }] : []),
-    ...(wants.has('text') ? (requirement.texts ?? []).map((name) => ({ kind: 'written', name, text: 'A-17' })) : []),
+    ...(wants.has('text') ? (requirement.texts ?? []).map((name) => ({ kind: 'written', name, text: ownLineOf(name) === null ? 'A-17' : 'no' })) : []),
     ...signers.map((signer) => ({ kind: 'signed', signer, name: 'A. Signer', licence: 'L-1', statement: '' })),
     ...(wants.has('tick') ? [{ kind: 'ticked', note: '' }] : []),
   ];

@@ -44,6 +44,7 @@ async function give(day: Day, within: Locator, key: string, companion: boolean):
   const at: At = (css) => within.locator(companion ? css : `${css}:not(.together *)`);
   if (companion) await photos(day, within, key);
   if (item.template === 'E1') await profile(day, at);
+  else if (item.template === 'J7') await ties(day, at);
   else for (const measure of item.requirement.evidence.includes('value') ? item.requirement.measures : []) await measureOne(day, at, measure);
   await papers(day, at, item);
   // One press records the figures and the tick.
@@ -91,10 +92,28 @@ async function profile(day: Day, at: At): Promise<void> {
   }
 }
 
+/** Each buried part by its two tapes, and by its level where no earlier step shot it. */
+async function ties(day: Day, at: At): Promise<void> {
+  for (const part of await at('.tied').all()) {
+    if (await part.locator('.tied-complete').isVisible()) continue;
+    const form = part.locator('form');
+    if (!(await form.isVisible())) await day.hand.tap(part.locator('.tied-row'));
+    for (const field of await form.locator('input').all()) await day.hand.type(field, "12.25'");
+    await day.hand.tap(form.getByRole('button', { name: 'Record this part' }));
+    await expect(part.locator('.tied-complete')).toBeVisible();
+  }
+}
+
 async function papers(day: Day, at: At, { requirement, template }: ChecklistItem): Promise<void> {
   const { hand } = day;
   const wants = new Set<string>(requirement.evidence);
   for (const name of wants.has('text') ? (requirement.texts ?? []) : []) {
+    if (name.startsWith('line:')) {
+      const line = at(`.own-line[data-text="${name}"]`);
+      await hand.tap(line.locator('label').filter({ hasText: /^Not there$|^No$/ }));
+      await expect(line.getByRole('radio', { name: /^Not there$|^No$/ })).toBeChecked();
+      continue;
+    }
     const plate = at(`[data-text="${name}"]`);
     if (!(await plate.locator('.verdict').isVisible())) await hand.type(plate.locator('input'), 'SP50-A1774');
   }

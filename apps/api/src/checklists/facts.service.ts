@@ -13,6 +13,7 @@ import { buildRevisionOf } from './build.ts';
 import { presentChecklist } from './checklists.presenter.ts';
 import { factColumns, factParts, presentFact } from './facts.presenter.ts';
 import { circumstancesOf } from './circumstances.ts';
+import { declareLines } from './declared.ts';
 import { holdForFailed } from './failedHold.ts';
 import { judge } from './judge.rules.ts';
 import { replay } from './replay.rules.ts';
@@ -96,6 +97,7 @@ export class FactsService {
     const kept = stored.filter(({ verdict }) => verdict === 'kept');
     // What is packed before and what is shown at the end is no work in the ground.
     if (kept.some(({ fact }) => !/^[AJ]/.test(fact.itemKey))) await advance(tx, actor, job, 'installing');
+    await declareLines(tx, actor, job.id, kept);
     await audit(tx, actor, 'checklist.recorded', { jobId: job.id }, { facts: stored.length, kept: kept.length });
     await emit(tx, actor, 'checklist', job.id);
   }

@@ -1,4 +1,4 @@
-import { type FieldFact, maySayNot, type Requirement, type Role, saysWhy, shotsRise, type StoredFact } from '@yardfall/contracts';
+import { type FieldFact, maySayNot, ownLineAnswer, ownLineOf, type Requirement, type Role, saysWhy, shotsRise, type StoredFact } from '@yardfall/contracts';
 
 export interface Judgement {
   readonly verdict: StoredFact['verdict'];
@@ -49,7 +49,7 @@ function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord, stopped }: Ci
     case 'photo': return judgePhoto(fact, photo);
     case 'profile': return judgeProfile(fact, requirement);
     case 'measured': return requirement.measures.some(({ name }) => name === fact.name) ? kept : refused('noSuchMeasure');
-    case 'written': return (requirement.texts ?? []).includes(fact.name) ? kept : refused('noSuchText');
+    case 'written': return (requirement.texts ?? []).includes(fact.name) && (ownLineOf(fact.name) === null || ownLineAnswer(fact) !== null) ? kept : refused('noSuchText');
     // Crew lead and owner may look again at any step that was put right.
     case 'signed': return [...requirement.signers, 'crewLead', 'owner'].includes(fact.signer) ? kept : refused('wrongSigner');
     case 'struck': return saysWhy(fact.reason) ? kept : refused('saysNothing');

@@ -15,6 +15,7 @@ import { moveTo } from '../jobs/stages.ts';
 import { ProofService } from '../proof/proof.service.ts';
 import { compareAsBuilt } from './asBuilt.rules.ts';
 import { type HandoverContent, handoverParts, presentHandover } from './handover.presenter.ts';
+import { tiesOnRecord } from './ties.ts';
 import { type Open, openBeforeHandover } from './open.ts';
 
 type Body = BodyOf<typeof api.complete>;
@@ -78,6 +79,7 @@ export class HandoverService {
     const proofs = (await this.proof.tests(tx, actor, job.id)).map(({ sha256 }) => sha256);
     return {
       version: 1, revisionId: revision.id, documentSha256, proofs, asBuilt, pumpSerial: body.pumpSerial, breaker: body.breaker, deviations: body.deviations,
+      ties: await tiesOnRecord(tx, actor, job.id),
       warrantyFrom: from.toFormat('yyyy-MM-dd'), warrantyUntil: from.plus({ years: body.warrantyYears }).toFormat('yyyy-MM-dd'),
     };
   }

@@ -40,8 +40,8 @@ export function presentProof(row: ProofTest): Portal['proof'] {
 }
 
 export function presentHandover(row: Handover, document: DesignDocument): Portal['handover'] {
-  const { breaker } = jsonOf<{ breaker: string }>(row.content);
-  return { handedOverAt: row.handedOverAt.toISOString(), warrantyFrom: dayOf(row.warrantyFrom), warrantyUntil: dayOf(row.warrantyUntil), breaker, care: carePlan(document) };
+  const { breaker, ties = null } = jsonOf<{ breaker: string; ties?: NonNullable<Portal['handover']>['ties'] }>(row.content);
+  return { handedOverAt: row.handedOverAt.toISOString(), warrantyFrom: dayOf(row.warrantyFrom), warrantyUntil: dayOf(row.warrantyUntil), breaker, care: carePlan(document), ties };
 }
 
 export const whyOf = (texts: readonly CodedText[]): CodedText[] => texts.filter(({ code }) => code.startsWith('portal.why.'));

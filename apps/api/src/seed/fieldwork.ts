@@ -1,5 +1,5 @@
 import { createHash, randomUUID } from 'node:crypto';
-import type { Checklist, ChecklistItem, FieldFact } from '@yardfall/contracts';
+import { type Checklist, type ChecklistItem, type FieldFact, ownLineOf } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { ChecklistsService } from '../checklists/checklists.service.ts';
 import { FactsService } from '../checklists/facts.service.ts';
@@ -108,7 +108,9 @@ const signatures: Readonly<Record<string, { name: string; licence: string }>> = 
   inspector: { name: 'Lee Whitfield', licence: 'B-118' },
 };
 
-const plates: Readonly<Record<string, string>> = { pumpModel: 'SP-50', pumpSerial: 'A-1774' };
+const plates: Readonly<Record<string, string>> = {
+  pumpModel: 'SP-50', pumpSerial: 'A-1774', tieFromOne: 'Corner of the house by the back door', tieFromTwo: 'Other back corner of the house', 'line:irrigation': 'yes', 'line:locator': 'yes',
+};
 
 /** Measured as designed, signed by whoever has to, ticked last. */
 function evidenceOf({ requirement, template, key }: ChecklistItem): Body[] {
@@ -117,7 +119,7 @@ function evidenceOf({ requirement, template, key }: ChecklistItem): Body[] {
   return [
     ...(wants.has('value') ? requirement.measures.map(({ name, target }): Body => ({ kind: 'measured', name, value: target })) : []),
     ...(wants.has('document') && template !== 'J1' ? [{ kind: 'document' as const, reference: `${key} on file`, validOn: null }] : []),
-    ...(wants.has('text') ? (requirement.texts ?? []).map((name): Body => ({ kind: 'written', name, text: plates[name] ?? 'as on the plate' })) : []),
+    ...(wants.has('text') ? (requirement.texts ?? []).map((name): Body => ({ kind: 'written', name, text: plates[name] ?? (ownLineOf(name) === null ? 'as on the plate' : 'no') })) : []),
     ...signers.map((signer): Body => ({ kind: 'signed', signer, ...(signatures[signer] ?? { name: people.owner.name, licence: '' }), statement: '' })),
     ...(wants.has('tick') ? [{ kind: 'ticked' as const, note: '' }] : []),
   ];

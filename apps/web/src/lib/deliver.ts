@@ -1,11 +1,11 @@
-import { checklists, daywork, found, jobs, locates, photos, proof, surveyFacts, surveys } from '@yardfall/contracts';
+import { checklists, daywork, found, jobs, locates, photos, privateLines, proof, surveyFacts, surveys } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
 import { withDelivered, withReport } from './answers.ts';
 import { withDigging, withTicket } from './keptTickets.ts';
 import { keyOf, read } from './query.ts';
 import { sendOutbox, type Sender } from './sendOutbox.ts';
 
-const changedBySending = [checklists.read, photos.list, found.list, locates.list, daywork.list, proof.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read];
+const changedBySending = [checklists.read, photos.list, found.list, locates.list, daywork.list, proof.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read, privateLines.read];
 
 /** Sends what waits on this phone, and lets the page see what has arrived. */
 export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 'name'>): Promise<void> {

@@ -1,3 +1,4 @@
+import { ownLineTexts } from './ownLines.ts';
 import { hasTrait } from './traits.ts';
 import { item } from './types.ts';
 import type { Subject } from './types.ts';
@@ -9,7 +10,7 @@ const plate = ({ document }: Subject) => (hasTrait(document, 'pump') ? ['pumpMod
 export const groupA = [
   item({ id: 'A1', applies: ['always'], signers: ['owner'], params: { days: 3 } }),
   item({ id: 'A2', applies: ['digging'], holdPoint: 'HP-1', evidence: ['tick', 'photo', 'document'], photos: 1 }),
-  item({ id: 'A3', applies: ['digging'], evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['crewLead', 'homeowner'] }),
+  item({ id: 'A3', applies: ['digging'], evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['crewLead', 'homeowner'], texts: () => ownLineTexts }),
   item({ id: 'A4', applies: ['outletPermission'], evidence: ['tick', 'photo', 'document'], photos: 1, signers: ['owner'] }),
   item({ id: 'A5', applies: ['pumpOrConcrete'], photos: 2, params: { beyond: 0.0508 }, wording: firstOf({ Both: ['pump', 'concrete'], Pump: ['pump'] }), texts: plate }),
   item({ id: 'A6', applies: ['always'], photos: 1, params: { chance: 0.4 }, wording: firstOf({ OldDrain: ['oldDrain'] }) }),

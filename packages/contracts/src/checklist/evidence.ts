@@ -1,6 +1,7 @@
 import type { FieldFact, Requirement } from '../checklists.ts';
 import type { Follows } from './causality.ts';
 import { lineOf, type LaidLine } from './laidLine.ts';
+import { asksOwnLines, ownLineHeads, ownLinesDisagree } from './ownLines.ts';
 import { headReadings } from './readings.ts';
 
 type Measure = Requirement['measures'][number];
@@ -26,15 +27,21 @@ export function shown(requirement: Requirement, facts: readonly FieldFact[], fol
   const line = lineOf(requirement);
   const asked = wants.has('value') ? requirement.measures.filter((measure) => measure.optional !== true) : [];
   const measured = asked.map((measure) => (isSpared(measure, requirement, facts, follows) ? { lack: null, outside: false, disagrees: false } : judge(measure, facts, follows, line)));
+  const lines = asksOwnLines(requirement) ? ownLineHeads(facts, follows) : [];
   const missing = [
     ...(wants.has('tick') && ofKind(facts, 'ticked').length === 0 ? ['tick'] : []),
     ...missingPhotos(wants.has('photo') ? requirement.minPhotos : 0, facts),
     ...measured.flatMap(({ lack }) => (lack === null ? [] : [lack])),
     ...(wants.has('text') ? (requirement.texts ?? []).filter((name) => ofKind(facts, 'written').every((fact) => fact.name !== name)).map((name) => `text:${name}`) : []),
     ...(wants.has('document') && ofKind(facts, 'document').length === 0 ? ['document'] : []),
-    ...(wants.has('signature') ? missingSignatures(requirement, facts) : []),
+    ...(wants.has('signature') ? missingSignatures(requirement, facts.filter((fact) => sawTheList(fact, lines, follows))) : []),
   ];
-  return { missing, outside: measured.some(({ outside }) => outside), disagrees: measured.some(({ disagrees }) => disagrees) };
+  return { missing, outside: measured.some(({ outside }) => outside), disagrees: measured.some(({ disagrees }) => disagrees) || ownLinesDisagree(lines) };
+}
+
+/** Who signs a list signs it as it stands: a signature from before an answer does not cover it. */
+function sawTheList(fact: FieldFact, lines: readonly FieldFact[], follows: Follows): boolean {
+  return lines.every((line) => follows(fact, line));
 }
 
 function missingPhotos(wanted: number, facts: readonly FieldFact[]): readonly string[] {

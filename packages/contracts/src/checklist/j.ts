@@ -1,4 +1,5 @@
 import { atLeast, atMost, inch, minute } from './measures.ts';
+import { tieFigures, tieFrom, tieMeasures } from './ties.ts';
 import { item } from './types.ts';
 import { firstOf } from './wordings.ts';
 
@@ -19,7 +20,10 @@ export const groupJ = [
     params: { from: 10 * minute, to: 15 * minute, pond: inch / 8, after: 60 }, measures: () => [atMost('pond', 'height', inch / 8, 0)],
   }),
   item({ id: 'J5', applies: ['pump'], evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['crewLead', 'homeowner'], params: { drum } }),
-  item({ id: 'J7', applies: ['always'], holdPoint: 'HP-15', photos: 1, params: { ties: 2 } }),
+  item({
+    id: 'J7', applies: ['always'], holdPoint: 'HP-15', evidence: ['tick', 'photo', 'value'], photos: 1, params: { ties: 2 },
+    measures: tieMeasures, figures: tieFigures, texts: () => tieFrom,
+  }),
   item({ id: 'J8', applies: ['always'], evidence: ['photo', 'signature'], photos: 1, signers: ['homeowner'], params: { tests: 4 }, wording: firstOf({ Pump: ['pump', 'alarm', 'channel'], Alarm: ['pump', 'alarm'], Plain: ['pump'] }) }),
   item({ id: 'J9', applies: ['always'], holdPoint: 'HP-15', evidence: ['tick', 'signature'], signers: ['homeowner', 'owner'] }),
 ];

@@ -1,5 +1,6 @@
 import type { Requirement } from '../checklists.ts';
 import { jointAt, lineOf } from './laidLine.ts';
+import { ownLineOf } from './ownLines.ts';
 
 /** A mark such as `photo:2`, `value:recessUp` or `held:HP-13` as a message code with its parameters. */
 export interface MarkText {
@@ -40,10 +41,16 @@ export function measureCode(name: string): string {
   return `checklists.measure.${split(name).kind}`;
 }
 
+/** Code of the words of what is written down. */
+export function plateCode(name: string): string {
+  const line = ownLineOf(name);
+  return line === null ? `checklists.plate.${name}` : `checklists.private.${line}`;
+}
+
 function missingParams(kind: string, detail: string): MarkText['params'] {
   if (kind === 'photo') return { count: Number(detail) };
   if (kind === 'value' || kind === 'outside') return { measure: measureCode(detail) };
-  if (kind === 'text') return { what: `checklists.plate.${detail}` };
+  if (kind === 'text') return { what: plateCode(detail) };
   if (kind === 'signature') return { signer: `checklists.signer.${detail}` };
   return {};
 }

@@ -17,7 +17,7 @@ export const a = catalogue({
     en: 'Private lines located or declared: irrigation, pool, septic, gas grill, lights, dog fence',
     es: 'Líneas privadas localizadas o declaradas: riego, piscina, séptico, gas de parrilla, luces, cerca de perro',
   },
-  'checklists.A3.acceptance': { en: 'List signed by the homeowner; locator paint on the ground', es: 'Lista firmada por el dueño; pintura del localizador en el suelo' },
+  'checklists.A3.acceptance': { en: 'Each line answered, the list signed by the homeowner; locator paint on the ground', es: 'Cada línea respondida, la lista firmada por el dueño; pintura del localizador en el suelo' },
   'checklists.A3.photo': { en: 'The painted lines', es: 'Las líneas pintadas' },
   'checklists.A3.whyCrew': { en: '811 marks only what the utilities own.', es: '811 marca solo lo que es de las empresas de servicio.' },
   'checklists.A3.whyHome': { en: 'Public marking does not find your own lines.', es: 'El marcado público no encuentra sus propias líneas.' },

@@ -42,7 +42,7 @@ export const j = catalogue({
   'checklists.J5.whyHome': { en: 'A small cloudburst, on purpose.', es: 'Un pequeño aguacero, a propósito.' },
 
   'checklists.J7.what': { en: 'As-built levels, and {ties:count} tapes to every buried part', es: 'Niveles como quedó, y {ties:count} cintas a cada pieza enterrada' },
-  'checklists.J7.acceptance': { en: 'All of them', es: 'Todas' },
+  'checklists.J7.acceptance': { en: 'Every buried part has its level and {ties:count} tapes from fixed points of the house', es: 'Cada pieza enterrada tiene su nivel y {ties:count} cintas desde puntos fijos de la casa' },
   'checklists.J7.photo': { en: 'The plan with the ties', es: 'El plano con las medidas' },
   'checklists.J7.whyCrew': { en: 'For the next dig.', es: 'Para la próxima excavación.' },
   'checklists.J7.whyHome': { en: 'Your map.', es: 'Su mapa.' },

@@ -47,7 +47,7 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
       {view.stops.length > 0 && !isSettled(view) ? <Notice severity="stop" title={t('checklists.stopped', { kinds: stopWords(say, view) })}><p>{t('checklists.stoppedUntil')}</p></Notice> : null}
       <WhyFailed view={view} />
       <ItemCautions template={view.item.template} />
-      <PrivateLineCaution jobId={list.jobId} template={view.item.template} />
+      <PrivateLineCaution list={list} template={view.item.template} />
       <WhatGood item={view.item} />
       {held ? <Held list={list} view={view} onOpen={onOpen} /> : null}
       {held || starts ? <StartWork list={list} view={view} record={record} /> : <Evidence list={list} view={view} record={record} companions={companions} />}

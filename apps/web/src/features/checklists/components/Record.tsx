@@ -1,4 +1,4 @@
-import { lineOf, measureCode, profileValue, type FieldFact } from '@yardfall/contracts';
+import { lineOf, measureCode, profileValue, type FieldFact, ownLineAnswer, plateCode } from '@yardfall/contracts';
 import { useText, type Text } from '../../../lib/reader.tsx';
 import { writtenAs } from '../model/judge.ts';
 import { reasonSentence } from '../model/sentences.ts';
@@ -38,7 +38,10 @@ function factWords(fact: FieldFact, { item }: ItemView, { t, q }: Text): string 
       return slope === null ? t('checklists.fact.profilePart', { count: fact.shots.length }) : t('checklists.fact.profile', { count: fact.shots.length, slope });
     }
     case 'signed': return t('checklists.fact.signed', { name: fact.name, signer: `checklists.signer.${fact.signer}` });
-    case 'written': return t('checklists.fact.written', { what: `checklists.plate.${fact.name}`, value: fact.text });
+    case 'written': {
+      const answer = ownLineAnswer(fact);
+      return t('checklists.fact.written', { what: plateCode(fact.name), value: answer === null ? fact.text : t(`checklists.private.is.${answer.state}`) });
+    }
     case 'document': return t('checklists.documentIs', { reference: fact.reference });
     case 'failed': case 'struck': case 'notApplicable': case 'waived': return t(`checklists.fact.${fact.kind}`, { reason: fact.reason });
     case 'corrected': return t('checklists.fact.corrected', { reason: fact.note });

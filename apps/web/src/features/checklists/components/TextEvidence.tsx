@@ -1,3 +1,4 @@
+import { plateCode } from '@yardfall/contracts';
 import { isMessageCode } from '@yardfall/text';
 import { TextField } from '../../../components/Field.tsx';
 import { useText } from '../../../lib/reader.tsx';
@@ -15,7 +16,7 @@ interface TextEvidenceProps {
 export function TextEvidence({ view, typing: { draft, change }, name }: TextEvidenceProps) {
   const { say } = useText();
   const last = factsOf(view, 'written').findLast((fact) => fact.name === name);
-  const code = `checklists.plate.${name}`;
+  const code = plateCode(name);
   return (
     <div className="stack evidence" data-text={name}>
       <TextField label={isMessageCode(code) ? say(code) : name} maxLength={120} autoComplete="off" autoCapitalize="characters" value={draft.texts[name] ?? ''}

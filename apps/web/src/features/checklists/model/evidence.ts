@@ -1,4 +1,4 @@
-import { holdPointRules, type FieldFact, type Requirement, type Role, type Signer } from '@yardfall/contracts';
+import { holdPointRules, tieFrom, type FieldFact, type Requirement, type Role, type Signer } from '@yardfall/contracts';
 import type { ChecklistView, ItemView } from './view.ts';
 
 type FactOf<K extends FieldFact['kind']> = Extract<FieldFact, { kind: K }>;
@@ -19,6 +19,11 @@ export function asksProfile({ template, measures }: Pick<Requirement, 'template'
 /** How far off the survey one of its points is when it is shot again. */
 export function isCheckShot({ name }: { readonly name: string }): boolean {
   return /^check\d+$/.test(name);
+}
+
+/** The ties of the buried parts are asked part by part and not figure by figure. */
+export function asksTies({ texts = [] }: Pick<Requirement, 'texts'>): boolean {
+  return texts.some((name) => name === tieFrom[0]);
 }
 
 /** Who signs by name on this phone: the crew and the office sign by their own tick, but whoever looks again after a correction signs. */

@@ -1,6 +1,8 @@
 import type { DesignDocument } from '@yardfall/calc';
 import type { Handover } from '@yardfall/contracts';
 import { Table } from '../../../components/Table.tsx';
+import { Heading } from '../../../components/Heading.tsx';
+import { TiesTable } from '../../../components/TiesTable.tsx';
 import { isMessageCode } from '@yardfall/text';
 import { useText } from '../../../lib/reader.tsx';
 import { differenceShown } from '../model/levels.ts';
@@ -30,6 +32,7 @@ export function HandoverRecord({ handover, timeZone, document }: HandoverRecordP
             cells: { what: t('handover.levelIs', { part: nameOf(level.part), field: fieldOf(level.field) }), built: q('level', level.level), designed: q('level', level.designed), difference: q('relative', differenceShown(level.level, level.designed, units)) },
           }))} />
       ) : null}
+      {handover.ties === null ? null : <><Heading level={3}>{t('portal.ties')}</Heading><TiesTable ties={handover.ties} /></>}
       <p className="faint figure handover-hash">{t('handover.hash', { hash: handover.sha256.slice(0, 16) })}</p>
     </div>
   );

@@ -2,6 +2,7 @@ import type { Portal } from '@yardfall/contracts';
 import { Heading } from '../../../components/Heading.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { Table } from '../../../components/Table.tsx';
+import { TiesTable } from '../../../components/TiesTable.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { CallUs } from './CallUs.tsx';
 
@@ -28,6 +29,7 @@ export function Handover({ handover, phone }: { readonly handover: NonNullable<P
         </Notice>
       ) : null}
       {handover.breaker === '' ? null : <p>{t('portal.breaker', { breaker: handover.breaker })}</p>}
+      {handover.ties === null ? null : <><Heading level={3}>{t('portal.ties')}</Heading><TiesTable ties={handover.ties} /></>}
       <p>{t('portal.warranty', { from: handover.warrantyFrom, until: handover.warrantyUntil })}</p>
     </section>
   );

@@ -1,0 +1,21 @@
+import { ownLineAnswer, type StoredFact } from '@yardfall/contracts';
+import type { Actor } from '../common/actor.ts';
+import type { Tx } from '../common/database.ts';
+import { addAnswers, answerKey, latestAnswers } from '../jobs/answers.ts';
+
+/** What the homeowner declared on the crew's phone stands in the office as their answers too, unless the office heard something later. */
+export async function declareLines(tx: Tx, actor: Actor, jobId: string, kept: readonly StoredFact[]): Promise<void> {
+  const told = kept.flatMap(({ fact, clockBehind }) => {
+    const answer = fact.kind === 'written' ? ownLineAnswer(fact) : null;
+    return answer === null ? [] : [{ ...answer, at: Date.parse(fact.deviceTime) + clockBehind * 1000 }];
+  });
+  if (told.length === 0) return;
+  const before = await latestAnswers(tx, actor, jobId, 'privateLine');
+  const last = [...new Map(told.map((one) => [one.question, one])).values()];
+  const news = last.flatMap(({ question, state, at }) => {
+    const known = before.get(answerKey(question, ''));
+    if (known !== undefined && (known.state === state || known.at.getTime() > at)) return [];
+    return [{ kind: question, state, number: '', note: '', on: null, expiresOn: null, photoId: null }];
+  });
+  await addAnswers(tx, actor, jobId, 'privateLine', '', news);
+}

@@ -1,0 +1,23 @@
+import { ownLineAnswer, ownLineOf, privateQuestions, type FieldFact, type PrivateLines } from '@yardfall/contracts';
+
+type Lines = PrivateLines['lines'];
+
+/** The homeowner's lines as the office knows them, with what this phone was told since. */
+export function linesNow(known: Lines | undefined, told: readonly FieldFact[]): Lines {
+  const here = new Map(told.flatMap((fact) => {
+    const answer = fact.kind === 'written' ? ownLineAnswer(fact) : null;
+    return answer === null ? [] : [[answer.question, answer.state] as const];
+  }));
+  return privateQuestions.map((question) => {
+    const line = known?.find((one) => one.question === question) ?? { question, state: 'unknown' as const, note: '', on: null, photoId: null, at: null, by: '' };
+    return { ...line, state: here.get(question) ?? line.state };
+  });
+}
+
+/** The line that a text of the requirement asks about. */
+export function linesAsked(texts: readonly string[] | undefined) {
+  return (texts ?? []).flatMap((name) => {
+    const question = ownLineOf(name);
+    return question === null ? [] : [{ name, question }];
+  });
+}
