@@ -73,9 +73,6 @@ describe('the proof', () => {
     const passed = await record([run(0.3, true), run(0.98), run(0.99), run(1)]);
     expect(passed.verdict).toBe('pass');
     expect(passed.difference).toBeCloseTo((0.98 + 0.99 + 1) / 3 - 1, 9);
-    expect(done.ties?.from).toEqual(['A-17', 'A-17']);
-    expect(done.ties?.parts.map(({ part }) => part)).toEqual(['R1', 'P1', 'B1', 'N1', 'O1', 'O2']);
-    for (const part of done.ties?.parts ?? []) expect([part.level, part.one, part.two].every((figure) => figure !== null), part.part).toBe(true);
     const stored = await test.owner.query<{ content: Buffer }>('SELECT content FROM proof_test WHERE id = $1', [passed.id]);
     expect(await sha256Hex(new Uint8Array(stored.rows[0]?.content ?? []))).toBe(passed.sha256);
     const after = await get<Job>(ours.owner.agent, `/jobs/${job.id}`);
@@ -173,6 +170,9 @@ describe('the handover', () => {
     expect(done).toMatchObject({ warrantyFrom: '2026-03-04', warrantyUntil: '2028-03-04', pumpSerial: 'A-17', customerName: 'Marisol Pruett', by: 'Test owner' });
     expect(done.asBuilt[0]).toMatchObject({ part: 'B1', field: 'onLevel', designed: basin.onLevel });
     expect(done.asBuilt[0]?.difference).toBeCloseTo(0.004, 12);
+    expect(done.ties?.from).toEqual(['A-17', 'A-17']);
+    expect(done.ties?.parts.map(({ part }) => part)).toEqual(['R1', 'P1', 'B1', 'N1', 'O1', 'O2']);
+    for (const part of done.ties?.parts ?? []) expect([part.level, part.one, part.two].every((figure) => figure !== null), part.part).toBe(true);
     const stored = await test.owner.query<{ content: Buffer }>('SELECT content FROM handover WHERE job_id = $1', [job.id]);
     const bytes = new Uint8Array(stored.rows[0]?.content ?? []);
     expect(await sha256Hex(bytes)).toBe(done.sha256);

@@ -4,7 +4,7 @@ import { Choices } from '../../../components/Choices.tsx';
 import { usePrivateLines } from '../../../hooks/usePrivateLines.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { factsOf } from '../model/evidence.ts';
-import { linesAsked } from '../model/ownLines.ts';
+import { linesAsked, ownLineWords } from '../model/ownLines.ts';
 import type { EvidenceProps } from './Evidence.tsx';
 
 /** The homeowner's own lines, each answered by a press that is kept at once; "not known" is an answer too. */
@@ -21,8 +21,8 @@ export function OwnLinesEvidence({ list, view, record }: EvidenceProps) {
         const say = (answer: string) => record.record({ kind: 'written', name, text: answer });
         return (
           <div key={name} className="own-line" data-text={name}>
-            <Choices look="crew" label={t(`checklists.private.${question}`)} value={state} onChange={say} choices={privateStates.map((value) => ({ value, label: t(`checklists.private.is.${value}`) }))} />
-            {state === null && office && office.at !== null ? <Button kind="text" size="crew" onClick={() => say(office.state)}>{t('checklists.private.asOffice', { state: `checklists.private.is.${office.state}` })}</Button> : null}
+            <Choices look="crew" label={t(`checklists.private.${question}`)} value={state} onChange={say} choices={privateStates.map((value) => ({ value, label: t(ownLineWords(question, value)) }))} />
+            {state === null && office && office.at !== null ? <Button kind="text" size="crew" onClick={() => say(office.state)}>{t('checklists.private.asOffice', { state: ownLineWords(question, office.state) })}</Button> : null}
           </div>
         );
       })}

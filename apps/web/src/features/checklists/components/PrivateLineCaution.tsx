@@ -26,7 +26,7 @@ function Warnings({ list }: Pick<PrivateLineCautionProps, 'list'>) {
   const unknown = warnings.filter(({ why }) => why === 'unknown').length;
   return (
     <details className="fold caution-line">
-      <summary><FindingMark severity="caution" wordUnseen /><span>{t('checklists.private.brief', { there: warnings.length - unknown, unknown })}</span></summary>
+      <summary><FindingMark severity="caution" wordUnseen /><span>{unknown === 0 ? t('checklists.private.briefThere', { there: warnings.length }) : t('checklists.private.brief', { there: warnings.length - unknown, unknown })}</span></summary>
       <ul className="private-lines">
         {warnings.map(({ kind, why }) => {
           const note = lines.find(({ question }) => question === kind)?.note ?? '';

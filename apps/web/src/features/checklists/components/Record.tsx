@@ -1,5 +1,6 @@
 import { lineOf, measureCode, profileValue, type FieldFact, ownLineAnswer, plateCode } from '@yardfall/contracts';
 import { useText, type Text } from '../../../lib/reader.tsx';
+import { ownLineWords } from '../model/ownLines.ts';
 import { writtenAs } from '../model/judge.ts';
 import { reasonSentence } from '../model/sentences.ts';
 import type { ItemView } from '../model/view.ts';
@@ -40,7 +41,7 @@ function factWords(fact: FieldFact, { item }: ItemView, { t, q }: Text): string 
     case 'signed': return t('checklists.fact.signed', { name: fact.name, signer: `checklists.signer.${fact.signer}` });
     case 'written': {
       const answer = ownLineAnswer(fact);
-      return t('checklists.fact.written', { what: plateCode(fact.name), value: answer === null ? fact.text : t(`checklists.private.is.${answer.state}`) });
+      return t('checklists.fact.written', { what: plateCode(fact.name), value: answer === null ? fact.text : t(ownLineWords(answer.question, answer.state)) });
     }
     case 'document': return t('checklists.documentIs', { reference: fact.reference });
     case 'failed': case 'struck': case 'notApplicable': case 'waived': return t(`checklists.fact.${fact.kind}`, { reason: fact.reason });

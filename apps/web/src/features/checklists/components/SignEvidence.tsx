@@ -5,7 +5,7 @@ import { CheckField, TextField } from '../../../components/Field.tsx';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText, type Text } from '../../../lib/reader.tsx';
 import { factsOf } from '../model/evidence.ts';
-import { linesAsked } from '../model/ownLines.ts';
+import { linesAsked, ownLineWords } from '../model/ownLines.ts';
 import type { ItemView } from '../model/view.ts';
 import type { EvidenceProps } from './Evidence.tsx';
 import { DrawnSignature, SignaturePad } from './SignaturePad.tsx';
@@ -46,7 +46,7 @@ function statementOf(view: ItemView, { t, say }: Text): string {
   const told = factsOf(view, 'written');
   const list = asked.flatMap(({ name, question }) => {
     const state = privateStates.find((one) => one === told.findLast((fact) => fact.name === name)?.text);
-    return state === undefined ? [] : [t('checklists.private.statementLine', { line: `checklists.private.${question}`, state: `checklists.private.is.${state}` })];
+    return state === undefined ? [] : [t('checklists.private.statementLine', { line: `checklists.private.${question}`, state: ownLineWords(question, state) })];
   });
   return t('checklists.private.statement', { list: list.join(' ') });
 }

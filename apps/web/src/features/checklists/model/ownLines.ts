@@ -1,4 +1,4 @@
-import { ownLineAnswer, ownLineOf, privateQuestions, type FieldFact, type PrivateLines } from '@yardfall/contracts';
+import { ownLineAnswer, ownLineOf, privateQuestions, type FieldFact, type PrivateLines, type PrivateQuestion, type PrivateState } from '@yardfall/contracts';
 
 type Lines = PrivateLines['lines'];
 
@@ -20,4 +20,9 @@ export function linesAsked(texts: readonly string[] | undefined) {
     const question = ownLineOf(name);
     return question === null ? [] : [{ name, question }];
   });
+}
+
+/** A line is there or not; a locator has been or not. */
+export function ownLineWords(question: PrivateQuestion, state: PrivateState) {
+  return question === 'locator' ? (`checklists.private.did.${state}` as const) : (`checklists.private.is.${state}` as const);
 }
