@@ -142,6 +142,8 @@ describe('the handover', () => {
     const item = await phone.item('A3');
     const told = await phone.send([phone.fact(item, { kind: 'written', name: 'line:septic', text: 'yes' }), phone.fact(item, { kind: 'written', name: 'line:pool', text: 'perhaps' })]);
     expect(told.facts.map(({ verdict }) => verdict)).toEqual(['kept', 'refused']);
+    // A line that is there is a step of its own at once.
+    expect(told.checklist.items.filter(({ template }) => template === 'C3').some(({ partName, requirement }) => partName !== null || requirement.params['line'] !== undefined)).toBe(true);
     const { lines } = await get<PrivateLines>(ours.owner.agent, `/jobs/${other.id}/private-lines`);
     expect(lines.find(({ question }) => question === 'septic')).toMatchObject({ state: 'yes', by: 'Test crew' });
     expect(lines.find(({ question }) => question === 'pool')).toMatchObject({ state: 'unknown', by: '' });
@@ -171,7 +173,7 @@ describe('the handover', () => {
     expect(done.asBuilt[0]).toMatchObject({ part: 'B1', field: 'onLevel', designed: basin.onLevel });
     expect(done.asBuilt[0]?.difference).toBeCloseTo(0.004, 12);
     expect(done.ties?.from).toEqual(['A-17', 'A-17']);
-    expect(done.ties?.parts.map(({ part }) => part)).toEqual(['R1', 'P1', 'B1', 'N1', 'O1', 'O2']);
+    expect(done.ties?.parts.map(({ part }) => part)).toEqual(['B1', 'N1', 'O1', 'O2', 'P1', 'R1']);
     for (const part of done.ties?.parts ?? []) expect([part.level, part.one, part.two].every((figure) => figure !== null), part.part).toBe(true);
     const stored = await test.owner.query<{ content: Buffer }>('SELECT content FROM handover WHERE job_id = $1', [job.id]);
     const bytes = new Uint8Array(stored.rows[0]?.content ?? []);

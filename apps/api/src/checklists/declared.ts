@@ -3,13 +3,13 @@ import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
 import { addAnswers, answerKey, latestAnswers } from '../jobs/answers.ts';
 
-/** What the homeowner declared on the crew's phone stands in the office as their answers too, unless the office heard something later. */
-export async function declareLines(tx: Tx, actor: Actor, jobId: string, kept: readonly StoredFact[]): Promise<void> {
-  const told = kept.flatMap(({ fact, clockBehind }) => {
-    const answer = fact.kind === 'written' ? ownLineAnswer(fact) : null;
+/** What the homeowner declared on the crew's phone stands in the office as their answers too, unless the office heard something later. Whether there was news. */
+export async function declareLines(tx: Tx, actor: Actor, jobId: string, stored: readonly StoredFact[]): Promise<boolean> {
+  const told = stored.flatMap(({ fact, verdict, clockBehind }) => {
+    const answer = fact.kind === 'written' && verdict === 'kept' ? ownLineAnswer(fact) : null;
     return answer === null ? [] : [{ ...answer, at: Date.parse(fact.deviceTime) + clockBehind * 1000 }];
   });
-  if (told.length === 0) return;
+  if (told.length === 0) return false;
   const before = await latestAnswers(tx, actor, jobId, 'privateLine');
   const last = [...new Map(told.map((one) => [one.question, one])).values()];
   const news = last.flatMap(({ question, state, at }) => {
@@ -18,4 +18,5 @@ export async function declareLines(tx: Tx, actor: Actor, jobId: string, kept: re
     return [{ kind: question, state, number: '', note: '', on: null, expiresOn: null, photoId: null }];
   });
   await addAnswers(tx, actor, jobId, 'privateLine', '', news);
+  return news.length > 0;
 }

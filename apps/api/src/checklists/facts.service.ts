@@ -1,7 +1,9 @@
 import { Injectable } from '@nestjs/common';
+import { ModuleRef } from '@nestjs/core';
 import { canonicalBytes, type Checklist, type FieldFact, type Role, type StoredFact } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import { audit } from '../common/audit.ts';
+import { ChecklistBuilder } from '../common/checklistBuilder.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
@@ -42,8 +44,12 @@ function clockBehind(now: Date, sentAt: string | null): number {
 export class FactsService {
   private readonly database: Database;
 
-  constructor(database: Database) {
+  private readonly modules: ModuleRef;
+
+  /** @param modules the builder of lists, which writes through this service, is asked for when it is needed */
+  constructor(database: Database, modules: ModuleRef) {
     this.database = database;
+    this.modules = modules;
   }
 
   record(actor: Actor, jobId: string, facts: readonly FieldFact[], sentAt: string | null = null): Promise<{ facts: StoredFact[]; checklist: Checklist }> {
@@ -55,7 +61,10 @@ export class FactsService {
       const live = await loadChecklist(tx, actor, jobId);
       const stored = await this.store(tx, actor, job, live, facts, recorder);
       if (recorder.deviceCutOff) return { facts: stored, checklist: { jobId, revisionId: revision.id, items: [], holdPoints: [], digging: [] } };
-      return { facts: stored, checklist: presentChecklist(live, { jobId, revisionId: revision.id, document: revision.document }, live.moment(actor.request.at)) };
+      // A line that was declared to be there is a step of its own from now on.
+      const declared = await declareLines(tx, actor, jobId, stored);
+      if (declared) await this.modules.get(ChecklistBuilder, { strict: false }).linesChanged(tx, actor, jobId);
+      return { facts: stored, checklist: presentChecklist(declared ? await loadChecklist(tx, actor, jobId) : live, { jobId, revisionId: revision.id, document: revision.document }, live.moment(actor.request.at)) };
     });
   }
 
@@ -97,7 +106,6 @@ export class FactsService {
     const kept = stored.filter(({ verdict }) => verdict === 'kept');
     // What is packed before and what is shown at the end is no work in the ground.
     if (kept.some(({ fact }) => !/^[AJ]/.test(fact.itemKey))) await advance(tx, actor, job, 'installing');
-    await declareLines(tx, actor, job.id, kept);
     await audit(tx, actor, 'checklist.recorded', { jobId: job.id }, { facts: stored.length, kept: kept.length });
     await emit(tx, actor, 'checklist', job.id);
   }

@@ -105,10 +105,13 @@ export async function keepDaywork(entry: Unsent<OutboxDaywork>): Promise<void> {
   await readAgain(true);
 }
 
-/** What one press records is kept in one step: all of it, or none. */
+const mostSeen = 200;
+
+/** What one press records is kept in one step, all of it or none, and each in the knowledge of those before it. */
 export async function keepFacts(memberId: string, jobId: string, facts: readonly NewFact[]): Promise<void> {
   await keepNumbered(memberId, (next, put) => {
-    for (const fact of facts) put(factEntry(memberId, jobId, { ...fact, ...next() }));
+    const before: string[] = [];
+    for (const fact of facts) before.push(put(factEntry(memberId, jobId, { ...fact, seen: [...fact.seen, ...before].slice(-mostSeen), ...next() })).id);
   });
 }
 

@@ -11,6 +11,7 @@ export { holdPointText, measureCode, missingText, plateCode, reasonText, type Ma
 export { groupText, isOwn, itemText, type ItemSentence } from './wordings.ts';
 export { asksOwnLines, ownLineAnswer, ownLineOf, ownLineTexts } from './ownLines.ts';
 export { buriedParts, lacks, tieFrom, tiesOf, type StepOnRecord, type Tied, type Ties } from './ties.ts';
+export { disputeOf, settledBy } from './dispute.ts';
 export { jointAt, lineOf, reachesDown, reachesUp, type LaidLine } from './laidLine.ts';
 export { profileValue, shotsRise } from './readings.ts';
 export { hazards, hazardsAt, type Hazard } from './cautions.ts';

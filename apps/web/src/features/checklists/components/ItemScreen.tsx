@@ -8,6 +8,7 @@ import { standingOf } from '../model/standing.ts';
 import { companionsOf } from '../model/companions.ts';
 import { isSettled, type ChecklistView, type ItemView } from '../model/view.ts';
 import { Companion } from './Companion.tsx';
+import { Disputed } from './Disputed.tsx';
 import { Evidence } from './Evidence.tsx';
 import { Held } from './Held.tsx';
 import { ItemCautions } from './ItemCautions.tsx';
@@ -49,6 +50,7 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
       <ItemCautions template={view.item.template} />
       <PrivateLineCaution list={list} template={view.item.template} />
       <WhatGood item={view.item} />
+      <Disputed list={list} view={view} record={record} />
       {held ? <Held list={list} view={view} onOpen={onOpen} /> : null}
       {held || starts ? <StartWork list={list} view={view} record={record} /> : <Evidence list={list} view={view} record={record} companions={companions} />}
       <KeepProblem problem={record.problem} />

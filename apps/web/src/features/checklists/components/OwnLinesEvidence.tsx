@@ -18,7 +18,7 @@ export function OwnLinesEvidence({ list, view, record }: EvidenceProps) {
         const told = factsOf(view, 'written').findLast((fact) => fact.name === name)?.text ?? null;
         const state = privateStates.find((one) => one === told) ?? null;
         const office = known?.find((line) => line.question === question);
-        const say = (answer: string) => record.record({ kind: 'written', name, text: answer });
+        const say = (answer: string) => record.record([{ kind: 'written', name, text: answer }]);
         return (
           <div key={name} className="own-line" data-text={name}>
             <Choices look="crew" label={t(`checklists.private.${question}`)} value={state} onChange={say} choices={privateStates.map((value) => ({ value, label: t(ownLineWords(question, value)) }))} />

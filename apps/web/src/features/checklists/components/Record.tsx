@@ -28,6 +28,12 @@ export function Record({ view }: { readonly view: ItemView }) {
   );
 }
 
+/** What a fact of a step says, in words. */
+export function useFactWords(view: ItemView): (fact: FieldFact) => string {
+  const text = useText();
+  return (fact) => factWords(fact, view, text);
+}
+
 function factWords(fact: FieldFact, { item }: ItemView, { t, q }: Text): string {
   switch (fact.kind) {
     case 'measured': {

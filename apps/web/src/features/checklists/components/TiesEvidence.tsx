@@ -60,11 +60,10 @@ function TiedForm({ view, record, tied, asksShot, onDone }: TiedFormProps) {
   const points = tieFrom.map((name) => factsOf(view, 'written').findLast((fact) => fact.name === name)?.text ?? null);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    for (const name of names) {
+    record.record(names.flatMap((name) => {
       const value = typed[name] ?? null;
-      if (value !== null && value !== lastMeasured(view, `${name}:${tied.part}`)) record.record({ kind: 'measured', name: `${name}:${tied.part}`, value });
-    }
-    onDone();
+      return value === null || value === lastMeasured(view, `${name}:${tied.part}`) ? [] : [{ kind: 'measured' as const, name: `${name}:${tied.part}`, value }];
+    }), onDone);
   };
   const field = (name: 'shot' | 'tieOne' | 'tieTwo', hint: string | null) => (
     <LengthField key={name} kind={name === 'shot' ? 'level' : 'length'} label={t(`checklists.measure.${name}`)} {...(hint === null ? {} : { hint })} value={typed[name] ?? null} onChange={(value) => setTyped({ ...typed, [name]: value })} />
