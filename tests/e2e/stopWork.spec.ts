@@ -98,3 +98,34 @@ test('a line that is hit stops the digging on the phone at once and in the offic
   expect(crew.complaints).toEqual([]);
   await context.close();
 });
+
+test('a stop reaches the open home of the office by itself and comes first there, and the answer reaches the crew that waits', async ({ browser }) => {
+  test.setTimeout(240_000);
+  const crew = await signIn(browser, 'crew');
+  await crew.page.getByRole('link', { name: 'Open the whole job' }).click();
+  await expect(crew.page.locator('.job-block')).toBeVisible();
+  const jobId = /jobs\/([^/#?]+)/.exec(crew.page.url())?.[1] ?? '';
+  await crew.page.goto('/');
+  const [owner, estimator] = [await signIn(browser, 'owner'), await signIn(browser, 'estimator')];
+  for (const { page } of [owner, estimator]) await expect(page.getByRole('heading', { level: 1 })).toHaveText('What needs you next');
+  // Each page has come to rest and listens.
+  for (const { page } of [crew, owner, estimator]) await page.waitForResponse((answer) => answer.url().endsWith('/api/v1/events'), { timeout: 30_000 }).catch(() => undefined);
+  await done(crew, 'POST', `/jobs/${jobId}/found`, { kind: 'steel', part: null, measure: null, note: '', photoIds: [] });
+  await done(crew, 'POST', `/jobs/${jobId}/found`, { kind: 'water', part: null, measure: null, note: '', photoIds: [] });
+  for (const { page } of [owner, estimator]) {
+    const first = page.locator('.stopped-jobs .job-line').first();
+    await expect(first).toContainText('Work stopped: Steel in the slab', { timeout: 20_000 });
+    await expect(first).toContainText('Work stopped: Water in the trench');
+    await expect(first.locator('.job-line-figure')).toHaveText(/^stopped for \d+ minutes?$/);
+    await expect(page.locator('.job-line').first()).toContainText('Work stopped');
+  }
+  await expect(stopped(crew.page)).toContainText('Water in the trench', { timeout: 20_000 });
+  await answerAll(estimator, jobId);
+  await expect(crew.page.getByText('Go on beside it.').first()).toBeVisible({ timeout: 20_000 });
+  await expect(stopped(crew.page)).toHaveCount(0);
+  await expect(owner.page.locator('.stopped-jobs')).toHaveCount(0, { timeout: 20_000 });
+  for (const { context, complaints } of [crew, owner, estimator]) {
+    expect(complaints).toEqual([]);
+    await context.close();
+  }
+});

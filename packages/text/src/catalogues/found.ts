@@ -10,6 +10,7 @@ export const found = catalogue({
   'found.moreWaits': { en: '{n:plural|# thing|# things} added on this phone {n:plural|is|are} not there yet.', es: '{n:plural|# cosa agregada|# cosas agregadas} en este teléfono aún no {n:plural|está|están} allí.' },
   'found.addTo': { en: 'Add a photo, a measure, words', es: 'Agregar foto, medida o palabras' },
   'found.toAnswer': { en: 'Read it and answer', es: 'Leerlo y responder' },
+  'found.mayGoOn': { en: 'The office has answered: {kind:text}', es: 'La oficina respondió: {kind:text}' },
   'found.until': { en: 'The steps that it touches do not begin until the estimator answers.', es: 'Los pasos que toca no empiezan hasta que responda el estimador.' },
   'found.hit.noDigging': { en: 'A line is hit: nobody digs on this job, under any ticket.', es: 'Se golpeó una línea: nadie cava en esta obra, con ningún boleto.' },
   'found.kind.thickerSlab': { en: 'A thicker slab', es: 'Una losa más gruesa' },

@@ -7,6 +7,8 @@ export const ui = catalogue({
   'ui.unit.m': { en: 'meters', es: 'metros' },
   'ui.unit.cm': { en: 'centimeters', es: 'centímetros' },
   'ui.unit.mm': { en: 'millimeters', es: 'milímetros' },
+  'ui.minutes': { en: '{n:plural|# minute|# minutes}', es: '{n:plural|# minuto|# minutos}' },
+  'ui.hours': { en: '{n:plural|# hour|# hours}', es: '{n:plural|# hora|# horas}' },
   'ui.days': { en: '{n:plural|# day|# days}', es: '{n:plural|# día|# días}' },
 
   'ui.skip': { en: 'Go to the content', es: 'Ir al contenido' },

@@ -9,6 +9,7 @@ import { LineHit, StopButton, Stopped } from '../../features/found/stop.ts';
 import { HeldBy, OnTheTable, OnThisJob } from '../../features/jobs/index.ts';
 import { useRest } from '../../hooks/useRest.ts';
 import { useMe } from '../../hooks/useMe.ts';
+import { useMinute } from '../../hooks/useMinute.ts';
 import { usePages } from '../../hooks/usePages.ts';
 import { crewDay } from '../../lib/crewDay.ts';
 import { useText } from '../../lib/reader.tsx';
@@ -24,7 +25,7 @@ const isStopped = ({ holds }: JobRow) => holds.some(({ code }) => code === 'foun
 export function HomePage() {
   const { t } = useText();
   const { me } = useMe();
-  const [now] = useState(() => Date.now());
+  const now = useMinute();
   const list = usePages(jobs.list, { query: { open: 'true', limit: 100 } });
   if (!me) return null;
   return (

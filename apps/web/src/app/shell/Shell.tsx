@@ -1,6 +1,7 @@
 import { Link, Outlet, useParams } from '@tanstack/react-router';
 import { OnThisPhone } from '../../components/OnThisPhone.tsx';
 import { useMe } from '../../hooks/useMe.ts';
+import { useNews } from '../../hooks/useNews.ts';
 import { useStock } from '../../hooks/useStock.ts';
 import { setSun, useSun, useSunOnPage } from '../../hooks/useSun.ts';
 import { useReader, useText } from '../../lib/reader.tsx';
@@ -12,6 +13,7 @@ export function Shell() {
   const { me } = useMe();
   const member = me?.kind === 'member';
   useSunOnPage();
+  useNews(member);
   return (
     <Sheet title={<TitleBlock home={(mark) => <Link to="/" className="title-mark">{mark}</Link>} nav={member ? <Nav /> : undefined} />} foot={member ? <div className="sheet-foot no-print"><Away /><OnThisPhone /></div> : null}>
       <Outlet />

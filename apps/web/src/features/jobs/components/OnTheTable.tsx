@@ -3,13 +3,14 @@ import { Link } from '@tanstack/react-router';
 import { Empty } from '../../../components/Empty.tsx';
 import { Heading } from '../../../components/Heading.tsx';
 import { useText } from '../../../lib/reader.tsx';
-import { daysSince } from '../model/progress.ts';
+import { daysSince, stoppedJobs } from '../model/progress.ts';
 import { JobLine } from './JobLine.tsx';
+import { StoppedJobs } from './StoppedJobs.tsx';
 
 interface Group {
   readonly key: 'field' | 'walk' | 'draft' | 'out';
   readonly stages: readonly JobStage[];
-  /** Only jobs that wait for us: in the ground that is an unanswered finding of the crew. */
+  /** Only jobs that wait for us. */
   readonly ours?: true;
 }
 
@@ -20,16 +21,18 @@ const groups: readonly Group[] = [
   { key: 'out', stages: ['offered', 'accepted'] },
 ];
 
-/** The estimator's home: field findings to answer, sites to walk, designs in draft, offers out. */
+/** The estimator's home: work that is stopped, sites to walk, designs in draft, offers out. */
 export function OnTheTable({ jobs, now }: { readonly jobs: readonly JobRow[]; readonly now: number }) {
   const { t, say } = useText();
+  const stopped = new Set(stoppedJobs(jobs).map(({ job }) => job.id));
   const filled = groups
-    .map(({ key, stages, ours }) => ({ key, jobs: jobs.filter((job) => stages.includes(job.stage) && (!ours || job.holds.some((hold) => hold.waitsFor === 'us'))) }))
+    .map(({ key, stages, ours }) => ({ key, jobs: jobs.filter((job) => !stopped.has(job.id)).filter((job) => stages.includes(job.stage) && (!ours || job.holds.some((hold) => hold.waitsFor === 'us'))) }))
     .filter((group) => group.jobs.length > 0);
   return (
     <section className="stack" aria-labelledby="on-the-table">
       <Heading id="on-the-table">{t('jobs.onTheTable')}</Heading>
-      {filled.length === 0 ? (
+      <StoppedJobs jobs={jobs} now={now} />
+      {filled.length === 0 && stopped.size === 0 ? (
         <Empty what={t('jobs.onTheTable.empty')} why={t('jobs.onTheTable.why')} step={<Link className="button button-main" to="/jobs/new">{t('ui.newJob')}</Link>} />
       ) : null}
       {filled.map((group) => (

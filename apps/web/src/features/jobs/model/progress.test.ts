@@ -1,7 +1,7 @@
 import type { JobRow } from '@yardfall/contracts';
 import { jobStages } from '@yardfall/contracts';
 import { describe, expect, test } from 'vitest';
-import { daysSince, heldBy, sketched, standing } from './progress.ts';
+import { daysSince, heldBy, sketched, standing, stoppedJobs, timeSince } from './progress.ts';
 
 const now = Date.parse('2031-03-10T12:00:00Z');
 
@@ -52,5 +52,24 @@ describe('held by', () => {
 
   test('never counts a day below zero when the clocks differ', () => {
     expect(daysSince('2031-03-11T12:00:00Z', now)).toBe(0);
+  });
+});
+
+describe('work that is stopped', () => {
+  const at = (hour: string) => `2031-03-10T${hour}:00.000Z`;
+  const stopped = (title: string, ...since: readonly string[]) => {
+    const row = job(title, 'installing', [['marks', at('06:00')], ...since.map((one) => ['us', one] as const)]);
+    return { ...row, holds: row.holds.map((hold) => (hold.waitsFor === 'us' ? { ...hold, code: 'found.hold.open' } : hold)) };
+  };
+  const all = [stopped('Late', at('11:30')), job('Draft', 'design', [['us', '2031-03-02T11:00:00Z']]), stopped('Early', at('10:00'), at('09:00'))];
+
+  test('comes before all else, the longest first, with every finding and then what else holds the job', () => {
+    expect(stoppedJobs(all).map(({ job: { title }, holds }) => [title, holds.map(({ since }) => since.slice(11, 16))])).toEqual([['Early', ['09:00', '10:00', '06:00']], ['Late', ['11:30', '06:00']]]);
+  });
+  test('is told there and nowhere else', () => {
+    expect([...heldBy(all, now).values()].flat().map(({ job: { title } }) => title)).toEqual(['Draft']);
+  });
+  test('is counted in minutes, then in hours', () => {
+    expect([at('11:59'), at('10:01'), at('10:00'), '2031-03-08T12:01:00Z', '2031-03-08T12:00:00Z', at('12:30')].map((since) => Object.values(timeSince(since, now)))).toEqual([['minutes', 1], ['minutes', 119], ['hours', 2], ['hours', 47], ['days', 2], ['minutes', 0]]);
   });
 });

@@ -39,17 +39,43 @@ export function daysSince(instant: string, now: number): number {
 
 type Hold = JobRow['holds'][number];
 
+export interface StoppedJob {
+  readonly job: JobRow;
+  /** Everything that the crew found and nobody has answered, the oldest first; then what else holds the job. */
+  readonly holds: readonly Hold[];
+  readonly since: string;
+}
+
+const byTime = (a: Hold, b: Hold) => a.since.localeCompare(b.since);
+const isFound = ({ code }: Hold) => code === 'found.hold.open';
+
+/** Jobs whose work the crew has stopped, the longest first: somebody stands there and waits. */
+export function stoppedJobs(jobs: readonly JobRow[]): readonly StoppedJob[] {
+  return jobs.flatMap((job): StoppedJob[] => {
+    const found = job.holds.filter(isFound).toSorted(byTime);
+    const [oldest] = found;
+    return oldest === undefined ? [] : [{ job, holds: [...found, ...job.holds.filter((hold) => !isFound(hold)).toSorted(byTime)], since: oldest.since }];
+  }).toSorted((a, b) => a.since.localeCompare(b.since));
+}
+
+/** Minutes for the first two hours, then hours for two days, then days. */
+export function timeSince(instant: string, now: number): { readonly unit: 'minutes' | 'hours' | 'days'; readonly n: number } {
+  const minutes = Math.max(0, Math.floor((now - Date.parse(instant)) / 60_000));
+  if (minutes < 120) return { unit: 'minutes', n: minutes };
+  return minutes < 2880 ? { unit: 'hours', n: Math.floor(minutes / 60) } : { unit: 'days', n: Math.floor(minutes / 1440) };
+}
+
 export interface HeldJob {
   readonly job: JobRow;
   readonly hold: Hold | null;
   readonly days: number;
 }
 
-/** Every open job once, under what it has waited for longest; longest first. A job that nothing holds waits for us. */
+/** Every open job whose work is not stopped once, under what it has waited for longest; longest first. A job that nothing holds waits for us. */
 export function heldBy(jobs: readonly JobRow[], now: number): Map<Hold['waitsFor'], HeldJob[]> {
   const groups = new Map<Hold['waitsFor'], HeldJob[]>();
-  const held = jobs.filter((job) => isOpen(job.stage)).map((job): HeldJob => {
-    const [hold = null] = [...job.holds].sort((a, b) => a.since.localeCompare(b.since));
+  const held = jobs.filter((job) => isOpen(job.stage) && !job.holds.some(isFound)).map((job): HeldJob => {
+    const [hold = null] = job.holds.toSorted(byTime);
     return { job, hold, days: daysSince(hold?.since ?? job.updatedAt, now) };
   });
   for (const one of held.sort((a, b) => b.days - a.days)) {
