@@ -86,6 +86,37 @@ test('each kind of step is for a gloved thumb, stands out 7:1 by day, by night a
   await context.close();
 });
 
+test('all that is pressed on the pages of the crew is for a gloved thumb', async ({ browser }) => {
+  test.setTimeout(180_000);
+  const crew = await signIn(browser, 'crew');
+  const { page, context } = crew;
+  const { id } = await theCrewsJob(crew);
+  await expect(page.getByRole('button', { name: 'Material or delivery' })).toBeVisible({ timeout: 30_000 });
+  expect.soft(await small(page, 'body'), 'home').toEqual([]);
+  await page.getByRole('button', { name: 'Material or delivery' }).click();
+  await expect(dialogOf(page).locator('.goods-pick button').nth(3)).toBeVisible();
+  expect.soft(await small(page, 'dialog[open]'), 'materials of the design').toEqual([]);
+  // A delivery is a tap on the material, a press more, and the note: nothing is typed.
+  await dialogOf(page).getByRole('radio', { name: 'Delivered' }).check({ force: true });
+  await dialogOf(page).locator('.goods-pick button').first().click();
+  const amount = dialogOf(page).getByLabel('How much');
+  const designed = Number(await amount.inputValue());
+  expect(designed).toBeGreaterThan(0);
+  await dialogOf(page).getByRole('button', { name: 'More' }).click();
+  expect(Number(await amount.inputValue())).toBeGreaterThan(designed);
+  expect.soft(await small(page, 'dialog[open]'), 'amount').toEqual([]);
+  await dialogOf(page).getByRole('button', { name: 'Note it' }).click();
+  await expect(dialogOf(page)).toBeHidden();
+  for (const path of [`/jobs/${id}`, '/waits']) {
+    await page.goto(path);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    if (path !== '/waits') for (const heading of ['Locates', 'Permits', 'Work']) await (await part(page, heading)).locator('button, a').nth(1).waitFor();
+    expect.soft(await small(page, 'body'), path).toEqual([]);
+  }
+  expect(crew.complaints).toEqual([]);
+  await context.close();
+});
+
 test('each kind of step is all in Spanish for who reads it', async ({ browser }) => {
   test.setTimeout(180_000);
   const crew = await signIn(browser, 'crew');

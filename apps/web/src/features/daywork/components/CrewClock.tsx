@@ -35,12 +35,12 @@ export function CrewClock({ jobId }: { readonly jobId: string }) {
         <Button size="crew" onClick={() => setOpen('goods')}>{t('daywork.goods')}</Button>
       </div>
       <KeepProblem problem={keep.error} />
-      <Dialog open={open === 'task'} title={open === 'task' ? t('daywork.what') : ''} onClose={() => setOpen(null)}>
+      <Dialog open={open === 'task'} title={open === 'task' ? t('daywork.what') : ''} onClose={() => setOpen(null)} size="crew">
         <div className="stack">
           {open !== 'task' ? null : theirs.map((task) => <Button key={task} size="crew" wide onClick={() => keep.mutate({ kind: 'started', task }, { onSuccess: () => setOpen(null) })}>{taskName(task, text)}</Button>)}
         </div>
       </Dialog>
-      <Dialog open={open === 'goods'} title={t('daywork.goods')} onClose={() => setOpen(null)}>
+      <Dialog open={open === 'goods'} title={t('daywork.goods')} onClose={() => setOpen(null)} size="crew">
         {open === 'goods' ? <Suspense fallback={<Loading what={t('ui.part')} />}><GoodsForm jobId={jobId} onDone={() => setOpen(null)} /></Suspense> : null}
       </Dialog>
     </div>

@@ -35,8 +35,8 @@ export function TicketActs({ ticket, waits, job, named }: TicketActsProps) {
       {asksForMarks(ticket) && !waits ? <MarksAgree ticket={ticket} /> : null}
       <div className="row">
         {ticket.draft ? null : <Button size="crew" onClick={() => setOpen('event')}>{t('locates.happened')}</Button>}
-        {ticket.draft ? null : <Button onClick={() => setOpen('renew')}>{t('locates.renew')}</Button>}
-        <Button onClick={() => setOpen('close')}>{t('locates.close')}</Button>
+        {ticket.draft ? null : <Button size="crew" onClick={() => setOpen('renew')}>{t('locates.renew')}</Button>}
+        <Button size="crew" onClick={() => setOpen('close')}>{t('locates.close')}</Button>
       </div>
       <Dialog open={open === 'submit'} title={t('locates.submitTitle')} onClose={shut}><SubmitTicket ticket={ticket} timeZone={timeZone} onDone={shut} /></Dialog>
       <Dialog open={open === 'event'} title={t('locates.happenedTitle')} onClose={shut}><EventForm ticket={ticket} timeZone={timeZone} named={named} onDone={shut} /></Dialog>
