@@ -9,7 +9,7 @@ export type Hazard = (typeof hazards)[number];
 const hazardsOf: Readonly<Record<string, readonly Hazard[]>> = {
   A5: ['lifting'], A6: ['heat', 'storm'],
   B2: [], B5: ['insideSlab', 'drillDust'], B6: ['insideSlab'], B7: ['people'], B8: ['electricity'],
-  C1: ['insideSlab', 'silica', 'noise', 'engine'], C2: ['lifting', 'noise', 'silica'], C3: ['gasStrike', 'oldPipe'], C4: ['caveIn', 'gasStrike'], C5: ['caveIn', 'people', 'storm'], C6: ['gasStrike', 'caveIn', 'pitBySlab', 'people', 'storm'], C7: ['pitBySlab', 'caveIn'],
+  C1: ['insideSlab', 'silica', 'noise', 'engine'], C2: ['lifting', 'noise', 'silica'], C3: ['gasStrike', 'oldPipe'], C4: ['caveIn', 'gasStrike'], C5: ['caveIn', 'people', 'storm'], C6: ['gasStrike', 'caveIn', 'pitBySlab', 'people'], C7: ['pitBySlab', 'caveIn'],
   D1: ['concreteBurn'], D2: ['lifting'], D3: ['solvent'], D7: ['ladder', 'solvent'],
   E1: ['caveIn'], E3: ['solvent'], E5: ['caveIn'], E6: ['noise'],
   F1: ['confinedSpace', 'lifting'], F2: ['confinedSpace', 'concreteBurn', 'lifting'], F4: ['solvent'], F5: ['noise'], F7: ['confinedSpace', 'electricity'], F8: ['confinedSpace'],
