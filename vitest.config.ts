@@ -15,11 +15,16 @@ export default defineConfig({
         test: {
           name: 'unit',
           isolate: false, // the files of a worker share its modules: a quarter of the work was loading them again for each file
-          include: ['packages/*/src/**/*.test.{ts,tsx}', 'apps/*/src/**/*.test.{ts,tsx}', 'tools/**/*.test.mjs'],
+          include: ['packages/*/src/**/*.test.{ts,tsx}', 'apps/api/src/**/*.test.ts', 'tools/**/*.test.mjs'],
           // A limit is for what hangs: no test asserts a time, and a busy machine may take many times as long.
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },
+      },
+      {
+        ...conditions,
+        // A page's modules hold what one phone holds (its outbox, its store, who is there): each file is a phone of its own.
+        test: { name: 'page', include: ['apps/web/{src,plugins}/**/*.test.{ts,tsx}'], testTimeout: 120_000, hookTimeout: 120_000 },
       },
       {
         ...conditions,

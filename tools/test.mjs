@@ -19,10 +19,10 @@ const reports = mkdtempSync(path.join(tmpdir(), 'yardfall-report-'));
 const environment = { ...process.env, CI: process.env.CI ?? '', FORCE_COLOR: process.stdout.isTTY ? '1' : '0' };
 for (const name of ['DATABASE_URL', 'MIGRATE_DATABASE_URL', 'DEMO', 'PORT', 'HOST', 'npm_lifecycle_event']) delete (/** @type {NodeJS.ProcessEnv} */ (environment)[name]);
 
-/** @param {string} name @returns {Promise<Counts>} */
-async function vitest(name) {
+/** @param {string} name @param {readonly string[]} more projects that run with it @returns {Promise<Counts>} */
+async function vitest(name, more = []) {
   const report = path.join(reports, `${name}.json`);
-  const code = await passThrough(process.execPath, [inRoot('node_modules/vitest/vitest.mjs'), 'run', '--project', name, '--reporter=default', '--reporter=json', `--outputFile.json=${report}`], { cwd: root, env: environment });
+  const code = await passThrough(process.execPath, [inRoot('node_modules/vitest/vitest.mjs'), 'run', ...[name, ...more].flatMap((project) => ['--project', project]), '--reporter=default', '--reporter=json', `--outputFile.json=${report}`], { cwd: root, env: environment });
   return readVitest(report, code, name);
 }
 
@@ -59,7 +59,7 @@ await run(async () => {
     await ensureInstalled(steps);
     await ensureBuilt(steps);
     let total = ZERO;
-    total = add(total, await stage('unit tests', () => vitest('unit')));
+    total = add(total, await stage('unit tests', () => vitest('unit', ['page'])));
     total = add(total, await stage('API and database tests', () => vitest('api')));
     total = add(total, await stage('reliability tests', () => vitest('reliability')));
     total = add(total, await stage('browser tests', browser));

@@ -39,7 +39,7 @@ export function chunks(root: string): Rolldown.CodeSplittingOptions {
 
 /** What the first pages take of the packages and of the query library, for the customer too and for the crew alone. Named one by one: their index leads to all that they have. A test counts the files and bytes of both pages. */
 const pagesToo = /[/\\]packages[/\\]contracts[/\\]src[/\\](?:jobs|checklist[/\\](?:traits|wordings|types))\.ts$|[/\\]react-query[/\\].*[/\\]use(?:InfiniteQuery|Mutation)\.js$/;
-const crewToo = /[/\\]packages[/\\](?:contracts[/\\]src[/\\](?:locate[/\\](?:privateLines|stops|verdict)|checklist[/\\](?:fold|failures|version|evidence|holdPoints|laidLine|marks|measures|ownLines|readings|stopped|digging|guards|causality)|checklists|found|foundFold|designs|document[/\\](?:schema|parts))|text[/\\]src[/\\]lengths)\.ts$/;
+const crewToo = /[/\\]packages[/\\](?:contracts[/\\]src[/\\](?:locate[/\\](?:privateLines|stops|verdict)|checklist[/\\](?:fold|failures|version|evidence|holdPoints|laidLine|marks|measures|ownLines|readings|stopped|digging|guards|causality|ties|asBuilt|names|laidLine|measures)|checklists|found|foundFold|designs|document[/\\](?:schema|parts))|text[/\\]src[/\\]lengths)\.ts$/;
 
 /** The packages are cut by what is used of them: their index leads to all they have. */
 const isOurs = (id: string): boolean => !/[/\\]packages[/\\]/.test(id);
