@@ -86,9 +86,9 @@ describe('HP-1', () => {
     for (const { id } of tickets.items) await post(ours.crew.agent, `/jobs/${job.id}/locate-tickets/${id}/close`, {}, 200);
     expect((await phone.item('A2')).state).toBe('proven');
     expect((await begin(ours.owner.agent, 'C8').then((r) => r.status))).toBe(404); // this yard has no such item
-    expect((await begin(ours.owner.agent, 'C1').expect(409)).body.params).toMatchObject({ holdPoint: 'HP-1' });
+    expect((await begin(ours.owner.agent, 'C1:X1').expect(409)).body.params).toMatchObject({ holdPoint: 'HP-1' });
     await mayDig(ours.crew.agent, job.id);
-    expect((await begin(ours.owner.agent, 'C1').expect(409)).body.params).toMatchObject({ holdPoint: 'HP-3' });
+    expect((await begin(ours.owner.agent, 'C1:X1').expect(409)).body.params).toMatchObject({ holdPoint: 'HP-3' });
   });
 });
 

@@ -78,7 +78,7 @@ export const Requirement = z
     signers: z.array(Signer),
     minPhotos: z.number().int(),
     measures: z.array(
-      z.object({ name: z.string(), quantity: z.enum(['level', 'height', 'length', 'slope', 'volume', 'count', 'flow']), target: z.number(), min: z.number().nullable(), max: z.number().nullable(),
+      z.object({ name: z.string(), quantity: z.enum(['level', 'height', 'length', 'slope', 'volume', 'count', 'flow', 'minutes', 'seconds', 'share', 'number']), target: z.number(), min: z.number().nullable(), max: z.number().nullable(),
         /** Not asked for where the measure of this name is there and good. */
         unless: z.string().optional(),
         /** May be measured and need not: outside its limits it is no failure. */

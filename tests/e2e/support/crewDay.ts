@@ -147,7 +147,7 @@ const GALLON = 0.003785411784;
 
 /** As the crew would read it off: no more places than keep it inside its limits. */
 export function typed(measure: Measure): string {
-  const unit = { level: FOOT, length: FOOT, height: INCH, volume: GALLON, flow: GALLON / 60, slope: 1 / 12, count: 1 }[measure.quantity];
+  const unit = { level: FOOT, length: FOOT, height: INCH, volume: GALLON, flow: GALLON / 60, slope: 1 / 12, count: 1, minutes: 60, seconds: 1, share: 0.01, number: 1 }[measure.quantity];
   for (let places = 0; places < 5; places += 1) {
     for (const way of [Math.round, Math.ceil, Math.floor]) {
       const text = (way((measure.target / unit) * 10 ** places) / 10 ** places).toFixed(places);

@@ -39,7 +39,7 @@ export class ChecklistsService {
       const item = found(live.items.get(key));
       const moment = live.moment(actor.request.at);
       refuseHeld(key, live.heldBy(key, moment));
-      if (await isStoppedAt(tx, actor, jobId, item.row, actor.request.at)) throw new DomainError('checklist.stopped', { item: key });
+      if (await isStoppedAt(tx, actor, jobId, { template: item.row.template, part: item.row.part, requirement: item.requirement }, actor.request.at)) throw new DomainError('checklist.stopped', { item: key });
       if (!live.hasBegun(key)) await this.fromDesk(tx, actor, job, live, item, { kind: 'begun' });
       return presentItem(live, item, live.states(), partNames(revision.document), moment);
     });

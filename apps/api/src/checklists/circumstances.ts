@@ -15,12 +15,12 @@ export async function circumstancesOf(
     item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
     photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, live, fact) : null,
     proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),
-    stopped: fact.kind === 'begun' && item !== undefined && (await isStoppedAt(tx, actor, jobId, item.row, recordedAt(actor, fact, recorder.clockBehind))),
+    stopped: fact.kind === 'begun' && item !== undefined && (await isStoppedAt(tx, actor, jobId, { template: item.row.template, part: item.row.part, requirement: item.requirement }, recordedAt(actor, fact, recorder.clockBehind))),
   };
 }
 
 /** Work may not begin on what was found and is not answered; all else of a step stays recordable, because making safe must be. */
-export async function isStoppedAt(tx: Tx, actor: Actor, jobId: string, step: { readonly template: string; readonly part: string | null }, at: Date): Promise<boolean> {
+export async function isStoppedAt(tx: Tx, actor: Actor, jobId: string, step: Parameters<typeof isStopped>[1], at: Date): Promise<boolean> {
   return (await stopsAt(tx, actor, jobId, at)).some((stop) => isStopped(stop, step));
 }
 

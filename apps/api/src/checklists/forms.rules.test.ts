@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { buildChecklist, type BuiltItem, canonicalBytes, DesignDocumentSchema } from '@yardfall/contracts';
+import { buildChecklist, type BuiltItem, canonicalBytes, DesignDocumentSchema, rulesVersion } from '@yardfall/contracts';
 import { describe, expect, it } from 'vitest';
 import { type EarlierStep, inEarlierForm } from './forms.rules.ts';
 
@@ -20,7 +20,7 @@ describe('the list of a job in the ground that is built anew by later rules', ()
     const list = inEarlierForm(built, built.map((item) => earlier(item, ['B2', 'E1:P1'].includes(item.key))), then);
     expect(list.map(({ key }) => key)).toEqual(built.map(({ key }) => key));
     expect(list.filter(({ requirementHash }) => requirementHash.startsWith('old')).map(({ key }) => key)).toEqual(['B2', 'E1:P1']);
-    expect(find(list, 'B1')?.requirement.rules).toBe(2);
+    expect(find(list, 'B1')?.requirement.rules).toBe(rulesVersion);
   });
   it('asks anew what the design itself has changed', () => {
     const list = inEarlierForm(built, built.map((item) => earlier(item, true)), new Map([...then, ['E1:P1', 'another fall']]));

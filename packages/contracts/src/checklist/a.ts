@@ -1,3 +1,4 @@
+import { atMost } from './measures.ts';
 import { ownLineTexts } from './ownLines.ts';
 import { hasTrait } from './traits.ts';
 import { item } from './types.ts';
@@ -6,6 +7,9 @@ import { firstOf } from './wordings.ts';
 
 const plate = ({ document }: Subject) => (hasTrait(document, 'pump') ? ['pumpModel', 'pumpSerial'] : []);
 
+/** Heavy rain that the ground is not opened before. */
+const chance = 0.4;
+
 /** A. Before the truck leaves. Acceptance figures are common practice or ours unless a source is named. */
 export const groupA = [
   item({ id: 'A1', applies: ['always'], signers: ['owner'], params: { days: 3 } }),
@@ -13,5 +17,8 @@ export const groupA = [
   item({ id: 'A3', applies: ['digging'], evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['crewLead', 'homeowner'], texts: () => ownLineTexts }),
   item({ id: 'A4', applies: ['outletPermission'], evidence: ['tick', 'photo', 'document'], photos: 1, signers: ['owner'] }),
   item({ id: 'A5', applies: ['pumpOrConcrete'], photos: 2, params: { beyond: 0.0508 }, wording: firstOf({ Both: ['pump', 'concrete'], Pump: ['pump'] }), texts: plate }),
-  item({ id: 'A6', applies: ['always'], photos: 1, params: { chance: 0.4 }, wording: firstOf({ OldDrain: ['oldDrain'] }) }),
+  item({
+    id: 'A6', applies: ['always'], evidence: ['tick', 'photo', 'value'], photos: 1, params: { chance }, measures: () => [atMost('rainChance', 'share', chance, 0)],
+    wording: firstOf({ OldDrain: ['oldDrain'] }),
+  }),
 ];

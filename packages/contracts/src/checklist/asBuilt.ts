@@ -10,7 +10,7 @@ export const builtLevels = {
   channel: { invertUp: 'invertUp', invertDown: 'invertDown', grateLevel: null },
   catchBasin: { grateLevel: 'rimLevel', invertOut: null },
   pipe: { invertUp: 'invertUp', invertDown: 'invertDown' },
-  basin: { rimLevel: null, inletInvert: null, offLevel: 'offLevel', onLevel: 'onLevel', alarmLevel: 'alarmLevel' },
+  basin: { rimLevel: 'rimLevel', inletInvert: null, offLevel: 'offLevel', onLevel: 'onLevel', alarmLevel: 'alarmLevel' },
   outlet: { level: 'lidLevel' },
 } as const satisfies Partial<Record<Part['kind'], Readonly<Record<string, string | null>>>>;
 

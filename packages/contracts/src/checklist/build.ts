@@ -6,7 +6,7 @@ import type { Ground } from './lines.ts';
 import { subjectsOf } from './subjects.ts';
 import { itemTemplates } from './templates.ts';
 import { hasTrait } from './traits.ts';
-import type { ItemGroup, ItemTemplate, Subject } from './types.ts';
+import type { ItemGroup, ItemTemplate, Subject, TextParams } from './types.ts';
 import { rulesVersion } from './version.ts';
 
 /** An item of the checklist of one design document. The key is stable by template and part: `A1`, `D4:CH1`. */
@@ -36,6 +36,7 @@ export async function buildChecklist(document: DesignDocument, templates: readon
 }
 
 async function build(template: ItemTemplate, subject: Subject, position: number): Promise<BuiltItem> {
+  const { evidence, signers } = { ...template, ...template.asks(subject) };
   const wording = template.wording(subject);
   const texts = template.texts(subject);
   const about = subject.part?.id ?? subject.cut?.id ?? subject.line?.id ?? null;
@@ -43,11 +44,11 @@ async function build(template: ItemTemplate, subject: Subject, position: number)
     template: template.id,
     rules: rulesVersion,
     part: subject.part?.id ?? subject.cut?.id ?? null,
-    evidence: texts.length > 0 ? [...template.evidence, 'text'] : [...template.evidence],
-    signers: [...template.signers],
-    minPhotos: template.minPhotos * Math.max(template.pictures(subject), 1),
+    evidence: texts.length > 0 && !evidence.includes('text') ? [...evidence, 'text'] : [...evidence],
+    signers: [...signers],
+    minPhotos: template.minPhotos * picturesOf(template, subject),
     measures: template.measures(subject).map((measure) => ({ ...measure })),
-    params: { ...template.params, ...template.figures(subject), ...(wording === null ? {} : { wording }) },
+    params: { ...template.params, ...partNames(subject), ...template.figures(subject), ...(wording === null ? {} : { wording }) },
     freshFor: template.freshFor,
     ...(texts.length > 0 ? { texts: [...texts] } : {}),
   };
@@ -58,4 +59,14 @@ async function build(template: ItemTemplate, subject: Subject, position: number)
     guards: holdPointRules.filter((rule) => rule.guards.includes(template.id)).map((rule) => rule.id),
     requirement, requirementBytes, requirementHash: await sha256Hex(requirementBytes),
   };
+}
+
+/** Parts that are asked about together are seen each by itself. */
+function picturesOf({ pictures }: ItemTemplate, subject: Subject): number {
+  const each = subject.parts.length > 0 ? subject.parts.map((part) => ({ ...subject, part, parts: [] })) : [subject];
+  return each.reduce((sum, one) => sum + Math.max(pictures(one), 1), 0);
+}
+
+function partNames({ parts }: Subject): TextParams {
+  return Object.fromEntries(parts.map(({ id, name }) => [`at:${id}`, name]));
 }

@@ -1,4 +1,5 @@
-import { atLeast, atMost, foot, inch, noted, of, within } from './measures.ts';
+import { atEach, atLeast, atMost, foot, inch, noted, of, within } from './measures.ts';
+import { buriedLines } from './traits.ts';
 import { item } from './types.ts';
 import type { Measure, Subject, TextParams } from './types.ts';
 
@@ -10,11 +11,11 @@ const strip = 24 * inch;
 /** C. Cut, break, dig. Silica: 29 CFR 1926.1153 Table 1. Excavation: 29 CFR 1926.651 and .652. The rest is common practice or ours. */
 export const groupC = [
   item({
-    id: 'C1', applies: ['concrete'], evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter, overcut: inch },
-    measures: () => [within('sawLine', 'height', 0, quarter)],
+    id: 'C1', applies: ['concrete'], per: 'slabCut', evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter, overcut: inch },
+    measures: () => [within('sawLine', 'height', 0, quarter), atMost('overcut', 'height', inch, 0)],
   }),
   item({
-    id: 'C2', applies: ['concrete'], evidence: ['tick', 'photo', 'value'], photos: 1, params: { void: 2 * inch },
+    id: 'C2', applies: ['concrete'], per: 'slabCut', evidence: ['tick', 'photo', 'value'], photos: 1, params: { void: 2 * inch },
     measures: () => [atMost('voidUnderSlab', 'height', 2 * inch, 0)],
   }),
   item({
@@ -23,10 +24,10 @@ export const groupC = [
     pictures: ({ document, line }) => (line === null ? document.site.utilities.length : 1),
   }),
   item({
-    id: 'C4', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter },
-    measures: () => [within('trenchLine', 'height', 0, quarter)],
+    id: 'C4', applies: ['buriedLine'], per: { kinds: buriedLines, together: true }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter },
+    measures: atEach(() => [within('trenchLine', 'height', 0, quarter)]),
   }),
-  item({ id: 'C5', applies: ['digging'], photos: 1, params: { spoil: 2 * foot, ladderFrom: 4 * foot, ladderWithin: 25 * foot, protectFrom: 5 * foot } }),
+  item({ id: 'C5', applies: ['digging'], photos: 1, texts: () => ['competentPerson'], params: { spoil: 2 * foot, ladderFrom: 4 * foot, ladderWithin: 25 * foot, protectFrom: 5 * foot } }),
   item({
     id: 'C6', applies: ['pump'], per: { kinds: ['basin'] }, evidence: ['tick', 'photo', 'value'], photos: 1,
     params: { tolerance: quarter, stoneFrom: 4 * inch, stoneTo: 6 * inch },

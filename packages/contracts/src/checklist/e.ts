@@ -1,5 +1,6 @@
 import type { Pipe } from '@yardfall/calc';
-import { atLeast, foot, inch, minute, of, within } from './measures.ts';
+import { atEach, atLeast, atMost, eitherWay, foot, inch, minute, of, within } from './measures.ts';
+import { buriedLines } from './traits.ts';
 import { item } from './types.ts';
 import type { Measure, Subject, TextParams } from './types.ts';
 
@@ -15,16 +16,17 @@ export const groupE = [
     params: { tolerance: quarter, least: leastSlope }, measures: of('pipe', shots), figures: lengthOf,
   }),
   item({
-    id: 'E2', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { from: bedding, to: 4 * inch },
-    measures: () => [atLeast('bedding', 'height', bedding)],
+    id: 'E2', applies: ['buriedLine'], per: { kinds: buriedLines, together: true }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { from: bedding, to: 4 * inch },
+    measures: atEach(() => [atLeast('bedding', 'height', bedding)]),
   }),
-  item({ id: 'E3', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, photos: 1 }),
-  item({ id: 'E4', applies: ['cleanout'], photos: 1 }),
+  item({ id: 'E3', applies: ['buriedLine'], per: { kinds: ['pipe', 'roofLine'], together: true }, photos: 1, pictures: fittings }),
+  item({ id: 'E4', applies: ['cleanout'], photos: 1, pictures: ({ document }) => document.system.parts.reduce((sum, part) => sum + (part.kind === 'cleanout' ? 1 : part.kind === 'pipe' ? part.cleanouts : 0), 0) }),
   item({
-    id: 'E5', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, holdPoint: 'HP-7', photos: 1,
+    id: 'E5', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, holdPoint: 'HP-7', evidence: ['tick', 'photo', 'value'], photos: 1,
     params: { drop: inch / 2, hold: 15 * minute, clear: 30 },
+    measures: () => eitherWay([atMost('drop', 'height', inch / 2, 0), atLeast('held', 'minutes', 15 * minute)], atMost('clearing', 'seconds', 30, 0)),
   }),
-  item({ id: 'E6', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, photos: 1, params: { lift: 6 * inch, over: 12 * inch } }),
+  item({ id: 'E6', applies: ['buriedLine'], per: { kinds: ['pipe', 'roofLine', 'underdrain'] }, photos: 1, params: { lift: 6 * inch, over: 12 * inch } }),
 ];
 
 function lengthOf({ part }: Subject): TextParams {
@@ -46,4 +48,9 @@ function shots(pipe: Pipe): readonly Measure[] {
     within('invertUp', 'level', pipe.invertUp, quarter), ...between, within('invertDown', 'level', pipe.invertDown, quarter),
     { name: 'slope', quantity: 'slope', target: slope, min: least, max: null },
   ];
+}
+
+/** Bends that are seen before they are covered. */
+function fittings({ part }: Subject): number {
+  return part?.kind === 'pipe' || part?.kind === 'roofLine' ? part.bends90 + part.bends45 : 0;
 }

@@ -1,5 +1,5 @@
 import type { Basin } from '@yardfall/calc';
-import { atLeast, between, foot, inch, of, within } from './measures.ts';
+import { atLeast, between, foot, hour, inch, noted, of, within } from './measures.ts';
 import { item } from './types.ts';
 import type { Measure } from './types.ts';
 
@@ -12,13 +12,13 @@ export const groupF = [
   item({
     id: 'F1', applies: ['pump'], per: basins, evidence: ['tick', 'photo', 'value'], photos: 1,
     params: { tolerance: inch / 4, plumbOver: 4 * foot, lidMin: inch / 4, lidMax: inch / 2, bell: 4 * inch, hole: 4.5 * inch },
-    measures: () => [within('plumb', 'height', 0, inch / 4), between('lidAboveSod', 'height', inch / 4, inch / 2)],
+    measures: of('basin', (basin) => [within('plumb', 'height', 0, inch / 4), within('rimLevel', 'level', basin.rimLevel, inch / 4), between('lidAboveSod', 'height', inch / 4, inch / 2)]),
   }),
   item({
     id: 'F2', applies: ['pump', 'highWater'], per: basins, holdPoint: 'HP-8', evidence: ['tick', 'photo', 'value'], photos: 2,
     measures: of('basin', collar),
   }),
-  item({ id: 'F4', applies: ['pump'], per: { kinds: ['pump'] }, photos: 1 }),
+  item({ id: 'F4', applies: ['pump'], per: { kinds: ['pump'] }, evidence: ['tick', 'photo', 'value'], photos: 1, measures: () => [noted('temperature', 'number', 70), noted('cured', 'minutes', 2 * hour)] }),
   item({
     id: 'F5', applies: ['pump'], per: { kinds: ['weepHole'] }, holdPoint: 'HP-9', evidence: ['tick', 'photo', 'value'], photos: 1,
     params: { min: inch / 8, max: (3 * inch) / 16 },

@@ -1,5 +1,5 @@
 import type { Outlet } from '@yardfall/calc';
-import { atLeast, foot, hour, inch, minute, of, within } from './measures.ts';
+import { atLeast, foot, hour, inch, minute, noted, of, within } from './measures.ts';
 import { isEmitter, isPublic } from './traits.ts';
 import { item } from './types.ts';
 import type { Measure } from './types.ts';
@@ -14,9 +14,9 @@ const fromLotLine = 5 * foot;
 export const groupG = [
   item({
     id: 'G1', applies: ['pump'], per: { kinds: ['dischargeLine'] }, evidence: ['tick', 'photo', 'value'], photos: 2, params: { cover },
-    measures: () => [atLeast('cover', 'height', cover)],
+    measures: () => [atLeast('cover', 'height', cover), noted('temperature', 'number', 70), noted('cured', 'minutes', 2 * hour)],
   }),
-  item({ id: 'G3', applies: ['pump'], per: { kinds: ['dischargeLine'] }, holdPoint: 'HP-10', photos: 1, params: { run: 5 * minute } }),
+  item({ id: 'G3', applies: ['pump'], per: { kinds: ['dischargeLine'] }, holdPoint: 'HP-10', evidence: ['tick', 'photo', 'value'], photos: 1, params: { run: 5 * minute }, measures: () => [atLeast('ran', 'minutes', 5 * minute)] }),
   item({
     id: 'G4', applies: ['percolationPit'], per: outlets, concerns: ({ part }) => part?.kind === 'outlet' && part.pit !== null, evidence: ['tick', 'photo', 'value'], photos: 1, params: { drains: 24 * hour },
     measures: of('outlet', pit),

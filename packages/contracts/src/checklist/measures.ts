@@ -38,3 +38,15 @@ export function atMost(name: string, quantity: Measure['quantity'], max: number,
 export function noted(name: string, quantity: Measure['quantity'], expected = 0): Measure {
   return { name, quantity, target: expected, min: null, max: null };
 }
+
+/** The same measures in either of two ways: what was measured in one and is good spares the other. */
+export function eitherWay(one: readonly Measure[], other: Measure): readonly Measure[] {
+  const [first] = one;
+  return first === undefined ? [other] : [...one.map((measure) => ({ ...measure, unless: other.name })), { ...other, unless: first.name }];
+}
+
+/** Measures of a part; where several are asked about together, those of each under its name. */
+export function atEach(measures: (part: Part) => readonly Measure[]) {
+  return ({ part, parts }: Subject): readonly Measure[] =>
+    part === null ? parts.flatMap((one) => measures(one).map((measure) => ({ ...measure, name: `${measure.name}:${one.id}` }))) : measures(part);
+}

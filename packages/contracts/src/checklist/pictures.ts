@@ -20,5 +20,6 @@ export function seenTogether(a: Item, b: Item): boolean {
 
 function standForSameParts(a: string, b: string): boolean {
   const [one, other] = [itemTemplate(a).per, itemTemplate(b).per];
-  return one !== 'job' && other !== 'job' && JSON.stringify(one) === JSON.stringify(other);
+  if (typeof one === 'object' && typeof other === 'object') return one.kinds.some((kind) => other.kinds.includes(kind));
+  return one !== 'job' && one === other;
 }

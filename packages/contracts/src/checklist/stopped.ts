@@ -1,3 +1,4 @@
+import type { Requirement } from '../checklists.ts';
 import type { FoundReport } from '../found.ts';
 
 type Kind = FoundReport['kind'];
@@ -6,6 +7,13 @@ type Kind = FoundReport['kind'];
 export interface Stop {
   readonly kind: Kind;
   readonly part: string | null;
+}
+
+/** A step that asks about several parts together names each of them. */
+interface Step {
+  readonly template: string;
+  readonly part: string | null;
+  readonly requirement: Pick<Requirement, 'params'>;
 }
 
 const cutting = ['B5', 'C1', 'C2'];
@@ -20,8 +28,8 @@ const stoppedBy: Readonly<Record<Kind, readonly string[] | 'all'>> = {
  * Whether a step waits for the answer to a finding: the steps of the part that it was found at, or, where no part was named, those of that kind of work.
  * A line in the ground stops all digging and cutting, wherever it was found.
  */
-export function isStopped({ kind, part }: Stop, step: { readonly template: string; readonly part: string | null }): boolean {
-  if (part !== null && step.part === part) return true;
+export function isStopped({ kind, part }: Stop, step: Step): boolean {
+  if (part !== null && (step.part === part || `at:${part}` in step.requirement.params)) return true;
   if (part !== null && kind !== 'utility') return false;
   const steps = stoppedBy[kind];
   return steps === 'all' || steps.includes(step.template);

@@ -7,7 +7,7 @@ export function subjectsOf(template: ItemTemplate, document: DesignDocument, gro
   return everySubject(template, document, ground).filter(template.concerns);
 }
 
-const none = { part: null, cut: null, line: null } as const;
+const none = { part: null, cut: null, line: null, parts: [] } as const;
 
 function everySubject({ per }: ItemTemplate, document: DesignDocument, ground: Ground): readonly Subject[] {
   const { parts } = document.system;
@@ -15,7 +15,8 @@ function everySubject({ per }: ItemTemplate, document: DesignDocument, ground: G
   if (per === 'slabCut') return document.construction.slabCuts.map((cut) => ({ ...none, document, cut }));
   if (per === 'pour') return parts.filter((part) => isPouredAt(document, part)).map((part) => ({ ...none, document, part }));
   if (per === 'line') return [...(document.site.utilities.length > 0 ? [{ ...none, document }] : []), ...ground.map((line) => ({ ...none, document, line }))];
-  return parts.filter((part) => per.kinds.includes(part.kind)).map((part) => ({ ...none, document, part }));
+  const own = parts.filter((part) => per.kinds.includes(part.kind));
+  return per.together === true && own.length > 1 ? [{ ...none, document, parts: own }] : own.map((part) => ({ ...none, document, part }));
 }
 
 /** Concrete goes around every channel of a job with concrete, and back into each cut at whatever lies under it. */

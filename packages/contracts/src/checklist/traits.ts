@@ -1,5 +1,8 @@
 import type { DesignDocument, Part } from '@yardfall/calc';
 
+/** Kinds of part that are laid in a trench, bedded and covered like a pipe. */
+export const buriedLines: readonly Part['kind'][] = ['pipe', 'roofLine', 'underdrain', 'dischargeLine'];
+
 /** What a design has, in the words that the "applies when" column uses. */
 const tests = {
   always: () => true,
@@ -21,6 +24,8 @@ const tests = {
   flushable: ({ system }) => system.parts.some(({ kind }) => ['channel', 'catchBasin', 'basin', 'pipe', 'roofLine', 'underdrain', 'dischargeLine'].includes(kind)),
   roofTieIn: ({ system }) => system.parts.some((part) => part.kind === 'leader' || part.kind === 'roofLine'),
   gravityPipe: has('pipe'),
+  /** Pipe of any kind that lies in a trench. */
+  buriedLine: ({ system }) => system.parts.some(({ kind }) => buriedLines.includes(kind)),
   cleanout: ({ system }) => system.parts.some((part) => part.kind === 'cleanout' || (part.kind === 'pipe' && part.cleanouts > 0)),
   highWater: ({ site, system }) =>
     site.soil.seasonalHighWaterTable === null || system.parts.some((part) => part.kind === 'basin' && part.floorLevel < (site.soil.seasonalHighWaterTable ?? -Infinity)),

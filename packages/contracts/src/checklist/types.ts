@@ -15,10 +15,12 @@ export interface Subject {
   readonly part: Part | null;
   readonly cut: SlabCut | null;
   readonly line: GroundLine | null;
+  /** Equal parts that are asked about in one step, two or more; none for any other subject. */
+  readonly parts: readonly Part[];
 }
 
-/** One item for the job, for every cut of the slab, wherever concrete is poured, for the lines in the ground (one for those that are drawn, one for each other), or for every part of these kinds. */
-export type Per = 'job' | 'slabCut' | 'pour' | 'line' | { readonly kinds: readonly Part['kind'][] };
+/** One item for the job, for every cut of the slab, wherever concrete is poured, for the lines in the ground (one for those that are drawn, one for each other), or for every part of these kinds: one for each, or one for all of them together. */
+export type Per = 'job' | 'slabCut' | 'pour' | 'line' | { readonly kinds: readonly Part['kind'][]; readonly together?: boolean };
 
 /** The item applies when all of these hold for the build revision. */
 export type Applies = readonly Trait[];
@@ -46,6 +48,8 @@ export interface ItemTemplate {
   readonly params: TextParams;
   /** Which of the item's wordings names what this design has; null for the one that fits all. Kept in the requirement as `params.wording`. */
   readonly wording: (subject: Subject) => string | null;
+  /** What this subject asks for otherwise: other evidence, other signers. */
+  readonly asks: (subject: Subject) => Partial<Pick<ItemTemplate, 'evidence' | 'signers'>>;
   readonly measures: (subject: Subject) => readonly Measure[];
   /** Figures of this subject that the page reckons with, beside those of the sentences. */
   readonly figures: (subject: Subject) => TextParams;
@@ -60,7 +64,7 @@ export function item(given: Given): ItemTemplate {
   const { photos = 0, ...rest } = given;
   const evidence = rest.evidence ?? (photos > 0 ? ['tick', 'photo'] : ['tick']);
   return {
-    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, wording: () => null, measures: () => [], figures: () => ({}), texts: () => [],
+    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, wording: () => null, asks: () => ({}), measures: () => [], figures: () => ({}), texts: () => [],
     ...rest, minPhotos: photos, evidence, pictures: rest.pictures ?? (() => 1),
   };
 }
