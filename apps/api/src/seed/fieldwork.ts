@@ -109,7 +109,7 @@ const signatures: Readonly<Record<string, { name: string; licence: string }>> = 
 };
 
 const plates: Readonly<Record<string, string>> = {
-  pumpModel: 'SP-50', pumpSerial: 'A-1774', tieFromOne: 'Corner of the house by the back door', tieFromTwo: 'Other back corner of the house',
+  pumpModel: 'SP-50', pumpSerial: 'A-1774', steel: 'Light mesh', competentPerson: 'Rosa Delgado', tieFromOne: 'Corner of the house by the back door', tieFromTwo: 'Other back corner of the house',
 };
 
 /** Measured as designed, signed by whoever has to, ticked last. */
