@@ -33,7 +33,10 @@ export const Portal = z
     next: z.object({ code: z.string(), params: z.record(z.string(), z.union([z.string(), z.number()])) }),
     why: z.array(OfferText), drawing: PortalDrawing.nullable(), offer: PortalOffer.nullable(),
     /** Hold points at which the company asks for fewer photos than are built in, on every job: by the owner's word. */
-    weaker: z.array(z.object({ item: z.string(), photos: z.number().int(), builtIn: z.number().int(), reason: z.string(), by: z.string() })),
+    weaker: z.array(z.object({ item: z.string(), photos: z.number().int(), builtIn: z.number().int(),
+      /** How wide the limits of its figures are, as a share of the built-in ones; null where they are those. */
+      limits: z.number().nullable(), reason: z.string(), by: z.string(),
+    })),
     waivers: z.array(z.object({ holdPoint: z.string(), item: z.string(), reason: z.string(), by: z.string(), at: Instant })),
     photos: z.array(z.object({ id: Id, note: z.string(), takenAt: Instant, itemKey: z.string().nullable() })),
     /** Flows in m3/s; `difference` is measured over predicted less one, and `within` is how far off still passes. */

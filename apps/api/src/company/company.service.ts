@@ -81,7 +81,7 @@ type Asked = Pick<BodyOf<typeof api.update>, 'settings' | 'limits' | 'checklist'
 function settingsTold({ limits, checklist }: Omit<Asked, 'settings'>): Record<string, string> {
   return {
     ...(limits === undefined ? {} : { limits: limits.map(({ limit, pass, fail }) => `${limit} ${String(pass)} ${String(fail)}`).join('; ') }),
-    ...(checklist === undefined ? {} : { steps: [...checklist.changes.map(({ item, leftOut, photos }) => `${item}${leftOut ? ' left out' : ''}${photos === null ? '' : ` ${String(photos)} photos`}`), ...checklist.own.map(({ id }) => id)].join('; ') }),
+    ...(checklist === undefined ? {} : { steps: [...checklist.changes.map(({ item, leftOut, photos, limits = null }) => `${item}${leftOut ? ' left out' : ''}${photos === null ? '' : ` ${String(photos)} photos`}${limits === null ? '' : ` limits ${String(limits)}`}`), ...checklist.own.map(({ id }) => id)].join('; ') }),
   };
 }
 

@@ -24,8 +24,8 @@ export function presentWaiver(fact: FieldFact, holdPoint: string | null, by: str
 /** Rules of the company under which the job was released; told once, however many parts the step stands for. */
 export function weakerRules(rows: readonly ChecklistItem[]): Portal['weaker'] {
   const told = rows.flatMap((row): Portal['weaker'] => {
-    const { minPhotos, params: { weaker, weakerBy, builtInPhotos } } = requirementOf(row);
-    return weaker === undefined ? [] : [{ item: row.template, photos: minPhotos, builtIn: Number(builtInPhotos), reason: String(weaker), by: String(weakerBy) }];
+    const { minPhotos, params: { weaker, weakerBy, builtInPhotos, ownLimits } } = requirementOf(row);
+    return weaker === undefined ? [] : [{ item: row.template, photos: minPhotos, builtIn: Number(builtInPhotos ?? minPhotos), limits: typeof ownLimits === 'number' ? ownLimits : null, reason: String(weaker), by: String(weakerBy) }];
   });
   return [...new Map(told.map((rule) => [rule.item, rule])).values()];
 }

@@ -48,7 +48,7 @@ async function build(template: ItemTemplate, subject: Subject, position: number)
     signers: [...signers],
     minPhotos: template.minPhotos * picturesOf(template, subject),
     measures: template.measures(subject).map((measure) => ({ ...measure })),
-    params: { ...template.params, ...partNames(subject), ...template.figures(subject), ...(wording === null ? {} : { wording }) },
+    params: { ...template.params, ...builtInPhotos(template, subject), ...partNames(subject), ...template.figures(subject), ...(wording === null ? {} : { wording }) },
     freshFor: template.freshFor,
     ...(texts.length > 0 ? { texts: [...texts] } : {}),
   };
@@ -69,4 +69,10 @@ function picturesOf({ pictures }: ItemTemplate, subject: Subject): number {
 
 function partNames({ parts }: Subject): TextParams {
   return Object.fromEntries(parts.map(({ id, name }) => [`at:${id}`, name]));
+}
+
+/** A company that asks for fewer photos does so at each. */
+function builtInPhotos(template: ItemTemplate, subject: Subject): TextParams {
+  const { builtInPhotos: base } = template.params;
+  return typeof base === 'number' ? { builtInPhotos: base * picturesOf(template, subject) } : {};
 }

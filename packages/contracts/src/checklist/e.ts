@@ -22,7 +22,7 @@ export const groupE = [
   item({ id: 'E3', applies: ['buriedLine'], per: { kinds: ['pipe', 'roofLine'], together: true }, photos: 1, pictures: fittings }),
   item({ id: 'E4', applies: ['cleanout'], photos: 1, pictures: ({ document }) => document.system.parts.reduce((sum, part) => sum + (part.kind === 'cleanout' ? 1 : part.kind === 'pipe' ? part.cleanouts : 0), 0) }),
   item({
-    id: 'E5', applies: ['gravityPipe'], per: { kinds: ['pipe'] }, holdPoint: 'HP-7', evidence: ['tick', 'photo', 'value'], photos: 1,
+    id: 'E5', applies: ['sealedLine'], per: { kinds: ['pipe', 'roofLine'] }, holdPoint: 'HP-7', evidence: ['tick', 'photo', 'value'], photos: 1,
     params: { drop: inch / 2, hold: 15 * minute, clear: 30 },
     measures: () => eitherWay([atMost('drop', 'height', inch / 2, 0), atLeast('held', 'minutes', 15 * minute)], atMost('clearing', 'seconds', 30, 0)),
   }),

@@ -15,7 +15,7 @@ export { disputeOf, settledBy } from './dispute.ts';
 export { jointAt, lineOf, reachesDown, reachesUp, type LaidLine } from './laidLine.ts';
 export { profileValue, shotsRise } from './readings.ts';
 export { hazards, hazardsAt, type Hazard } from './cautions.ts';
-export { CompanyChecklist, isWeaker, leastReason, mayLeaveOut, mayReword, OwnStep, ownTraits, ruleFault, templatesOf, WantedChange, WantedChecklist, type RuleFault } from './ownRules.ts';
+export { CompanyChecklist, hasLimits, isWeaker, leastReason, mayLeaveOut, mayReword, OwnStep, ownTraits, ruleFault, templatesOf, WantedChange, WantedChecklist, type RuleFault } from './ownRules.ts';
 export { seenTogether } from './pictures.ts';
 export { mistyped, slipWithin, strikes, type Recorded } from './failures.ts';
 export { maySayNot, officeSaysNot } from './notApplicable.ts';

@@ -86,3 +86,24 @@ describe("a company's rules of the checklist", () => {
     expect(ruleFault({ changes: [], own: [silt, silt] })).toEqual({ item: 'C.silt1', fault: 'twice' });
   });
 });
+
+describe('limits of a step', () => {
+  const limits = (id: string, share: number, why = '') => change(id, { limits: share, why });
+  test('are made stricter freely, and wider at a hold point only with a reason', () => {
+    expect(ruleFault({ changes: [limits('E1', 0.5)], own: [] })).toBeNull();
+    expect(ruleFault({ changes: [limits('E1', 1.5)], own: [] })).toEqual({ item: 'E1', fault: 'weakerWithoutReason' });
+    expect(ruleFault({ changes: [limits('E1', 1.5, 'Long runs of soft pipe')], own: [] })).toBeNull();
+    expect(ruleFault({ changes: [limits('C1', 1.5)], own: [] })).toBeNull();
+  });
+  test('move to both sides of the design, and where there is one alone, that one', async () => {
+    const [usual, strict] = [await buildChecklist(site('tern-hollow')), await built(rules([limits('F7', 0.5), limits('E5', 0.5), limits('C1', 2), limits('D2', 2, 'Old slab is uneven')]))];
+    const measure = (items: typeof usual, id: string, name: string) => asked(items, id).requirement.measures.find((one) => one.name === name);
+    const on = measure(usual, 'F7', 'onLevel');
+    expect(measure(strict, 'F7', 'onLevel')).toMatchObject({ target: on?.target, min: expect.closeTo((on?.target ?? 0) - 0.00635, 9), max: expect.closeTo((on?.target ?? 0) + 0.00635, 9) });
+    expect(measure(strict, 'F7', 'floatClearance')?.min).toBeCloseTo(6 * 0.0254, 9);
+    expect([measure(strict, 'E5', 'drop')?.max, measure(strict, 'E5', 'held')?.min]).toEqual([expect.closeTo(0.00635, 9), 1800]);
+    expect(measure(strict, 'C1', 'overcut')?.max).toBeCloseTo(0.0508, 9);
+    expect(asked(strict, 'D2').requirement.params).toMatchObject({ ownLimits: 2, weaker: 'Old slab is uneven', weakerBy: 'R. Owner' });
+    expect(asked(strict, 'F7').requirement.params).not.toHaveProperty('weaker');
+  });
+});

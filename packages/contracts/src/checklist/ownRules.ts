@@ -3,17 +3,20 @@ import { Instant, text } from '../common.ts';
 import type { Trait } from './traits.ts';
 import { holdPointRules } from './guards.ts';
 import { itemTemplates } from './templates.ts';
+import { scaled } from './scaled.ts';
 import { item, itemGroups, type ItemTemplate } from './types.ts';
 
 /** Which jobs a step of the company's own is for. */
 export const ownTraits = ['always', 'digging', 'concrete', 'channel', 'areaDrain', 'roofTieIn', 'gravityPipe', 'pump', 'emitter'] as const satisfies readonly Trait[];
 
-/** A built-in step as the company does it: other words for it, a sentence more, another number of photos, or not at all. */
+/** A built-in step as the company does it: other words for it, a sentence more, another number of photos, stricter or wider limits, or not at all. */
 export const WantedChange = z
   .strictObject({
     item: text(8, 2), leftOut: z.boolean(), what: text(200), adds: text(400),
     /** null leaves the built-in number. */
     photos: z.number().int().min(0).max(12).nullable(),
+    /** How wide the limits of its figures are, as a share of the built-in ones: less than 1 is stricter. Absent or null leaves them. */
+    limits: z.number().min(0.1).max(3).nullable().optional(),
     why: text(500),
   })
   .meta({ id: 'WantedChange' });
@@ -49,9 +52,24 @@ export function mayReword(id: string): boolean {
   return byId.has(id) && !proofs.has(id);
 }
 
-/** Fewer photos than are built in, at the proof of a hold point: only an owner may, by name and with a reason. */
-export function isWeaker({ item: id, photos }: Pick<WantedChange, 'item' | 'photos'>): boolean {
+type Asked = Pick<WantedChange, 'item' | 'photos' | 'limits'>;
+
+/** Fewer photos or wider limits than are built in, at the proof of a hold point: only an owner may, by name and with a reason. Stricter is free. */
+export function isWeaker(change: Asked): boolean {
+  return hasFewerPhotos(change) || hasWiderLimits(change);
+}
+
+export function hasFewerPhotos({ item: id, photos }: Asked): boolean {
   return proofs.has(id) && photos !== null && photos < (byId.get(id)?.minPhotos ?? 0);
+}
+
+function hasWiderLimits({ item: id, limits }: Asked): boolean {
+  return proofs.has(id) && limits !== undefined && limits !== null && limits > 1;
+}
+
+/** Whether a step has figures with limits: nothing else of it can be made wider or stricter. */
+export function hasLimits(id: string): boolean {
+  return byId.get(id)?.evidence.includes('value') ?? false;
 }
 
 /** How short a reason for something weaker may be. */
@@ -85,14 +103,15 @@ export function templatesOf({ changes, own }: CompanyChecklist): readonly ItemTe
 }
 
 function changed(template: ItemTemplate, change: CompanyChecklist['changes'][number]): ItemTemplate {
-  const { photos, what, adds, why, by } = change;
+  const { photos, what, adds, limits = null, why, by } = change;
   const minPhotos = photos ?? template.minPhotos;
   const others = template.evidence.filter((kind) => kind !== 'photo');
   return {
-    ...template, minPhotos, evidence: minPhotos === 0 ? others : template.evidence.includes('photo') ? template.evidence : [...others, 'photo'],
+    ...template, minPhotos, measures: limits === null ? template.measures : (subject) => template.measures(subject).map((measure) => scaled(measure, limits)), evidence: minPhotos === 0 ? others : template.evidence.includes('photo') ? template.evidence : [...others, 'photo'],
     params: {
       ...template.params, ...(what !== '' && mayReword(template.id) ? { ownWhat: what } : {}), ...(adds === '' ? {} : { ownAdds: adds }),
-      ...(isWeaker(change) ? { weaker: why, weakerBy: by, builtInPhotos: template.minPhotos } : {}),
+      ...(limits === null ? {} : { ownLimits: limits }),
+      ...(isWeaker(change) ? { weaker: why, weakerBy: by, ...(hasFewerPhotos(change) ? { builtInPhotos: template.minPhotos } : {}) } : {}),
     },
   };
 }

@@ -24,6 +24,8 @@ const tests = {
   flushable: ({ system }) => system.parts.some(({ kind }) => ['channel', 'catchBasin', 'basin', 'pipe', 'roofLine', 'underdrain', 'dischargeLine'].includes(kind)),
   roofTieIn: ({ system }) => system.parts.some((part) => part.kind === 'leader' || part.kind === 'roofLine'),
   gravityPipe: has('pipe'),
+  /** Buried pipe that holds water when it is filled. */
+  sealedLine: ({ system }) => system.parts.some(({ kind }) => kind === 'pipe' || kind === 'roofLine'),
   /** Pipe of any kind that lies in a trench. */
   buriedLine: ({ system }) => system.parts.some(({ kind }) => buriedLines.includes(kind)),
   cleanout: ({ system }) => system.parts.some((part) => part.kind === 'cleanout' || (part.kind === 'pipe' && part.cleanouts > 0)),

@@ -70,7 +70,8 @@ function Figure({ measure, label, value, onChange, instrument }: Omit<OneFigureP
     slope: us ? { unit: 'in/ft', perUnit: 1 / 12 } : { unit: '%', perUnit: 0.01 },
     volume: us ? { unit: 'gal', perUnit: GALLON } : { unit: 'L', perUnit: 0.001 },
     flow: us ? { unit: 'gpm', perUnit: GALLON / 60 } : { unit: 'L/s', perUnit: 0.001 },
-    count: { perUnit: 1 },
+    count: { perUnit: 1 }, number: { perUnit: 1 },
+    minutes: { unit: 'min', perUnit: 60 }, seconds: { unit: 's', perUnit: 1 }, share: { unit: '%', perUnit: 0.01 },
   }[quantity];
   return <NumberField label={label} hint={hint} value={value} onChange={onChange} decimals={4} {...unit} />;
 }

@@ -13,14 +13,15 @@ export function WhatGood({ item }: { readonly item: ChecklistItem }) {
   const text = useText();
   const { t, say } = text;
   const good = line(text, item, 'acceptance');
-  const { ownAdds: adds, weaker } = item.requirement.params;
+  const { ownAdds: adds, ownLimits, weaker, builtInPhotos } = item.requirement.params;
   return (
     <>
-      {weaker === undefined ? null : <Notice severity="caution"><p>{t('checklists.own.weaker', item.requirement.params)}</p></Notice>}
+      {weaker === undefined ? null : <Notice severity="caution"><p>{t(builtInPhotos === undefined ? 'checklists.own.wider' : 'checklists.own.weaker', item.requirement.params)}</p></Notice>}
       {item.reopenedReason === null ? null : <Notice severity="caution"><p>{reasonSentence(say, { reason: item.reopenedReason })}</p></Notice>}
-      {good === null && adds === undefined ? null : (
+      {good === null && adds === undefined && ownLimits === undefined ? null : (
         <dl className="item-good">
           {good === null ? null : <div><dt>{t('checklists.goodEnough')}</dt><dd>{good}</dd></div>}
+          {ownLimits === undefined ? null : <div><dt>{t('checklists.own.adds')}</dt><dd>{t('checklists.own.limits', item.requirement.params)}</dd></div>}
           {adds === undefined ? null : <div><dt>{t('checklists.own.adds')}</dt><dd>{adds}</dd></div>}
         </dl>
       )}

@@ -32,7 +32,7 @@ describe('the printed list', () => {
     expect(lines.length).toBe(tern.length);
     // This yard has nearly everything: what is left out is pest control, area drains, a connection that a city inspects, and a backup. Its two outlets have a step each.
     const left = itemTemplates.filter(({ id }) => tern.every(({ template }) => template !== id)).map(({ id }) => id);
-    expect([lines.length, left]).toEqual([59, ['C8', 'D6', 'G6', 'H3']]);
+    expect([lines.length, left]).toEqual([60, ['C8', 'D6', 'G6', 'H3']]);
     expect(printed(tern, 'en').map(({ heading }) => heading).length).toBe(10);
     for (const { good, signers, what } of lines) expect([good, what, signers.join('')].every((words) => words.length > 3)).toBe(true);
     expect(lines.find(({ key }) => key === 'I3:CH1')?.after).toEqual(['Channel set', 'Ready for concrete']);

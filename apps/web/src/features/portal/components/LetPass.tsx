@@ -21,8 +21,8 @@ export function LetPass({ waivers, weaker }: Pick<Portal, 'waivers' | 'weaker'>)
           <Heading id="weaker">{t('portal.weaker')}</Heading>
           <p>{t('portal.weaker.lead')}</p>
           <ul className="drain-list">
-            {weaker.map(({ item, photos, builtIn, reason, by }) => (
-              <li key={item}><Step item={item} /><p>{t(photos === 0 ? 'portal.weaker.none' : 'portal.weaker.photos', { photos, builtIn })}</p><p>{reason}</p><p className="faint">{by}</p></li>
+            {weaker.map(({ item, photos, builtIn, limits, reason, by }) => (
+              <li key={item}><Step item={item} />{photos < builtIn ? <p>{t(photos === 0 ? 'portal.weaker.none' : 'portal.weaker.photos', { photos, builtIn })}</p> : null}{limits !== null && limits > 1 ? <p>{t('portal.weaker.limits', { limits })}</p> : null}<p>{reason}</p><p className="faint">{by}</p></li>
             ))}
           </ul>
         </section>
