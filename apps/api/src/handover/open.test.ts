@@ -23,7 +23,7 @@ it('each closed hold point and each step that was left undone is named, once; wh
   const told = (states: readonly ItemInState[]) => openSteps(states).map(({ code, params }) => [code.split('.')[2], params['holdPoint'], params['item']].filter(Boolean).join(' '));
   expect(told(as(() => 'open'))).toHaveLength(items.length);
   expect(told(as(() => 'proven'))).toEqual([]);
-  expect(told(as((id) => (['A2', 'B6', 'E5'].includes(id) ? 'open' : ['B1', 'J8'].includes(id) ? 'started' : 'proven')))).toEqual(['item HP-1 A2', 'item HP-3 B6', 'item HP-7 E5:P1', 'step B1', 'step J8']);
+  expect(told(as((id) => (['A2', 'B6', 'E5'].includes(id) ? 'open' : ['B1', 'J8'].includes(id) ? 'started' : 'proven')))).toEqual(['item HP-1 A2', 'item HP-3 B6', 'item HP-7 E5:R1', 'item HP-7 E5:P1', 'step B1', 'step J8']);
   // A hold point takes a waiver and no "does not apply"; any other step takes that with its reason.
   expect(told(as((id) => (id === 'E5' ? 'waived' : ['E1', 'B1'].includes(id) ? 'notApplicable' : 'proven')))).toEqual(['item HP-6 E1:P1']);
 });
