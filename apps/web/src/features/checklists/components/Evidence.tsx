@@ -33,8 +33,17 @@ export interface EvidenceProps {
 export function Evidence(props: EvidenceProps) {
   const { may } = useMe();
   const { view } = props;
-  if (!may('checklists.record') || (view.state === 'failed' && view.missing.includes('correction'))) return null;
+  if (!may('checklists.record')) return null;
+  if (view.state === 'failed' && view.missing.includes('correction')) return asksProfile(view.item.requirement) ? <Shot {...props} /> : null;
   return <Asked {...props} />;
+}
+
+/** What was shot of a pipe stays in sight until somebody has said what was put right. */
+function Shot({ list, view }: EvidenceProps) {
+  const { t } = useText();
+  const typing = useStepDraft(list, view);
+  const instrument = useInstrument(list, true);
+  return <Suspense fallback={<Loading what={t('checklists.profile.title')} />}><ProfileEvidence list={list} view={view} typing={typing} instrument={instrument} /></Suspense>;
 }
 
 function Asked(props: EvidenceProps) {
