@@ -73,7 +73,7 @@ describe('the pour', () => {
     expect(begun.body).toMatchObject({ state: 'started', heldBy: [] });
     // Once begun, the concrete may take its time.
     test.clock.forward(10_800);
-    expect((await phone.prove('I3:CH1')).map(({ verdict }) => verdict)).toEqual(['kept', 'kept', 'kept']);
+    expect((await phone.prove('I3:CH1')).map(({ verdict }) => verdict)).toEqual(['kept', 'kept', 'kept', 'kept']);
     expect(await phone.item('I3:CH1')).toMatchObject({ state: 'proven', missing: [] });
     expect((await get<Job>(ours.owner.agent, `/jobs/${job.id}`)).stage).toBe('installing');
   }, 180_000);
