@@ -29,7 +29,8 @@ const stoppedBy: Readonly<Record<Kind, readonly string[] | 'all'>> = {
  * A line in the ground stops all digging and cutting, wherever it was found.
  */
 export function isStopped({ kind, part }: Stop, step: Step): boolean {
-  if (part !== null && (step.part === part || `at:${part}` in step.requirement.params)) return true;
+  // The record at the end names every part and builds none.
+  if (part !== null && (step.part === part || (`at:${part}` in step.requirement.params && !step.template.startsWith('J')))) return true;
   if (part !== null && kind !== 'utility') return false;
   const steps = stoppedBy[kind];
   return steps === 'all' || steps.includes(step.template);
