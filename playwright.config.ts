@@ -3,7 +3,7 @@ import { CHROMIUM_ARGS, findChromium } from './tools/chromium.mjs';
 import { freePort } from './tools/ports.mjs';
 
 // Each worker has a service and a demo company of its own, because the tests of one company follow each other.
-// One leaves more than half of two processors idle: E2E_WORKERS=2 for two.
+// One leaves more than half of two processors idle: the whole run has two (E2E_WORKERS), a single file one.
 // Chosen once by the process that reads this first; the workers inherit them.
 process.env.E2E_PORTS ??= process.env.E2E_PORT ?? (await freePorts(Number(process.env.E2E_WORKERS ?? 1))).join(' ');
 const ports = process.env.E2E_PORTS.split(' ');

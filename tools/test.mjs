@@ -31,7 +31,8 @@ const PLAYWRIGHT = inRoot('node_modules/@playwright/test/cli.js');
 /** @returns {Promise<Counts>} */
 async function browser() {
   const report = path.join(reports, 'browser.json');
-  const env = { ...environment, PLAYWRIGHT_JSON_OUTPUT_NAME: report };
+  // One browser test keeps less than one processor at work.
+  const env = { ...environment, E2E_WORKERS: process.env.E2E_WORKERS ?? '2', PLAYWRIGHT_JSON_OUTPUT_NAME: report };
   if (!findChromium()) {
     await passThrough(process.execPath, [PLAYWRIGHT, 'test', '--list', '--reporter=json'], { cwd: root, env, stdio: ['ignore', 'ignore', 'inherit'] });
     const counts = listed(report);

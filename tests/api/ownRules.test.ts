@@ -55,6 +55,6 @@ describe("a company's own rules of the checklist", () => {
     expect([taped.state, taped.requirement.minPhotos, taped.requirement.params['weakerBy']]).toEqual(['proven', 1, 'Test owner']);
     expect((await phone.item('I3:CH1')).heldBy).toEqual([]);
     // The customer is told, once, of what is asked for less; what is asked for otherwise is the company's own business.
-    expect((await get<Portal>(customer, '/portal')).weaker).toEqual([{ item: 'D4', photos: 1, builtIn: 2, reason: 'One wide photo shows both ends', by: 'Test owner' }]);
+    expect((await get<Portal>(customer, '/portal')).weaker).toEqual([{ item: 'D4', photos: 1, builtIn: 2, limits: null, reason: 'One wide photo shows both ends', by: 'Test owner' }]);
   });
 });

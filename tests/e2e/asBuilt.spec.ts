@@ -14,7 +14,8 @@ test('a pipe with a hump, entered as four inverts without a signal: the segment,
   const { page, context, complaints, ...person } = await signIn(browser, 'crew');
   const who = { page, context, complaints, ...person };
   const jobs = (await api<{ readonly items: readonly Job[] }>(who, 'GET', '/jobs?open=true')).body.items;
-  const job = jobs.find(({ buildRevisionId }) => buildRevisionId !== null);
+  // The job of a day without a signal is dug to its end.
+  const job = jobs.find(({ title, buildRevisionId }) => buildRevisionId !== null && !title.startsWith('Full day'));
   if (job?.buildRevisionId === undefined || job.buildRevisionId === null) throw new Error('no job of the demo company is being built');
   const worker = await ListWorker.of(who, job.id);
   await worker.prove(({ template }) => template === 'B2');

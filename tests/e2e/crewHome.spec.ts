@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test, type Browser } from '@playwright/test';
 import type { Checklist, Job } from '@yardfall/contracts';
 import { ListWorker } from './support/crew.ts';
 import { dialogOf } from './support/crewDay.ts';
@@ -16,6 +16,8 @@ test("the crew's home draws the job's own design as it stands, and says who is t
   const job = jobs.items.find((one) => one.title === title);
   if (job === undefined) throw new Error(`the home shows ${String(title)}, which is no job`);
 
+  await codeAtTheGate(browser, job.id);
+
   await test.step('each part is drawn in the state of its steps', async () => {
     const drawing = home.locator('.home-drawing svg');
     await expect(drawing).toBeVisible({ timeout: 30_000 });
@@ -32,7 +34,7 @@ test("the crew's home draws the job's own design as it stands, and says who is t
   await test.step('who is on the job, who is at the house, the gate and the way', async () => {
     await expect(home.getByText('On this job: Rosa Delgado')).toBeVisible();
     await expect(home.getByText(`At the house: ${job.customerName}`)).toBeVisible();
-    await expect(home.getByText(/^Gate code \d+/)).toBeVisible();
+    await expect(home.getByText('Gate code 4077')).toBeVisible();
     await expect(home.getByRole('link', { name: 'Show it on a map' })).toHaveAttribute('href', /^geo:/);
   });
 
@@ -46,3 +48,14 @@ test("the crew's home draws the job's own design as it stands, and says who is t
   });
   expect(complaints).toEqual([]);
 });
+
+/** Whichever job comes first for the crew, its house has a gate with a code, as the estimator noted it. */
+async function codeAtTheGate(browser: Browser, jobId: string): Promise<void> {
+  const office = await signIn(browser, 'estimator');
+  const answer = await office.context.request.get(`/api/v1/jobs/${jobId}`);
+  const { property } = (await answer.json()) as Job;
+  const { address, state, timeZone, notes } = property;
+  const written = await api(office, 'PATCH', `/jobs/${jobId}`, { property: { address, state, timeZone, notes, gateCode: '4077' } }, { 'if-match': answer.headers()['etag'] ?? '' });
+  expect(written.status).toBe(200);
+  await office.context.close();
+}

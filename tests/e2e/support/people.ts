@@ -44,7 +44,7 @@ export async function signInThrough({ page }: Person, url: string, kind: MemberK
 }
 
 /** The API as this person's browser may call it, with the person's cookie. */
-export async function api<T>(person: Person, method: 'GET' | 'POST' | 'PUT', path: string, body?: unknown, headers: Record<string, string> = {}): Promise<{ readonly status: number; readonly body: T }> {
+export async function api<T>(person: Person, method: 'GET' | 'POST' | 'PUT' | 'PATCH', path: string, body?: unknown, headers: Record<string, string> = {}): Promise<{ readonly status: number; readonly body: T }> {
   const answer = await person.context.request.fetch(`/api/v1${path}`, {
     // An answer that evaluates a design takes seconds, and more beside other tests.
     timeout: 90_000,
