@@ -119,10 +119,10 @@ test('a stop reaches the open home of the office by itself and comes first there
     await expect(first.locator('.job-line-figure')).toHaveText(/^stopped for \d+ minutes?$/);
     await expect(page.locator('.job-line').first()).toContainText('Work stopped');
   }
-  await expect(stopped(crew.page)).toContainText('Water in the trench', { timeout: 20_000 });
+  await expect(crew.page.getByRole('region', { name: 'Work is stopped' }).filter({ hasText: 'Steel in the slab' })).toContainText('Water in the trench', { timeout: 20_000 });
   await answerAll(estimator, jobId);
   await expect(crew.page.getByText('Go on beside it.').first()).toBeVisible({ timeout: 20_000 });
-  await expect(stopped(crew.page)).toHaveCount(0);
+  await expect(crew.page.getByRole('region', { name: 'Work is stopped' }).filter({ hasText: 'Steel in the slab' })).toHaveCount(0);
   await expect(owner.page.locator('.stopped-jobs .job-line').filter({ hasText: 'Steel in the slab' })).toHaveCount(0, { timeout: 20_000 });
   for (const { context, complaints } of [crew, owner, estimator]) {
     expect(complaints).toEqual([]);

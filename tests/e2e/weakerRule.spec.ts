@@ -30,7 +30,7 @@ test("the customer's page says where the company asks for fewer photos, in whose
 
   const customer = await openBrowser(browser, phone);
   await customer.page.goto(link);
-  const told = customer.page.getByRole('region', { name: 'Where we take fewer photos, and why' });
+  const told = customer.page.getByRole('region', { name: 'Where we ask for less than the list, and why' });
   await expect(told.getByRole('listitem')).toHaveText(new RegExp(`^Grate .*One photo; the list asks for 2\\.${why}${name}$`));
   expect(await faultsOf(customer.page, { within: 'section[aria-labelledby="weaker"]' })).toEqual([]);
   expect(customer.complaints).toEqual([]);
