@@ -13,7 +13,7 @@ const listen: typeof hear = (fn, onOpen = () => undefined) => {
 
 test('many events ask each question once, for the jobs that they are about', () => {
   const events = Array.from({ length: 300 }, (_, at) => ({ topic: at % 2 ? 'checklist' : 'found', jobId: at % 3 ? 'a' : 'b' }));
-  const asked = [...askedAgain(events)].map(([id, { jobIds }]) => [id, [...jobIds].toSorted()]);
+  const asked = [...askedAgain(events)].map(([id, { jobIds }]) => [id, [...jobIds].toSorted((a, b) => String(a).localeCompare(String(b)))]);
   expect(Object.fromEntries(asked)).toEqual({ 'found.list': ['a', 'b'], 'checklists.read': ['a', 'b'], 'jobs.read': ['a', 'b'], 'jobs.list': [null] });
   expect(askedAgain([{ topic: 'presence', jobId: 'a' }]).size).toBe(0);
 });

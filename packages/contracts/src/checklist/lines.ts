@@ -47,5 +47,5 @@ function isOwn({ kind, name }: Utility, question: PrivateLineKind): boolean {
 
 function slug(name: string): string {
   const plain = name.normalize('NFKD').replace(/[\u0300-\u036F]/g, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '').slice(0, 40);
-  return plain === '' ? [...name].slice(0, 8).map((letter) => (letter.codePointAt(0) ?? 0).toString(16)).join('') : plain;
+  return plain === '' ? Array.from(name).slice(0, 8).map((letter) => (letter.codePointAt(0) ?? 0).toString(16)).join('') : plain;
 }

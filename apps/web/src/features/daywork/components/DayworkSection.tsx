@@ -51,7 +51,7 @@ function Hours({ noted: { all, now }, timeZone, onStrike }: PartProps) {
     key: span.id,
     cells: {
       task: taskName(span.task, text), who: span.by, from: time(span.from), until: span.until === null ? t('daywork.running') : time(span.until), time: q('duration', lengthOf(span, now)),
-      strike: span.memberId === me?.id ? <Button kind="text" onClick={() => onStrike(span.id)}>{t('daywork.strike')}</Button> : null,
+      strike: span.memberId === me?.id ? <Button kind="text" size="crew" onClick={() => onStrike(span.id)}>{t('daywork.strike')}</Button> : null,
     },
   }));
   const totals = all.totals.map(({ task, seconds }) => ({ key: `total ${task}`, strong: true, cells: { task: taskName(task, text), who: t('daywork.total'), from: '', until: '', time: q('duration', seconds), strike: null } }));
@@ -66,7 +66,7 @@ function Materials({ noted: { all }, timeZone, onStrike }: PartProps) {
   const { t, q } = useText();
   const rows = all.goods.map(({ goods, by }) => ({
     key: goods.id,
-    cells: { what: goods.note === '' ? goods.what : `${goods.what}: ${goods.note}`, kind: t(`daywork.kind.${goods.kind}`), amount: t('daywork.amount', { amount: goods.amount, unit: goods.unit }), who: by, at: q('dateTime', goods.at, { timeZone }), strike: <Button kind="text" onClick={() => onStrike(goods.id)}>{t('daywork.strike')}</Button> },
+    cells: { what: goods.note === '' ? goods.what : `${goods.what}: ${goods.note}`, kind: t(`daywork.kind.${goods.kind}`), amount: t('daywork.amount', { amount: goods.amount, unit: goods.unit }), who: by, at: q('dateTime', goods.at, { timeZone }), strike: <Button kind="text" size="crew" onClick={() => onStrike(goods.id)}>{t('daywork.strike')}</Button> },
   }));
   return (
     <Table stacks="labelled" caption={t('daywork.materials')} rows={rows} columns={[
