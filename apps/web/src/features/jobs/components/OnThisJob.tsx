@@ -23,7 +23,7 @@ export function OnThisJob({ jobs, memberId, ...slots }: OnThisJobProps) {
       {others.length > 0 ? (
         <div>
           <Heading level={3}>{t('jobs.crew.others')}</Heading>
-          <ul>{others.map((job) => <JobLine key={job.id} job={job} says={t(`jobs.next.${job.stage}`)} />)}</ul>
+          <ul className="other-jobs">{others.map((job) => <JobLine key={job.id} job={job} says={t(`jobs.next.${job.stage}`)} />)}</ul>
         </div>
       ) : null}
     </section>
