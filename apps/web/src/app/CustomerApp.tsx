@@ -42,13 +42,15 @@ function Entrance() {
     return () => removeEventListener('hashchange', again);
   }, []);
   if (token === null) return <Drain />;
-  const entered = (me: Me) => {
+  const entered = async (me: Me) => {
+    // The page asked who is there before anybody was: that answer may come after this one, and would say that the link is over.
+    await client.cancelQueries({ queryKey: read(identity.me).queryKey });
     client.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== identity.me.id });
     client.setQueryData(read(identity.me).queryKey, { data: me, etag: null });
     history.replaceState(null, '', '/drain');
     setToken(null);
   };
-  return <Page narrow title={t('identity.drain.title')} lead={t('identity.drain.lead')}><OpenDrain key={token} token={token} onEntered={entered} /></Page>;
+  return <Page narrow title={t('identity.drain.title')} lead={t('identity.drain.lead')}><OpenDrain key={token} token={token} onEntered={(me) => void entered(me)} /></Page>;
 }
 
 function Drain() {
