@@ -211,4 +211,21 @@ describe("the homeowner's own lines", () => {
     await post(ours.crew.agent, url, { lines: [line] }, 404);
     await post(theirs.owner.agent, url, { lines: [line] }, 404);
   });
+
+  it('that a phone kept without a signal count from when they were said, once, and undo nothing that was heard later', async () => {
+    const job = await newJob(ours);
+    const url = `/jobs/${job.id}/private-lines`;
+    const line = { question: 'septic', note: '', on: null, photoId: null };
+    const septic = async () => (await get<PrivateLines>(ours.owner.agent, url)).lines.find(({ question }) => question === 'septic');
+    test.clock.set('2026-03-02T14:00:00Z');
+    await post(ours.owner.agent, url, { lines: [{ ...line, state: 'yes', note: 'The tank is by the shed' }] }, 200);
+    test.clock.set('2026-03-02T16:00:00Z');
+    const early = { ...line, state: 'no', kept: { id: randomUUID(), at: '2026-03-02T13:00:00Z', sentAt: '2026-03-02T16:00:00Z' } };
+    for (let sent = 0; sent < 2; sent += 1) await post(ours.estimator.agent, url, { lines: [early] }, 200);
+    expect(await septic()).toMatchObject({ state: 'yes', note: 'The tank is by the shed', at: '2026-03-02T14:00:00.000Z' });
+    await post(ours.estimator.agent, url, { lines: [{ ...early, kept: { id: randomUUID(), at: '2026-03-02T15:30:00Z', sentAt: '2026-03-02T16:00:00Z' } }] }, 200);
+    expect(await septic()).toMatchObject({ state: 'no', at: '2026-03-02T15:30:00.000Z', by: 'Test estimator' });
+    const { rows } = await test.owner.query<{ n: string }>(`SELECT count(*) AS n FROM job_answer WHERE job_id = $1`, [job.id]);
+    expect(Number(rows[0]?.n)).toBe(3);
+  });
 });

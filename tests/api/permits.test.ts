@@ -105,3 +105,44 @@ describe('the release to dig, by permit', () => {
     await post(theirs.estimator.agent, `/jobs/${job.id}/permits`, { answers: [{ kind: 'tree', ...answer }] }, 404);
   });
 });
+
+describe('an answer that a phone kept without a signal', () => {
+  const keptNow = (at: string, sentAt: string) => ({ id: randomUUID(), at, sentAt });
+
+  it('counts from when it was given, by our clock, and once however often it is sent', async () => {
+    const job = await newJob(ours);
+    const say = (change: object, status = 200, by = ours.estimator) => post<Permits>(by.agent, `/jobs/${job.id}/permits`, { answers: [{ kind: 'tree', ...answer, ...change }] }, status);
+    test.clock.set('2026-03-02T15:00:00Z');
+    // Its clock is two hours behind: what it calls ten o'clock is noon.
+    const kept = keptNow('2026-03-02T10:00:00Z', '2026-03-02T13:00:00Z');
+    await say({ kept });
+    await say({ kept: { ...kept, sentAt: '2026-03-02T13:20:00Z' } });
+    const { rows } = await test.owner.query<{ at: Date; device_time: Date; clock_behind: number }>('SELECT at, device_time, clock_behind FROM job_answer WHERE job_id = $1', [job.id]);
+    expect(rows).toEqual([{ at: new Date('2026-03-02T12:00:00Z'), device_time: new Date('2026-03-02T10:00:00Z'), clock_behind: 7200 }]);
+    await say({ kept, state: 'refused', note: 'no' }, 409);
+    await say({ kept }, 409, ours.owner);
+    // A clock that goes ahead puts nothing into the future.
+    await say({ kept: keptNow('2026-03-02T18:00:00Z', '2026-03-02T15:00:00Z') });
+    expect((await get<Permits>(ours.owner.agent, `/jobs/${job.id}/permits`)).permits.find(({ kind }) => kind === 'tree')?.answer?.at).toBe('2026-03-02T15:00:00.000Z');
+  });
+
+  it('does not undo what the office heard after it', async () => {
+    const job = await newJob(ours);
+    const url = `/jobs/${job.id}/permits`;
+    test.clock.set('2026-03-02T14:00:00Z');
+    await post(ours.owner.agent, url, { answers: [{ kind: 'tree', ...answer, state: 'refused', note: 'They took it back' }] }, 200);
+    test.clock.set('2026-03-02T16:00:00Z');
+    const late = { kind: 'tree', ...answer, kept: keptNow('2026-03-02T13:00:00Z', '2026-03-02T16:00:00Z') };
+    const { permits } = await post<Permits>(ours.estimator.agent, url, { answers: [late] }, 200);
+    expect(permits.find(({ kind }) => kind === 'tree')).toMatchObject({ gap: 'refused', answer: { state: 'refused', by: 'Test owner' } });
+  });
+
+  it('about an outlet holds in the same way', async () => {
+    const { job, revision } = await acceptedOffer(test, ours, withOpen('permissionHeld'));
+    test.clock.set('2026-03-02T16:00:00Z');
+    const body = { revisionId: revision.id, outlet: 'O1', question: 'O3', ...answer, kept: keptNow('2026-03-02T15:30:00Z', '2026-03-02T16:00:00Z') };
+    for (let sent = 0; sent < 2; sent += 1) await post(ours.estimator.agent, `/jobs/${job.id}/permits/outlets`, body, 200);
+    const { rows } = await test.owner.query<{ at: Date }>(`SELECT at FROM job_answer WHERE job_id = $1 AND topic = 'outlet'`, [job.id]);
+    expect(rows).toEqual([{ at: new Date('2026-03-02T15:30:00Z') }]);
+  }, 120_000);
+});

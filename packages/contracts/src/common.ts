@@ -41,6 +41,10 @@ export function page<T extends z.ZodType>(item: T) {
 
 export const JobParams = z.strictObject({ jobId: Id });
 
+/** What a phone adds to an answer that it kept without a signal: its own id for it, when it was given by its clock, and what that clock said as it was sent. */
+export const KeptAnswer = z.strictObject({ id: Id, at: Instant, sentAt: Instant }).meta({ id: 'KeptAnswer' });
+export type KeptAnswer = z.infer<typeof KeptAnswer>;
+
 /** Text parameters of a finding, a hold or a trail entry: {code, params} is rendered in the reader's language. */
 export const TextParams = z.record(z.string(), z.union([z.string(), z.number()])).meta({ id: 'TextParams' });
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CalendarDate, Id, Instant, JobParams, text } from './common.ts';
+import { CalendarDate, Id, Instant, JobParams, KeptAnswer, text } from './common.ts';
 import { endpoint } from './endpoint.ts';
 import { outletQuestionIds, permitKinds } from './permit/kinds.ts';
 import { evidenceLacking, permitStates } from './permit/standing.ts';
@@ -32,7 +32,7 @@ export const Permits = z
   .meta({ id: 'Permits' });
 export type Permits = z.infer<typeof Permits>;
 
-const said = { state: PermitStateWord, number: text(60), note: text(500), on: CalendarDate.nullable(), expiresOn: CalendarDate.nullable(), photoId: Id.nullable() };
+const said = { state: PermitStateWord, number: text(60), note: text(500), on: CalendarDate.nullable(), expiresOn: CalendarDate.nullable(), photoId: Id.nullable(), kept: KeptAnswer.optional() };
 const isShown = (answer: Parameters<typeof evidenceLacking>[0]) => evidenceLacking(answer).length === 0;
 const unshown = { message: 'lacks its number, date, reason or evidence' };
 
@@ -45,12 +45,12 @@ export const permits = {
     id: 'permits.answer', method: 'POST', path: '/jobs/:jobId/permits', summary: 'Say where approvals stand; earlier answers stay on record',
     access: { permission: 'permits.edit' }, status: 200, params: JobParams, query: null,
     body: z.strictObject({ answers: z.array(z.strictObject({ kind: z.enum(permitKinds), ...said }).refine(isShown, unshown)).min(1).max(permitKinds.length) }),
-    response: Permits, errors: ['notFound'],
+    response: Permits, errors: ['notFound', 'conflict.duplicate'],
   }),
   answerOutlet: endpoint({
     id: 'permits.answerOutlet', method: 'POST', path: '/jobs/:jobId/permits/outlets', summary: 'Answer an outlet question that an issued design left open; it counts for this outlet as long as nothing about it changes',
     access: { permission: 'permits.edit' }, status: 200, params: JobParams, query: null,
     body: z.strictObject({ revisionId: Id, outlet: text(60, 1), question: z.enum(outletQuestionIds), ...said }).refine(isShown, unshown),
-    response: Permits, errors: ['notFound', 'conflict.state'],
+    response: Permits, errors: ['notFound', 'conflict.state', 'conflict.duplicate'],
   }),
 };

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CalendarDate, Id, Instant, JobParams, text } from './common.ts';
+import { CalendarDate, Id, Instant, JobParams, KeptAnswer, text } from './common.ts';
 import { endpoint } from './endpoint.ts';
 import { privateQuestions, privateStates } from './locate/privateLines.ts';
 
@@ -21,7 +21,7 @@ export const privateLines = {
   declare: endpoint({
     id: 'privateLines.declare', method: 'POST', path: '/jobs/:jobId/private-lines', summary: 'Record what the homeowner declares; earlier answers stay on record',
     access: { permission: 'locates.edit' }, status: 200, params: JobParams, query: null,
-    body: z.strictObject({ lines: z.array(z.strictObject({ question: Question, state: State, note: text(500), on: CalendarDate.nullable(), photoId: Id.nullable() })).min(1).max(privateQuestions.length) }),
-    response: PrivateLines, errors: ['notFound'],
+    body: z.strictObject({ lines: z.array(z.strictObject({ question: Question, state: State, note: text(500), on: CalendarDate.nullable(), photoId: Id.nullable(), kept: KeptAnswer.optional() })).min(1).max(privateQuestions.length) }),
+    response: PrivateLines, errors: ['notFound', 'conflict.duplicate'],
   }),
 };

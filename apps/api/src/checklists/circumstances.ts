@@ -1,6 +1,7 @@
 import { type FieldFact, isStopped, seenTogether } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
+import { byOurClock } from '../common/phoneClock.ts';
 import { stopsAt } from '../found/stops.ts';
 import type { Circumstances, PhotoOnRecord } from './judge.rules.ts';
 import type { LiveChecklist } from './live.ts';
@@ -15,17 +16,13 @@ export async function circumstancesOf(
     item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
     photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, live, fact) : null,
     proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),
-    stopped: fact.kind === 'begun' && item !== undefined && (await isStoppedAt(tx, actor, jobId, { template: item.row.template, part: item.row.part, requirement: item.requirement }, recordedAt(actor, fact, recorder.clockBehind))),
+    stopped: fact.kind === 'begun' && item !== undefined && (await isStoppedAt(tx, actor, jobId, { template: item.row.template, part: item.row.part, requirement: item.requirement }, byOurClock(fact.deviceTime, recorder.clockBehind, actor.request.at))),
   };
 }
 
 /** Work may not begin on what was found and is not answered; all else of a step stays recordable, because making safe must be. */
 export async function isStoppedAt(tx: Tx, actor: Actor, jobId: string, step: Parameters<typeof isStopped>[1], at: Date): Promise<boolean> {
   return (await stopsAt(tx, actor, jobId, at)).some((stop) => isStopped(stop, step));
-}
-
-function recordedAt({ request }: Actor, { deviceTime }: FieldFact, clockBehind: number): Date {
-  return new Date(Math.min(Date.parse(deviceTime) + clockBehind * 1000, request.at.getTime()));
 }
 
 async function photoOf(tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, { photoId, itemKey }: Extract<FieldFact, { kind: 'photo' }>): Promise<PhotoOnRecord | null> {

@@ -7,6 +7,7 @@ import { ChecklistBuilder } from '../common/checklistBuilder.ts';
 import { Database, type Tx } from '../common/database.ts';
 import { DomainError, found } from '../common/errors.ts';
 import { emit } from '../common/events.ts';
+import { clockBehind } from '../common/phoneClock.ts';
 import type { Job } from '../generated/prisma/client.ts';
 import { requirePhone } from '../identity/phones.ts';
 import { lockJob } from '../jobs/jobs.access.ts';
@@ -27,16 +28,6 @@ export interface Recorder {
   readonly deviceCutOff: boolean;
   /** How far the clock of the phone is behind ours [s]. */
   readonly clockBehind: number;
-}
-
-/** Less than this is the way through the network and no fault of a clock [s]. */
-const sameClock = 30;
-const longestBehind = 10 * 365 * 86_400;
-
-function clockBehind(now: Date, sentAt: string | null): number {
-  if (sentAt === null) return 0;
-  const seconds = Math.round((now.getTime() - Date.parse(sentAt)) / 1000);
-  return Math.abs(seconds) < sameClock ? 0 : Math.max(-longestBehind, Math.min(longestBehind, seconds));
 }
 
 /** Every well-formed fact of a known device is stored; whether it counts is judged beside it and never decides whether it is kept. */

@@ -29,9 +29,10 @@ export class PrivateLinesService {
   declare(actor: Actor, jobId: string, { lines }: BodyOf<typeof api.declare>): Promise<PrivateLines> {
     return this.database.write(actor, async (tx) => {
       await lockJob(tx, actor, jobId);
-      await addAnswers(tx, actor, jobId, 'privateLine', '', lines.map(({ question, ...line }) => ({ kind: question, number: '', expiresOn: null, ...line })));
+      const news = await addAnswers(tx, actor, jobId, 'privateLine', '', lines.map(({ question, ...line }) => ({ kind: question, number: '', expiresOn: null, ...line })));
+      if (news.length === 0) return describe(tx, actor, jobId);
       await this.checklist.linesChanged(tx, actor, jobId);
-      await audit(tx, actor, 'locate.privateLines', { jobId, id: jobId }, { lines: lines.map(({ question, state }) => `${question}:${state}`).join(','), count: lines.length });
+      await audit(tx, actor, 'locate.privateLines', { jobId, id: jobId }, { lines: news.map(({ kind, state }) => `${kind}:${state}`).join(','), count: news.length });
       await emit(tx, actor, 'locates', jobId, null);
       return describe(tx, actor, jobId);
     });

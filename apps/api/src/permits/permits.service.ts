@@ -27,8 +27,9 @@ export class PermitsService {
   answer(actor: Actor, jobId: string, { answers }: BodyOf<typeof api.answer>): Promise<Permits> {
     return this.database.write(actor, async (tx) => {
       const job = await lockJob(tx, actor, jobId);
-      await addAnswers(tx, actor, jobId, 'permit', '', answers);
-      const params = { kinds: answers.map(({ kind, state }) => `${kind}:${state}`).join(','), count: answers.length };
+      const news = await addAnswers(tx, actor, jobId, 'permit', '', answers);
+      if (news.length === 0) return this.describe(tx, actor, job);
+      const params = { kinds: news.map(({ kind, state }) => `${kind}:${state}`).join(','), count: news.length };
       return this.changed(tx, actor, job, 'permit.answered', params);
     });
   }
@@ -40,7 +41,8 @@ export class PermitsService {
       // A draft is answered in the design itself.
       if (revision.status === 'draft') throw new DomainError('conflict.state', { status: revision.status });
       const outlet = found(outletsOf(storedDocument(revision.document)).find((part) => part.id === id) ?? null);
-      await addAnswers(tx, actor, jobId, 'outlet', outletHash(outlet), [{ kind: question, ...answer }]);
+      const news = await addAnswers(tx, actor, jobId, 'outlet', outletHash(outlet), [{ kind: question, ...answer }]);
+      if (news.length === 0) return this.describe(tx, actor, job);
       return this.changed(tx, actor, job, 'permit.outletAnswered', { question, state: answer.state });
     });
   }

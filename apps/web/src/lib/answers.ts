@@ -1,4 +1,4 @@
-import type { checklists, Endpoint, found, FoundReport, Me, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
+import type { checklists, Endpoint, found, FoundReport, Me, Permits, PrivateLines, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
 import { answerKey, ownerKey } from './answerKeys.ts';
 import { call, type Answer, type CallInput } from './api.ts';
 import { inStores } from './idb.ts';
@@ -72,14 +72,18 @@ export async function rememberDelivered(jobId: string, delivered: readonly Store
   });
 }
 
-/** The list as the office answered it to facts of this phone: without a signal a moment later, nothing of them is missing. */
-export async function rememberChecklist(jobId: string, checklist: ResponseOf<typeof checklists.read>): Promise<void> {
-  const key = answerKey('checklists.read', { params: { jobId } });
+/** The whole answer as the office gave it to what this phone sent: without a signal a moment later, nothing of it is missing. */
+async function rememberWhole(id: string, jobId: string, data: unknown): Promise<void> {
+  const key = answerKey(id, { params: { jobId } });
   await inStores(['answers'], 'readwrite', async ({ answers }) => {
-    const kept = (await answers.get(key)) as Answer<typeof checklist> | undefined;
-    if (kept !== undefined) await answers.put({ ...kept, data: checklist }, key);
+    const kept = (await answers.get(key)) as Answer<unknown> | undefined;
+    if (kept !== undefined) await answers.put({ ...kept, data }, key);
   });
 }
+
+export const rememberChecklist = (jobId: string, checklist: ResponseOf<typeof checklists.read>): Promise<void> => rememberWhole('checklists.read', jobId, checklist);
+export const rememberPermits = (jobId: string, permits: Permits): Promise<void> => rememberWhole('permits.read', jobId, permits);
+export const rememberPrivateLines = (jobId: string, lines: PrivateLines): Promise<void> => rememberWhole('privateLines.read', jobId, lines);
 
 export type FoundOfJob = ResponseOf<typeof found.list>;
 

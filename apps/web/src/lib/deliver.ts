@@ -1,11 +1,11 @@
-import { checklists, daywork, found, jobs, locates, photos, privateLines, proof, surveyFacts, surveys } from '@yardfall/contracts';
+import { audit, checklists, daywork, found, jobs, locates, permits, photos, privateLines, proof, surveyFacts, surveys } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
 import { withDelivered, withReport } from './answers.ts';
 import { withDigging, withTicket } from './keptTickets.ts';
 import { keyOf, read } from './query.ts';
 import { sendOutbox, type Sender } from './sendOutbox.ts';
 
-const changedBySending = [checklists.read, photos.list, found.list, locates.list, daywork.list, proof.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read, privateLines.read];
+const changedBySending = [checklists.read, photos.list, found.list, locates.list, daywork.list, proof.list, surveys.list, surveys.read, surveyFacts.list, jobs.list, jobs.read, jobs.releaseCheck, privateLines.read, permits.read, audit.list];
 
 /** Sends what waits on this phone, and lets the page see what has arrived. */
 export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 'name'>): Promise<void> {
@@ -23,6 +23,12 @@ export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 
     const list = queries.setQueryData(read(locates.list, { params }).queryKey, (old) => (old === undefined ? old : { ...old, data: withTicket(old.data, ticket, Date.now()) }));
     if (list !== undefined) queries.setQueryData(read(checklists.read, { params }).queryKey, (old) => (old === undefined ? old : { ...old, data: withDigging(old.data, list.data) }));
   };
-  const sent = await sendOutbox({ ...person, onDelivered, onChecklist, onFound, onTicket });
+  const onPermits: Sender['onPermits'] = (jobId, data) => {
+    queries.setQueryData(read(permits.read, { params: { jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data }));
+  };
+  const onPrivateLines: Sender['onPrivateLines'] = (jobId, data) => {
+    queries.setQueryData(read(privateLines.read, { params: { jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data }));
+  };
+  const sent = await sendOutbox({ ...person, onDelivered, onChecklist, onFound, onTicket, onPermits, onPrivateLines });
   if (sent) await Promise.all(changedBySending.map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
 }

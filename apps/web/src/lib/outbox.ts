@@ -1,4 +1,4 @@
-import type { BodyInput, DayworkEntry, FieldFact, found, locates, PhotoMeta, proof, SurveyDraft, SurveyFact } from '@yardfall/contracts';
+import type { BodyInput, DayworkEntry, FieldFact, found, locates, permits, PhotoMeta, privateLines, proof, SurveyDraft, SurveyFact } from '@yardfall/contracts';
 import { v7 as uuidv7 } from 'uuid';
 import { inStores } from './idb.ts';
 
@@ -21,11 +21,18 @@ export type OutboxProof = Base & { readonly kind: 'proof'; readonly test: BodyIn
 /** What happened to a locate ticket, or what a utility answered. */
 export type TicketAct = { readonly what: 'event'; readonly body: BodyInput<typeof locates.event> } | { readonly what: 'answer'; readonly body: BodyInput<typeof locates.answer> };
 export type OutboxLocate = Base & { readonly kind: 'locate'; readonly ticketId: string; readonly act: TicketAct };
+type Unsaid<A> = Omit<A, 'kept'>;
+/** Where an approval or an outlet question stands, or what the homeowner said of a line of their own. */
+export type JobAnswer =
+  | { readonly what: 'permit'; readonly said: Unsaid<BodyInput<typeof permits.answer>['answers'][number]> }
+  | { readonly what: 'outlet'; readonly said: Unsaid<BodyInput<typeof permits.answerOutlet>> }
+  | { readonly what: 'privateLine'; readonly said: Unsaid<BodyInput<typeof privateLines.declare>['lines'][number]> };
+export type OutboxAnswer = Base & { readonly kind: 'answer'; readonly answer: JobAnswer };
 export type OutboxDaywork = Base & { readonly kind: 'daywork'; readonly entry: DayworkEntry };
 type Unseen<D> = D extends SurveyDraft ? Omit<D, 'seen'> : never;
 /** What one press writes down, before the phone gives it its number and notes what it follows. */
 export type FactDraft = Unseen<SurveyDraft>;
-export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxFoundMore | OutboxDaywork | OutboxProof | OutboxLocate;
+export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxFoundMore | OutboxDaywork | OutboxProof | OutboxLocate | OutboxAnswer;
 
 export interface Device {
   readonly id: string;
@@ -97,6 +104,14 @@ export async function keepProof(entry: Unsent<OutboxProof>): Promise<void> {
 
 export async function keepLocate(entry: Unsent<OutboxLocate>): Promise<void> {
   await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'locate', refused: null }));
+  await readAgain(true);
+}
+
+/** What one press answers is kept in one step, all of it or none; each answer is judged by itself. */
+export async function keepAnswers(answers: readonly Unsent<OutboxAnswer>[]): Promise<void> {
+  await inStores(['outbox'], 'readwrite', async ({ outbox }) => {
+    for (const entry of answers) await outbox.put({ ...entry, kind: 'answer', refused: null });
+  });
   await readAgain(true);
 }
 

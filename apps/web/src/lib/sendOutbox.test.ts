@@ -23,6 +23,11 @@ describe('what is sent next', () => {
     expect(ids(nextBatch([fact(1), pumpDown(2), pumpDown(3)], 'm'))).toEqual(['1']);
     expect(ids(nextBatch([pumpDown(2), pumpDown(3)], 'm'))).toEqual(['2']);
   });
+  test('an answer for the job goes by itself, after the photo of the paper that shows it', () => {
+    const granted = (at: number): OutboxEntry => ({ ...base(at), kind: 'answer', answer: { what: 'permit', said: { kind: 'tree', state: 'granted', number: '', note: '', on: '2026-03-02', expiresOn: null, photoId: '1' } } });
+    expect(ids(nextBatch([photo(1), granted(2), granted(3)], 'm'))).toEqual(['1']);
+    expect(ids(nextBatch([granted(2), granted(3)], 'm'))).toEqual(['2']);
+  });
   test('a stop goes before the photos of the day, and that a line was hit with it; what else is told of it keeps its turn', () => {
     const told = { part: null, measure: null, note: '', photoIds: [] };
     const stop: OutboxEntry = { ...base(5), kind: 'found', report: { ...told, kind: 'utility' } };

@@ -5,9 +5,10 @@ import { rememberTicket } from './keptTickets.ts';
 import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxLocate, type OutboxSurveyFact } from './outbox.ts';
 import { ApiProblem } from './problem.ts';
 import { sendWhole } from './resume.ts';
+import { sendAnswer, type AnswersHeard } from './sendAnswer.ts';
 import { tellShare } from './sent.ts';
 
-export interface Sender {
+export interface Sender extends AnswersHeard {
   readonly id: string;
   readonly name: string;
   /** Told before the facts leave the outbox, so that no page shows less in between. */
@@ -42,6 +43,8 @@ async function sendAll(sender: Sender): Promise<boolean> {
   return sent;
 }
 
+const alone: ReadonlySet<OutboxEntry['kind']> = new Set(['photo', 'found', 'foundMore', 'proof', 'locate', 'answer']);
+
 /** One photo or report, or as many facts of one kind and job as follow each other. A stop goes before all else; levels are small and wait for no photo. */
 export function nextBatch(all: readonly OutboxEntry[], memberId: string): readonly OutboxEntry[] {
   const waiting = all.filter((entry) => entry.memberId === memberId && entry.refused === null);
@@ -52,7 +55,7 @@ export function nextBatch(all: readonly OutboxEntry[], memberId: string): readon
   const queue = stops.length > 0 ? stops : levels.length > 0 ? levels : waiting;
   const [first] = queue;
   if (first === undefined) return [];
-  if (first.kind === 'photo' || first.kind === 'found' || first.kind === 'foundMore' || first.kind === 'proof' || first.kind === 'locate') return [first];
+  if (alone.has(first.kind)) return [first];
   const end = queue.findIndex((entry) => entry.kind !== first.kind || entry.jobId !== first.jobId);
   return queue.slice(0, Math.min(end < 0 ? queue.length : end, factsAtOnce));
 }
@@ -98,6 +101,8 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     const ticket = await sendAct(first);
     await rememberTicket(first.jobId, ticket);
     sender.onTicket?.(first.jobId, ticket);
+  } else if (first.kind === 'answer') {
+    await sendAnswer(first, sender);
   } else if (first.kind === 'daywork') {
     await call(daywork.record, { params, body: { entries: batch.flatMap((one) => (one.kind === 'daywork' ? [one.entry] : [])) } });
   } else if (first.kind === 'surveyFact') {

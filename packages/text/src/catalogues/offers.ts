@@ -49,5 +49,6 @@ export const offers = catalogue({
   },
   'offers.released': { en: 'Released to dig {at:dateTime}. This design is the one that is built.', es: 'Con permiso de excavar desde {at:dateTime}. Este diseño es el que se construye.' },
   'offers.ownerReleases': { en: 'The owner releases it to dig.', es: 'El dueño da el permiso de excavar.' },
+  'offers.heldOnPhone': { en: 'An answer on this phone is not in the office yet, or was not taken there: see the permits.', es: 'Una respuesta en este teléfono aún no está en la oficina, o no la aceptó: vea los permisos.' },
   'offers.held': { en: 'It is held because:', es: 'Está detenido porque:' },
 });

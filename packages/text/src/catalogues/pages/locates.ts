@@ -96,6 +96,7 @@ export const locatePages = catalogue({
   'locates.privateAnswerOf': { en: 'Answer: {line:term}', es: 'Responder: {line:term}' },
   'locates.privateWhere': { en: 'Where, how deep, who said so', es: 'Dónde, qué tan hondo, quién lo dijo' },
   'locates.privateWho': { en: 'Who, when, what was found', es: 'Quién, cuándo, qué se encontró' },
+  'locates.privateHere': { en: 'On this phone. What asks for more care counts at once; what asks for less counts once the office has it.', es: 'En este teléfono. Lo que pide más cuidado cuenta desde ahora; lo que pide menos, cuando la oficina lo tenga.' },
   'locates.close': { en: 'Close this ticket ...', es: 'Cerrar este boleto ...' },
   'locates.closeAsk': { en: 'Close ticket {number:text}?', es: '¿Cerrar el boleto {number:text}?' },
   'locates.closeMeans': { en: 'Do this when the digging is over. From then on nothing may be dug under this ticket, and it cannot be taken back.', es: 'Hágalo cuando se terminó de cavar. Desde entonces no se puede cavar con este boleto, y no se puede deshacer.' },

@@ -50,5 +50,7 @@ export const permitPages = catalogue({
   'permits.question': { en: 'Question', es: 'Pregunta' },
   'permits.questionIs': { en: '{question:text}. {asks:term}', es: '{question:text}. {asks:term}' },
   'permits.fromDesign': { en: 'Answered in the design', es: 'Respondido en el diseño' },
+  'permits.here.waits': { en: 'On this phone. It frees nothing until the office has it.', es: 'En este teléfono. No libera nada hasta que la oficina lo tenga.' },
+  'permits.here.holds': { en: 'On this phone. It holds the release from now on; the office learns of it with the next signal.', es: 'En este teléfono. Desde ahora detiene el permiso de excavar; la oficina lo sabrá con la próxima señal.' },
   'permits.designFirst': { en: 'The outlet questions stand here once a design is issued; until then they are answered in the design.', es: 'Las preguntas de la salida aparecen aquí cuando se emite un diseño; hasta entonces se responden en el diseño.' },
 });

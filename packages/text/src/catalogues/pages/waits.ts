@@ -14,6 +14,7 @@ export const waitsPages = catalogue({
   'ui.waits.kind.surveyFact': { en: 'Survey', es: 'Levantamiento' },
   'ui.waits.kind.proof': { en: 'Pump-down', es: 'Vaciado' },
   'ui.waits.kind.locate': { en: 'Locate ticket', es: 'Boleto de localización' },
+  'ui.waits.kind.answer': { en: 'Answer for the job', es: 'Respuesta del trabajo' },
   'ui.waits.kind.daywork': { en: 'Time or material', es: 'Tiempo o material' },
   'ui.waits.kind.foundMore': { en: 'Added to a stop-work report', es: 'Agregado a un aviso de paro' },
   'ui.waits.kind.found': { en: 'Stop-work report', es: 'Aviso de paro' },

@@ -2,15 +2,17 @@ import { ownLineAnswer, ownLineOf, privateQuestions, type FieldFact, type Privat
 
 type Lines = PrivateLines['lines'];
 
-/** The homeowner's lines as the office knows them, with what this phone was told since. */
+/** The homeowner's lines as the office knows them, with what was told at the step; what was heard later counts. */
 export function linesNow(known: Lines | undefined, told: readonly FieldFact[]): Lines {
   const here = new Map(told.flatMap((fact) => {
     const answer = fact.kind === 'written' ? ownLineAnswer(fact) : null;
-    return answer === null ? [] : [[answer.question, answer.state] as const];
+    return answer === null ? [] : [[answer.question, { state: answer.state, at: fact.deviceTime }] as const];
   }));
   return privateQuestions.map((question) => {
     const line = known?.find((one) => one.question === question) ?? { question, state: 'unknown' as const, note: '', on: null, photoId: null, at: null, by: '' };
-    return { ...line, state: here.get(question) ?? line.state };
+    const said = here.get(question);
+    const later = said !== undefined && (line.at === null || Date.parse(line.at) <= Date.parse(said.at));
+    return later ? { ...line, state: said.state } : line;
   });
 }
 

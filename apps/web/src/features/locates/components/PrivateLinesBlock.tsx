@@ -1,19 +1,21 @@
-import { type Job, privateLineKinds, privateLines, type PrivateLines, privateStates, type PrivateState } from '@yardfall/contracts';
+import { type Job, privateLineKinds, type PrivateLines, privateStates, type PrivateState } from '@yardfall/contracts';
 import { useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Choices } from '../../../components/Choices.tsx';
 import { Dialog } from '../../../components/Dialog.tsx';
 import { TextArea } from '../../../components/Field.tsx';
 import { Heading } from '../../../components/Heading.tsx';
-import { ProblemNotice } from '../../../components/Notice.tsx';
+import { KeepProblem } from '../../../components/KeepProblem.tsx';
+import { Notice } from '../../../components/Notice.tsx';
 import { PhotoField } from '../../../components/PhotoField.tsx';
 import { Photo } from '../../../components/Photo.tsx';
 import { Table } from '../../../components/Table.tsx';
+import { useKeepAnswers } from '../../../hooks/useKeepAnswers.ts';
+import { useOutbox } from '../../../hooks/useOutbox.ts';
 import { usePrivateLines } from '../../../hooks/usePrivateLines.ts';
-import { useWrite } from '../../../hooks/useWrite.ts';
+import { keptAnswers, lastAndRefused } from '../../../lib/answersHere.ts';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
-import { photosArrived } from '../../../lib/photosArrived.ts';
 import { wallClockIn } from '../../../lib/zoneTime.ts';
 
 type Line = PrivateLines['lines'][number];
@@ -35,7 +37,7 @@ export function PrivateLinesBlock({ job, edit }: { readonly job: Job; readonly e
           key: line.question,
           cells: {
             line: t(name(line.question)),
-            is: <Declared job={job} line={line} />,
+            is: <><Declared job={job} line={line} /><DeclaredHere job={job} question={line.question} /></>,
             act: <div className="ticket-act"><Button size="crew" kind={line.state === 'unknown' ? 'plain' : 'text'} aria-label={t('locates.privateAnswerOf', { line: name(line.question) })} onClick={() => setAsked(line)}>{t('locates.privateAnswer')}</Button></div>,
           },
         }))} />
@@ -52,30 +54,44 @@ function Declared({ job, line }: { readonly job: Job; readonly line: Line }) {
     <span>
       {t(`locates.privateState.${line.state}`)}
       {line.note === '' ? null : <span className="ticket-note">{line.note}</span>}
-      {line.at === null ? null : <span className="faint ticket-note">{t('locates.saidBy', { at: line.at, by: line.by }, { timeZone: job.timeZone })}</span>}
+      {line.at === null || line.by === '' ? null : <span className="faint ticket-note">{t('locates.saidBy', { at: line.at, by: line.by }, { timeZone: job.timeZone })}</span>}
       {line.photoId === null ? null : <Photo jobId={job.id} photoId={line.photoId} alt={t(`checklists.private.${line.question}`)} />}
     </span>
   );
 }
 
+/** What is on this phone and not in the office yet; whether it counts here already. */
+function DeclaredHere({ job, question }: { readonly job: Job; readonly question: Line['question'] }) {
+  const { t } = useText();
+  const kept = keptAnswers(useOutbox(), job.id, 'privateLine').filter(({ answer }) => answer.said.question === question);
+  return lastAndRefused(kept).map(({ id, refused, answer: { said } }) => (
+    <Notice key={id} severity={refused === null ? 'caution' : 'stop'}>
+      <p><strong>{t(`locates.privateState.${said.state}`)}</strong></p>
+      {said.note === '' ? null : <p>{said.note}</p>}
+      <p>{t(refused !== null ? 'locates.here.refused' : 'locates.privateHere')}</p>
+      {said.photoId === null ? null : <Photo jobId={job.id} photoId={said.photoId} alt={t(`checklists.private.${question}`)} />}
+    </Notice>
+  ));
+}
+
 function Declare({ job, line, onDone }: { readonly job: Job; readonly line: Line; readonly onDone: () => void }) {
   const { t } = useText();
   const [state, setState] = useState<PrivateState | null>(null);
-  const { write, busy, problem } = useWrite(privateLines.declare, { first: ({ body }) => photosArrived(body.lines.map(({ photoId }) => photoId)), refreshes: [privateLines.read], onDone });
+  const { keep, busy, problem } = useKeepAnswers(job.id, onDone);
   const isLine = (privateLineKinds as readonly string[]).includes(line.question);
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
     if (state === null) return;
     const on = wallClockIn(job.timeZone, new Date()).slice(0, 10);
-    write({ params: { jobId: job.id }, body: { lines: [{ question: line.question, state, note: field('note'), on, photoId: field('photoId') || null }] } });
+    keep([{ what: 'privateLine', said: { question: line.question, state, note: field('note'), on, photoId: field('photoId') || null } }]);
   };
   return (
     <form className="stack crew-form" onSubmit={submit}>
       <Choices look="crew" label={t('locates.privateIs')} value={state} onChange={setState} choices={privateStates.map((value) => ({ value, label: t(`locates.privateState.${value}`) }))} />
       <TextArea label={t(isLine ? 'locates.privateWhere' : 'locates.privateWho')} name="note" rows={2} maxLength={500} optional defaultValue={line.note} />
       <PhotoField jobId={job.id} timeZone={job.timeZone} label={t('locates.photo')} note={t(`checklists.private.${line.question}`)} />
-      <ProblemNotice problem={problem} />
+      <KeepProblem problem={problem} />
       <Button type="submit" kind="main" size="crew" wide disabled={state === null || busy} busy={busy}>{t('locates.recordAnswer')}</Button>
     </form>
   );

@@ -3,6 +3,8 @@ import { useId } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
+import { useOutbox } from '../../../hooks/useOutbox.ts';
+import { holdsRelease } from '../../../lib/answersHere.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useRelease, useReleaseCheck } from '../api/offers.ts';
@@ -22,6 +24,7 @@ export function Release({ job, offer }: { readonly job: Job; readonly offer: Off
   const { write, busy, problem } = useRelease();
   const isReleased = job.releasedAt !== null && job.buildRevisionId === offer.revisionId;
   const { data, error } = useReleaseCheck(job.id, offer.id, !isReleased);
+  const onPhone = useOutbox().some((entry) => holdsRelease(entry, job.id));
   if (isReleased) return <p>{t('offers.released', { at: job.releasedAt ?? '' }, { timeZone: job.timeZone })}</p>;
   const reasons = data?.data.reasons ?? [];
   const late = problem instanceof ApiProblem && problem.code === 'release.held' ? problem.issues : [];
@@ -30,12 +33,13 @@ export function Release({ job, offer }: { readonly job: Job; readonly offer: Off
       <p className="measure">{t('offers.releaseWhy')}</p>
       <div id={held}>
         {reasons.length > 0 ? <HeldBy reasons={reasons} /> : null}
+        {onPhone ? <Notice severity="caution"><p><a href="#permits">{t('offers.heldOnPhone')}</a></p></Notice> : null}
         {reasons.length === 0 && late.length > 0 ? <Notice severity="stop" title={t('offers.held')}><ul className="offer-held">{late.map(({ path, message }) => <li key={path + message}>{message}</li>)}</ul></Notice> : null}
       </div>
       <ProblemNotice problem={error} />
       {late.length > 0 ? null : <ProblemNotice problem={problem} />}
       {may('jobs.release')
-        ? <div className="row"><Button kind="main" busy={busy} disabled={busy || data === undefined || reasons.length > 0} aria-describedby={held} onClick={() => write({ params: { jobId: job.id }, body: { offerId: offer.id } })}>{t('offers.release')}</Button></div>
+        ? <div className="row"><Button kind="main" busy={busy} disabled={busy || data === undefined || reasons.length > 0 || onPhone} aria-describedby={held} onClick={() => write({ params: { jobId: job.id }, body: { offerId: offer.id } })}>{t('offers.release')}</Button></div>
         : <p>{t('offers.ownerReleases')}</p>}
     </div>
   );

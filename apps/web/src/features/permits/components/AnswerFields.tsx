@@ -3,7 +3,7 @@ import { useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Choices } from '../../../components/Choices.tsx';
 import { TextArea, TextField } from '../../../components/Field.tsx';
-import { ProblemNotice } from '../../../components/Notice.tsx';
+import { KeepProblem } from '../../../components/KeepProblem.tsx';
 import { PhotoField } from '../../../components/PhotoField.tsx';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
@@ -29,7 +29,7 @@ interface AnswerFieldsProps {
 
 const states = permitStates.filter((state) => state !== 'unknown');
 
-/** One answer with what shows it. What it lacks is said before it is sent. */
+/** One answer with what shows it. What it lacks is said before it is kept. */
 export function AnswerFields({ job, about, busy, problem, onAnswer }: AnswerFieldsProps) {
   const { t } = useText();
   const [state, setState] = useState<Exclude<PermitState, 'unknown'> | null>(null);
@@ -50,7 +50,7 @@ export function AnswerFields({ job, about, busy, problem, onAnswer }: AnswerFiel
       <Choices look="crew" label={t('permits.stands')} value={state} onChange={setState} choices={states.map((value) => ({ value, label: t(`permits.state.${value}`) }))} />
       {state === null ? null : <Details key={state} job={job} about={about} state={state} />}
       {lacks.length > 0 ? <p className="field-error" role="alert">{t('permits.lacks', { what: missing })}</p> : null}
-      <ProblemNotice problem={problem} />
+      <KeepProblem problem={problem} />
       <Button type="submit" kind="main" size="crew" wide disabled={state === null || busy} busy={busy}>{t('permits.record')}</Button>
     </form>
   );

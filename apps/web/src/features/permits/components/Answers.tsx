@@ -1,5 +1,5 @@
 import { type Job, type OutletQuestion, outletQuestions, type Permit } from '@yardfall/contracts';
-import { useAnswerOutlet, useAnswerPermits } from '../api/permits.ts';
+import { useKeepAnswers } from '../../../hooks/useKeepAnswers.ts';
 import { AnswerFields } from './AnswerFields.tsx';
 
 interface PermitAnswerProps {
@@ -9,8 +9,8 @@ interface PermitAnswerProps {
 }
 
 export function PermitAnswerForm({ job, kind, onDone }: PermitAnswerProps) {
-  const { write, busy, problem } = useAnswerPermits(onDone);
-  return <AnswerFields job={job} about={`permits.kind.${kind}`} busy={busy} problem={problem} onAnswer={(said) => write({ params: { jobId: job.id }, body: { answers: [{ kind, ...said }] } })} />;
+  const { keep, busy, problem } = useKeepAnswers(job.id, onDone);
+  return <AnswerFields job={job} about={`permits.kind.${kind}`} busy={busy} problem={problem} onAnswer={(said) => keep([{ what: 'permit', said: { kind, ...said } }])} />;
 }
 
 interface OutletAnswerProps {
@@ -22,6 +22,6 @@ interface OutletAnswerProps {
 }
 
 export function OutletAnswer({ job, revisionId, outlet, question, onDone }: OutletAnswerProps) {
-  const { write, busy, problem } = useAnswerOutlet(onDone);
-  return <AnswerFields job={job} about={`designs.question.${outletQuestions[question]}`} busy={busy} problem={problem} onAnswer={(said) => write({ params: { jobId: job.id }, body: { revisionId, outlet, question, ...said } })} />;
+  const { keep, busy, problem } = useKeepAnswers(job.id, onDone);
+  return <AnswerFields job={job} about={`designs.question.${outletQuestions[question]}`} busy={busy} problem={problem} onAnswer={(said) => keep([{ what: 'outlet', said: { revisionId, outlet, question, ...said } }])} />;
 }

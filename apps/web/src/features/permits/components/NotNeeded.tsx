@@ -2,11 +2,11 @@ import type { Job, Permit } from '@yardfall/contracts';
 import { useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { CheckField, TextArea, TextField } from '../../../components/Field.tsx';
-import { ProblemNotice } from '../../../components/Notice.tsx';
+import { KeepProblem } from '../../../components/KeepProblem.tsx';
+import { useKeepAnswers } from '../../../hooks/useKeepAnswers.ts';
 import { fieldsOf } from '../../../lib/form.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { wallClockIn } from '../../../lib/zoneTime.ts';
-import { useAnswerPermits } from '../api/permits.ts';
 
 interface NotNeededProps {
   readonly job: Job;
@@ -19,7 +19,7 @@ export function NotNeeded({ job, kinds, onDone }: NotNeededProps) {
   const { t } = useText();
   const [lacks, setLacks] = useState(false);
   const [today] = useState(() => wallClockIn(job.timeZone, new Date()).slice(0, 10));
-  const { write, busy, problem } = useAnswerPermits(onDone);
+  const { keep, busy, problem } = useKeepAnswers(job.id, onDone);
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
@@ -27,7 +27,7 @@ export function NotNeeded({ job, kinds, onDone }: NotNeededProps) {
     setLacks(chosen.length === 0);
     if (chosen.length === 0) return;
     const said = { state: 'notNeeded' as const, number: '', note: field('note'), on: field('on') || null, expiresOn: null, photoId: null };
-    write({ params: { jobId: job.id }, body: { answers: chosen.map((kind) => ({ kind, ...said })) } });
+    keep(chosen.map((kind) => ({ what: 'permit' as const, said: { kind, ...said } })));
   };
   return (
     <form className="stack" onSubmit={submit}>
@@ -38,7 +38,7 @@ export function NotNeeded({ job, kinds, onDone }: NotNeededProps) {
       </fieldset>
       <TextField label={t('permits.on.notNeeded')} name="on" type="date" defaultValue={today} max={today} />
       <TextArea label={t('permits.note.notNeeded')} name="note" required maxLength={500} rows={2} />
-      <ProblemNotice problem={problem} />
+      <KeepProblem problem={problem} />
       <Button type="submit" kind="main" size="crew" wide busy={busy}>{t('permits.severalRecord')}</Button>
     </form>
   );

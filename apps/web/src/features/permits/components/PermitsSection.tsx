@@ -1,4 +1,4 @@
-import { type Job, type OutletQuestion, outletQuestions, type Permit, type Permits } from '@yardfall/contracts';
+import { type Job, type OutletQuestion, outletQuestions, type Permit } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { Dialog } from '../../../components/Dialog.tsx';
@@ -7,8 +7,12 @@ import { Loading } from '../../../components/Loading.tsx';
 import { Notice, ProblemNotice } from '../../../components/Notice.tsx';
 import { Table } from '../../../components/Table.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
+import { useMinute } from '../../../hooks/useMinute.ts';
+import { useOutbox } from '../../../hooks/useOutbox.ts';
 import { useText } from '../../../lib/reader.tsx';
+import { wallClockIn } from '../../../lib/zoneTime.ts';
 import { usePermits } from '../api/permits.ts';
+import { outletKey, permitKey, permitsHere } from '../model/here.ts';
 import { openCount } from '../model/open.ts';
 import { OutletAnswer, PermitAnswerForm } from './Answers.tsx';
 import { NotNeeded } from './NotNeeded.tsx';
@@ -18,21 +22,30 @@ import './permits.css';
 /** What the place asks for before anything is dug, and where each stands; whatever is open holds the release. */
 export function PermitsSection({ job }: { readonly job: Job }) {
   const { t } = useText();
-  const { data, error, isPending, refetch } = usePermits(job.id);
+  const { data, dataUpdatedAt, error, isPending, refetch } = usePermits(job.id);
+  const entries = useOutbox();
+  const now = useMinute(dataUpdatedAt);
   if (isPending) return <Loading what={t('permits.loading')} />;
   if (!data) return <ProblemNotice problem={error} action={<Button onClick={() => void refetch()}>{t('ui.tryAgain')}</Button>} />;
-  const count = openCount(data.data);
+  const today = wallClockIn(job.timeZone, new Date(now)).slice(0, 10);
+  const here = permitsHere(data.data, entries, job.id, today);
+  const count = openCount(here.permits);
   return (
     <div className="stack">
       <p className="measure">{t('permits.lead')}</p>
       {count === 0 ? <p className="permits-clear">{t('permits.allClear')}</p> : <Notice severity="caution" title={t('permits.open', { count })} />}
-      <Outlets job={job} permits={data.data} />
-      <Kinds job={job} permits={data.data} />
+      <Outlets job={job} {...here} today={today} />
+      <Kinds job={job} {...here} today={today} />
     </div>
   );
 }
 
-function Kinds({ job, permits: { permits } }: { readonly job: Job; readonly permits: Permits }) {
+interface PartProps extends ReturnType<typeof permitsHere> {
+  readonly job: Job;
+  readonly today: string;
+}
+
+function Kinds({ job, permits: { permits }, kept, today }: PartProps) {
   const { t } = useText();
   const { may } = useMe();
   const [asked, setAsked] = useState<Permit | null>(null);
@@ -42,7 +55,7 @@ function Kinds({ job, permits: { permits } }: { readonly job: Job; readonly perm
   return (
     <>
       <Heading level={3}>{t('permits.title')}</Heading>
-      {edit && unknown.length > 1 ? <div><Button onClick={() => setSeveral(true)}>{t('permits.several')}</Button></div> : null}
+      {edit && unknown.length > 1 ? <div><Button size="crew" onClick={() => setSeveral(true)}>{t('permits.several')}</Button></div> : null}
       <Table stacks caption={t('permits.title')} captionUnseen
         columns={[{ key: 'permit', head: t('permits.permit') }, { key: 'stands', head: t('permits.stands') }, ...(edit ? [{ key: 'act', head: <span className="unseen">{t('permits.answer')}</span> }] : [])]}
         rows={permits.map((permit) => {
@@ -52,8 +65,8 @@ function Kinds({ job, permits: { permits } }: { readonly job: Job; readonly perm
             key: permit.kind,
             cells: {
               permit: <span><strong>{t(`permits.kind.${permit.kind}`)}</strong><span className="faint permit-line">{t(`permits.when.${permit.kind}`)} {permit.usual ? t('permits.usual') : null}</span></span>,
-              stands: <Stands job={job} answer={permit.answer} gap={permit.gap} name={name.permit} />,
-              act: <Button kind={isOpen ? 'plain' : 'text'} aria-label={t(isOpen ? 'permits.answerOf' : 'permits.changeOf', name)} onClick={() => setAsked(permit)}>{t(isOpen ? 'permits.answer' : 'permits.change')}</Button>,
+              stands: <Stands job={job} answer={permit.answer} gap={permit.gap} kept={kept.get(permitKey(permit.kind)) ?? []} today={today} name={name.permit} />,
+              act: <div className="permit-act"><Button size="crew" kind={isOpen ? 'plain' : 'text'} aria-label={t(isOpen ? 'permits.answerOf' : 'permits.changeOf', name)} onClick={() => setAsked(permit)}>{t(isOpen ? 'permits.answer' : 'permits.change')}</Button></div>,
             },
           };
         })} />
@@ -73,7 +86,7 @@ interface Asked {
 }
 
 /** Only what the issued design left open, or what was answered since. */
-function Outlets({ job, permits: { outlets, revisionId } }: { readonly job: Job; readonly permits: Permits }) {
+function Outlets({ job, permits: { outlets, revisionId }, kept, today }: PartProps) {
   const { t } = useText();
   const { may } = useMe();
   const [asked, setAsked] = useState<Asked | null>(null);
@@ -96,8 +109,8 @@ function Outlets({ job, permits: { outlets, revisionId } }: { readonly job: Job;
                   key: question,
                   cells: {
                     question: t('permits.questionIs', { question, asks }),
-                    stands: <Stands job={job} answer={answer} gap={gap} name={asks} />,
-                    act: <Button kind={gap === null ? 'text' : 'plain'} aria-label={t(gap === null ? 'permits.changeOf' : 'permits.answerOf', { permit: asks })} onClick={() => setAsked({ outlet, question })}>{t(gap === null ? 'permits.change' : 'permits.answer')}</Button>,
+                    stands: <Stands job={job} answer={answer} gap={gap} kept={kept.get(outletKey(outlet, question)) ?? []} today={today} name={asks} />,
+                    act: <div className="permit-act"><Button size="crew" kind={gap === null ? 'text' : 'plain'} aria-label={t(gap === null ? 'permits.changeOf' : 'permits.answerOf', { permit: asks })} onClick={() => setAsked({ outlet, question })}>{t(gap === null ? 'permits.change' : 'permits.answer')}</Button></div>,
                   },
                 };
               })} />

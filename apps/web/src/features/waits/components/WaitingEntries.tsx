@@ -32,7 +32,7 @@ function Waiting({ entry, job }: { readonly entry: OutboxEntry; readonly job: Wh
     <>
       {entry.kind === 'photo' ? <img src={pictureOf(entry)} alt="" /> : null}
       <div>
-        <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{detail === null ? null : ` · ${detail.of === '' ? '' : `${detail.of}: `}${say(detail.code)}`}</p>
+        <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{detail === null ? null : ` · ${detail.of === '' ? '' : `${detail.ofIsCode ? say(detail.of) : detail.of}: `}${say(detail.code)}`}</p>
         <p className="faint">{job === undefined ? null : `${job.title}, `}{q('dateTime', timeOf(entry), job)}</p>
         <p>{entry.refused === null && share !== undefined ? t('ui.waits.partSent', { n: Math.floor(share * 100) }) : entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>
         {entry.refused === null || isSetAside(entry) ? null : <Decide entry={entry} />}

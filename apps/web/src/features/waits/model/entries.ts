@@ -1,21 +1,35 @@
-import type { FoldedEntry, SurveyChoice, SurveyDraft } from '@yardfall/contracts';
+import { outletQuestions, type FoldedEntry, type SurveyChoice, type SurveyDraft } from '@yardfall/contracts';
 import { madeAt } from '../../../lib/madeAt.ts';
-import type { OutboxEntry } from '../../../lib/outbox.ts';
+import type { JobAnswer, OutboxEntry } from '../../../lib/outbox.ts';
 
 /** When it was recorded. What has no time of its own was kept when its id was made. */
 export function timeOf(entry: OutboxEntry): string {
   if (entry.kind === 'photo') return entry.meta.takenAt;
   if (entry.kind === 'daywork') return entry.entry.at;
   if (entry.kind === 'foundMore') return entry.more.at;
-  return entry.kind === 'found' || entry.kind === 'proof' || entry.kind === 'locate' ? madeAt(entry.id) : entry.fact.deviceTime;
+  return entry.kind === 'found' || entry.kind === 'proof' || entry.kind === 'locate' || entry.kind === 'answer' ? madeAt(entry.id) : entry.fact.deviceTime;
 }
 
-/** Which of its kind it is, as a code of the catalogues; what a utility answered stands after its name. */
-export function detailOf(entry: OutboxEntry): { readonly of: string; readonly code: string } | null {
-  if (entry.kind === 'surveyFact') return { of: '', code: `ui.waits.entry.${entry.fact.kind}` };
+interface Detail {
+  /** Whose it is, as a code of the catalogues or as it was written; empty for nobody's. */
+  readonly of: string;
+  readonly ofIsCode: boolean;
+  readonly code: string;
+}
+
+/** Which of its kind it is, as a code of the catalogues; what was answered stands after what was asked. */
+export function detailOf(entry: OutboxEntry): Detail | null {
+  if (entry.kind === 'surveyFact') return { of: '', ofIsCode: false, code: `ui.waits.entry.${entry.fact.kind}` };
+  if (entry.kind === 'answer') return answerDetail(entry.answer);
   if (entry.kind !== 'locate') return null;
   const { act } = entry;
-  return act.what === 'event' ? { of: act.body.utility, code: `locates.event.${act.body.kind}` } : { of: act.body.utility, code: `locates.answer.${act.body.answer}` };
+  return { of: act.body.utility, ofIsCode: false, code: act.what === 'event' ? `locates.event.${act.body.kind}` : `locates.answer.${act.body.answer}` };
+}
+
+function answerDetail({ what, said }: JobAnswer): Detail {
+  if (what === 'permit') return { ofIsCode: true, of: `permits.kind.${said.kind}`, code: `permits.state.${said.state}` };
+  if (what === 'outlet') return { ofIsCode: true, of: `designs.question.${outletQuestions[said.question]}`, code: `permits.state.${said.state}` };
+  return { ofIsCode: true, of: `checklists.private.${said.question}`, code: `locates.privateState.${said.state}` };
 }
 
 export type ChoiceLine =
