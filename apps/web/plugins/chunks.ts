@@ -5,7 +5,7 @@ import type { Plugin, Rolldown } from 'vite';
 type Context = Rolldown.ChunkingContext;
 
 /**
- * What the crew's first page needs comes in few files: one that the customer's page shares, and the rest.
+ * What the crew's first page needs comes in few files, cut so that each can be made when it has come: what asks the office, the frame, the rules, the page.
  * Left to itself the build cuts along every import, and a phone waits for seventy small files.
  */
 export function chunks(root: string): Rolldown.CodeSplittingOptions {
@@ -22,24 +22,32 @@ export function chunks(root: string): Rolldown.CodeSplittingOptions {
   const atOnce = (context: Context) => needs(context, ['main.tsx']);
   const crew = (context: Context) => needs(context, ['app/App.tsx', 'app/pages/HomePage.tsx']);
   const others = (context: Context) => needs(context, ['app/CustomerApp.tsx', 'app/SendApp.tsx'], true);
-  const group = (name: string, priority: number, named: RegExp, has: (id: string, context: Context) => boolean) => ({
-    name: (id: string, context: Context) => (named.test(id) || (isOurs(id) && !atOnce(context).has(id) && has(id, context)) ? name : null), priority,
+  const group = (name: string, priority: number, has: (id: string, context: Context) => boolean) => ({
+    name: (id: string, context: Context) => ((isOurs(id) || crewToo.test(id)) && !atOnce(context).has(id) && has(id, context) ? name : null), priority,
   });
   // What they import is in these files too, or in a larger one of a package.
   return {
     includeDependenciesRecursively: false,
     groups: [
-      { name: 'asking', test: /[/\\]@tanstack[/\\]query-core[/\\]/, priority: 4 },
+      { name: 'frame', test: frameToo, priority: 4 },
+      { name: 'rules', test: rulesToo, priority: 2.5 },
       { name: (id: string, context: Context) => (early(context).has(id) ? 'early' : null), priority: 3 },
-      group('pages', 2, pagesToo, (id, context) => crew(context).has(id) && others(context).has(id)),
-      group('crew', 1, crewToo, (id, context) => crew(context).has(id)),
+      { name: 'asking', test: askingToo, priority: 2.5 },
+      group('pages', 2, (id, context) => crew(context).has(id) && others(context).has(id)),
+      group('crew', 1, (id, context) => crew(context).has(id) || crewToo.test(id)),
     ],
   };
 }
 
-/** What the first pages take of the packages and of the query library, for the customer too and for the crew alone. Named one by one: their index leads to all that they have. A test counts the files and bytes of both pages. */
-const pagesToo = /[/\\]packages[/\\]contracts[/\\]src[/\\](?:jobs|checklist[/\\](?:traits|wordings|types))\.ts$|[/\\]react-query[/\\].*[/\\]use(?:InfiniteQuery|Mutation)\.js$/;
-const crewToo = /[/\\]packages[/\\](?:contracts[/\\]src[/\\](?:locate[/\\](?:privateLines|stops|verdict)|checklist[/\\](?:fold|failures|version|evidence|holdPoints|laidLine|marks|measures|ownLines|readings|stopped|digging|guards|causality|ties|asBuilt|names|laidLine|measures)|checklists|found|foundFold|designs|document[/\\](?:schema|parts))|text[/\\]src[/\\]lengths)\.ts$/;
+// What the first pages take of packages, one by one: their index leads to all that they have. A test counts the files and bytes of both pages.
+/** React and what asks: the frame of every page. */
+const frameToo = /[/\\]node_modules[/\\](?:react|react-dom|scheduler|@tanstack[/\\](?:query-core|react-query))[/\\]/;
+/** What a page says to the office and hears; imports nothing of the page, so that it is made before the rest is there. */
+const askingToo = /[/\\]node_modules[/\\](?:zod|uuid)[/\\]|[/\\]src[/\\]lib[/\\](?:api|problem)\.ts$|[/\\]packages[/\\]contracts[/\\]src[/\\](?:jobs|identity|problem|common|access|endpoint|checklist[/\\](?:traits|wordings|types))\.ts$/;
+/** Cut with the crew's pages. */
+const crewToo = /[/\\]packages[/\\]text[/\\]src[/\\]lengths\.ts$/;
+/** What the crew's home needs of the contracts, made ahead like the one above (`lib/ahead.ts`). */
+const rulesToo = /[/\\]src[/\\]lib[/\\]ahead\.ts$|[/\\]packages[/\\]contracts[/\\]src[/\\](?:locate[/\\](?:privateLines|stops|verdict)|checklist[/\\](?:fold|failures|version|evidence|holdPoints|laidLine|marks|measures|ownLines|readings|stopped|digging|guards|causality|ties|asBuilt|names)|checklists|found|foundFold|designs|document[/\\](?:schema|parts))\.ts$/;
 
 /** The packages are cut by what is used of them: their index leads to all they have. */
 const isOurs = (id: string): boolean => !/[/\\]packages[/\\]/.test(id);
@@ -57,16 +65,18 @@ function reached(context: Context, from: readonly string[], withLater: boolean):
   return found;
 }
 
-/** Writes first.json: the files that a member's first page asks for when its first script has run, and the words of each language. The service names them along with the page, so that they come beside that script and not after it. */
+/**
+ * Writes first.json: the files of a member's first page, each behind those that it imports, and the words of each language. The service names them
+ * along with the page, so that they come beside its first script and not after it, and what others are made of comes and is made before them.
+ */
 export function firstFiles(): Plugin {
   return {
     name: 'first-files',
     apply: 'build',
     async writeBundle({ dir }, bundle) {
       const parts = Object.values(bundle).filter((item) => item.type === 'chunk');
-      const atOnce = imported(parts, parts.filter(({ isEntry }) => isEntry));
-      const first = imported(parts, parts.filter(({ moduleIds }) => moduleIds.some((id) => /[/\\]app[/\\](App|pages[/\\]HomePage)\.tsx$/.test(id)))).filter((part) => !atOnce.includes(part));
-      const files = first.flatMap(({ fileName, viteMetadata }) => [fileName, ...(viteMetadata?.importedCss ?? [])]);
+      const first = imported(parts, parts.filter(({ isEntry, moduleIds }) => isEntry || moduleIds.some((id) => /[/\\]src[/\\](early|lib[/\\]ahead)\.ts$/.test(id))));
+      const files = [...first.map(({ fileName }) => fileName), ...first.flatMap(({ viteMetadata }) => [...(viteMetadata?.importedCss ?? [])])];
       const words = parts.flatMap(({ fileName, moduleIds }) => moduleIds.flatMap((id) => {
         const language = /^\0words:(\w+)\/crew$/.exec(id)?.[1];
         return language === undefined ? [] : [[language, `/${fileName}`]];
@@ -76,10 +86,18 @@ export function firstFiles(): Plugin {
   };
 }
 
-/** These and all that they import. */
+/** These and all that they import, each behind what it imports. */
 function imported(parts: readonly Rolldown.OutputChunk[], from: readonly Rolldown.OutputChunk[]): readonly Rolldown.OutputChunk[] {
-  const found = new Set(from);
-  for (const part of found) for (const name of part.imports) for (const one of parts) if (one.fileName === name) found.add(one);
+  const found = new Set<Rolldown.OutputChunk>();
+  const open = new Set<Rolldown.OutputChunk>();
+  const take = (part: Rolldown.OutputChunk): void => {
+    if (open.has(part)) return;
+    open.add(part);
+    for (const name of part.imports) for (const one of parts) if (one.fileName === name) take(one);
+    found.add(part);
+  };
+  // The smallest first: the one that asks the office is a small one.
+  for (const part of [...from].sort((a, b) => a.code.length - b.code.length)) take(part);
   return [...found];
 }
 
@@ -93,7 +111,7 @@ export function earlyScript(): Plugin {
       handler: (_, { bundle }) => {
         const early = Object.values(bundle ?? {}).find((item) => item.type === 'chunk' && item.moduleIds.some((id) => /[/\\]src[/\\]early\.ts$/.test(id)));
         if (early === undefined) throw new Error('the build has no early script');
-        return [{ tag: 'script', attrs: { type: 'module', async: true, src: `/${early.fileName}` }, injectTo: 'head' }];
+        return [{ tag: 'script', attrs: { type: 'module', async: true, src: `/${early.fileName}` }, injectTo: 'head-prepend' }];
       },
     },
   };

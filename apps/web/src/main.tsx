@@ -22,15 +22,13 @@ if (!root) throw new Error('the page has no #root');
 const apps = {
   customer: () => import('./app/CustomerApp.tsx').then((app) => app.CustomerApp),
   send: () => import('./app/SendApp.tsx').then((app) => app.SendApp),
-  crew: () => Promise.all([import('./app/App.tsx'), firstKept()]).then(([app, kept]) => {
-    app.showKept(kept);
+  crew: () => Promise.all([import('./app/App.tsx'), firstKept(), loadOutbox().catch(() => undefined)]).then(async ([app, kept]) => {
+    await app.ready(kept);
     return app.App;
   }),
 };
 const pages: Readonly<Record<string, keyof typeof apps>> = { '/drain': 'customer', '/send': 'send' };
 const who = pages[location.pathname] ?? 'crew';
-// In the same file as the frame around it.
-if (location.pathname === '/') import('./app/pages/HomePage.tsx').catch(() => undefined); // the router asks again, and says so
 // No await at the top: what is fetched here imports from this very file, and would wait for its end.
 void Promise.all([apps[who](), learn(firstPreferences().language, who)]).then(([App]) => createRoot(root).render(<StrictMode><App /></StrictMode>));
 

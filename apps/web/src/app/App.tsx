@@ -4,13 +4,22 @@ import { ErrorBoundary } from '../components/ErrorBoundary.tsx';
 import type { Known } from '../lib/firstKept.ts';
 import { makeQueryClient } from '../lib/queryClient.ts';
 import { ReaderProvider } from '../lib/reader.tsx';
+import { firstAnswers } from './firstAnswers.ts';
 import { router } from './router.tsx';
 
 const queries = makeQueryClient();
 
-/** What this device knew last stands on the page at once; everything of it counts as old, and is asked for again. */
-export function showKept(kept: readonly Known[]): void {
+/** The first picture is not held up longer than this [ms] (ours). */
+const longestWait = 300;
+
+/**
+ * Makes the first picture whole, in place of drawing it anew for each thing that comes: the page of this address, and what this device knew last,
+ * which counts as old and is asked for again. A device that knows nothing waits a moment for what was asked ahead.
+ */
+export async function ready(kept: readonly Known[]): Promise<void> {
   for (const { queryKey, data } of kept) queries.setQueryData(queryKey, data, { updatedAt: 0 });
+  const whole = Promise.all([router.load(), kept.length === 0 ? firstAnswers(queries) : null]);
+  await Promise.race([whole, new Promise((resolve) => setTimeout(resolve, longestWait))]);
 }
 
 export function App() {

@@ -11,6 +11,8 @@ export const keptHere: ReadonlySet<string> = new Set([
 
 let owner: string | null = null;
 let outOfReach = false;
+/** Answers are kept one after the other behind the page, which does not wait for its store: whose they are must be known before them. A page that cannot keep (private mode, full disk) still shows. */
+let keeping: Promise<unknown> = Promise.resolve();
 const listeners = new Set<() => void>();
 
 /** Whether the last question found no office, and was answered from this device. */
@@ -31,8 +33,7 @@ export async function ask<E extends Endpoint>(endpoint: E, input: CallInput<E>):
   try {
     const answer = await send(endpoint, input);
     setReach(false);
-    // A page that cannot keep (private mode, full disk) still shows.
-    await remember(endpoint, key, answer).catch(() => undefined);
+    keeping = keeping.then(() => remember(endpoint, key, answer)).catch(() => undefined);
     return answer;
   } catch (error) {
     if (error instanceof ApiProblem && error.code === 'auth.phoneCutOff') await forgetPhone();

@@ -34,6 +34,9 @@ function askEarly(url: string): Promise<Response | null> {
 const contentOf = <T>(answer: Promise<Response | null>): Promise<Partial<T> | undefined> =>
   answer.then((response) => response?.clone().json() as Promise<Partial<T>> | undefined).catch(() => undefined);
 
+/** Whether a good answer was asked for ahead and not taken yet; settled when it is here. */
+export const cameEarly = async (url: string): Promise<boolean> => ((await asked.get(url)?.answer) ?? null) !== null;
+
 export async function takeEarly(url: string): Promise<Response | null> {
   const early = asked.get(url);
   asked.delete(url);

@@ -3,6 +3,7 @@ import { answerKey, ownerKey } from './answerKeys.ts';
 import type { Answer } from './api.ts';
 import { crewDay } from './crewDay.ts';
 import { inStores, type Store } from './idb.ts';
+import { openJobs } from './openJobs.ts';
 
 /** One thing that this device knew when it was last used, under the name that the page asks for it by. */
 export interface Known {
@@ -22,8 +23,6 @@ export function readKept(isHome: boolean): void {
 }
 
 export const firstKept = (): Promise<readonly Known[]> => reading ?? Promise.resolve([]);
-
-const openJobs = { open: 'true', limit: 100 } as const;
 
 async function knownOf(answers: Store, isHome: boolean): Promise<readonly Known[]> {
   const known = async (id: string, params: unknown = null, query: unknown = null) => ({ queryKey: [id, params, query], data: await answers.get(answerKey(id, { params, query })) });

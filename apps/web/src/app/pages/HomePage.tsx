@@ -12,6 +12,7 @@ import { useMe } from '../../hooks/useMe.ts';
 import { useMinute } from '../../hooks/useMinute.ts';
 import { usePages } from '../../hooks/usePages.ts';
 import { crewDay } from '../../lib/crewDay.ts';
+import { openJobs } from '../../lib/openJobs.ts';
 import { useText } from '../../lib/reader.tsx';
 import { Fetched } from './JobPart.tsx';
 
@@ -26,7 +27,7 @@ export function HomePage() {
   const { t } = useText();
   const { me } = useMe();
   const now = useMinute();
-  const list = usePages(jobs.list, { query: { open: 'true', limit: 100 } });
+  const list = usePages(jobs.list, { query: openJobs });
   if (!me) return null;
   return (
     <Page title={t('jobs.home')}>
