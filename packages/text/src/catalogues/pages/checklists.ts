@@ -53,6 +53,7 @@ export const checklistPages = catalogue({
   'checklists.printed.title': { en: 'Install list', es: 'Lista de instalación' },
   'checklists.printed.open': { en: 'Install list, to read or print', es: 'Lista de instalación, para leer o imprimir' },
   'checklists.printed.good': { en: 'Good enough: {good:text}', es: 'Basta con: {good:text}' },
+  'checklists.printed.designed': { en: 'designed {level:text}', es: 'de diseño {level:text}' },
   'checklists.printed.photo': { en: 'Photo: {photo:text}', es: 'Foto: {photo:text}' },
   'checklists.printed.signs': { en: 'Signs: {signers:text}', es: 'Firma: {signers:text}' },
   'checklists.loading': { en: 'the checklist', es: 'la lista' },

@@ -29,13 +29,14 @@ const paper = (items: readonly BuiltItem[], language: Language) => printed(items
 describe('the printed list', () => {
   test('of Tern Hollow, with pump and concrete, has about fifty steps, each with what is good enough and who signs', async () => {
     const lines = printed(tern, 'en').flatMap((group) => group.lines);
-    expect(lines.length).toBe(tern.length);
+    const steps = lines.flatMap((one) => one.steps);
+    expect(steps.map(({ key }) => key)).toEqual(tern.map(({ key }) => key));
     // This yard has nearly everything: what is left out is pest control, area drains, a connection that a city inspects, and a backup. Its two outlets have a step each.
     const left = itemTemplates.filter(({ id }) => tern.every(({ template }) => template !== id)).map(({ id }) => id);
-    expect([lines.length, left]).toEqual([60, ['C8', 'D6', 'G6', 'H3']]);
+    expect([steps.length, left]).toEqual([60, ['C8', 'D6', 'G6', 'H3']]);
     expect(printed(tern, 'en').map(({ heading }) => heading).length).toBe(10);
     for (const { good, signers, what } of lines) expect([good, what, signers.join('')].every((words) => words.length > 3)).toBe(true);
-    expect(lines.find(({ key }) => key === 'I3:CH1')?.after).toEqual(['Channel set', 'Ready for concrete']);
+    expect(lines.find(({ steps: [only] }) => only?.key === 'I3:CH1')?.after).toEqual(['Channel set', 'Ready for concrete']);
   });
 
   test('of a lawn drained by gravity has about thirty, and names nothing that the job does not have', async () => {
@@ -44,6 +45,20 @@ describe('the printed list', () => {
     expect(Math.abs(count - 30)).toBeLessThanOrEqual(3);
     expect(paper(items, 'en')).not.toMatch(/\b(pump|(?<!catch )basin|concrete|slurry|slab|saw|grate|channel|breaker|alarm|battery|electric\w*|float|weep hole|check valve|forms|dowel\w*)\b/i);
     expect(paper(items, 'es')).not.toMatch(/(bomba|concreto|losa|sierra|(?<!caja de )rejilla|canal\b|alarma|bater[ií]a|electric|flotador|purga\b|v[aá]lvula|formas)/i);
+  });
+
+  test('has one line with a box for each part where steps are worded alike, and a blank for what is read', async () => {
+    const items = await buildChecklist(site('lindqvist'));
+    const lines = printed(items, 'en').flatMap((group) => group.lines);
+    expect([items.length, lines.length]).toEqual([39, 27]);
+    const [falls] = lines.filter(({ steps: [first] }) => first?.key === 'E1:P1');
+    expect(falls?.steps.map(({ key, part }) => [key, part])).toEqual(['P1', 'P2', 'P3', 'P4'].map((part) => [`E1:${part}`, part]));
+    const [first] = falls?.steps ?? [];
+    expect(first?.figures.map(({ measure }) => measure.name)).toEqual(items.find(({ key }) => key === 'E1:P1')?.requirement.measures.map(({ name }) => name).filter((name) => name !== 'slope'));
+    expect(first?.figures.map(({ limit }) => limit)).toEqual(first?.figures.map(() => 'target'));
+    const ties = lines.find(({ steps: [only] }) => only?.key === 'J7')?.steps[0]?.figures ?? [];
+    expect(ties.map(({ label }) => label)).toContain('Tape from the first point (Bubbler line, north-east)');
+    expect(new Set(ties.map(({ limit }) => limit))).toEqual(new Set([null]));
   });
 
   test('of Tern Hollow names what it has', () => {

@@ -1,12 +1,29 @@
-import { groupText, holdPointRules, holdPointText, itemGroups, itemText, type ChecklistItem } from '@yardfall/contracts';
+import { groupText, holdPointRules, holdPointText, itemGroups, itemText, measureCode, type ChecklistItem } from '@yardfall/contracts';
 import type { Text } from '../../../lib/reader.tsx';
+import type { Measure } from './judge.ts';
+import { nameAt } from './sentences.ts';
 
 type Printable = Pick<ChecklistItem, 'key' | 'template' | 'group' | 'partName' | 'requirement'>;
 
-export interface PrintedLine {
+/** What is read at a step, with a blank on the paper. */
+export interface PrintedFigure {
+  readonly measure: Measure;
+  readonly label: string;
+  /** What it has to be: the designed level, its limits, or nothing where it is only written down. */
+  readonly limit: 'target' | 'limits' | null;
+}
+
+/** One step of the job. */
+export interface PrintedStep {
   readonly key: string;
-  readonly what: string;
   readonly part: string | null;
+  readonly figures: readonly PrintedFigure[];
+}
+
+/** Steps that are worded alike stand together, with a box for each part. */
+export interface PrintedLine {
+  readonly steps: readonly PrintedStep[];
+  readonly what: string;
   readonly good: string;
   readonly photo: string | null;
   /** Who signs, in words. */
@@ -24,15 +41,44 @@ export interface PrintedGroup {
 export function printedList(items: readonly Printable[], say: Text['say']): readonly PrintedGroup[] {
   return itemGroups.flatMap((group) => {
     const own = items.filter((item) => item.group === group);
-    return own.length === 0 ? [] : [{ heading: say(groupText(group, own.map(({ template }) => template))), lines: own.map((item) => line(item, items, say)) }];
+    if (own.length === 0) return [];
+    return [{ heading: say(groupText(group, own.map(({ template }) => template))), lines: together(own.map((item) => line(item, items, say))) }];
   });
 }
 
-function line({ key, template, partName, requirement }: Printable, all: readonly Printable[], say: Text['say']): PrintedLine {
+function line(item: Printable, all: readonly Printable[], say: Text['say']): PrintedLine {
+  const { key, template, partName, requirement } = item;
   const words = (sentence: 'what' | 'acceptance' | 'photo') => say(itemText(requirement, sentence), requirement.params);
   const before = holdPointRules.filter((rule) => rule.guards.includes(template) && all.some((other) => rule.items.includes(other.template)));
   return {
-    key, part: partName, what: words('what'), good: words('acceptance'), photo: requirement.evidence.includes('photo') ? words('photo') : null,
+    steps: [{ key, part: partName, figures: figures(item, say) }],
+    what: words('what'), good: words('acceptance'), photo: requirement.evidence.includes('photo') ? words('photo') : null,
     signers: requirement.signers.map((signer) => say(`checklists.signer.${signer}`)), after: before.map(({ id }) => say(holdPointText(id))),
   };
+}
+
+/** The fall of a pipe follows from its levels. */
+function figures({ requirement }: Printable, say: Text['say']): readonly PrintedFigure[] {
+  const hasLevels = requirement.measures.some(({ name }) => name.startsWith('invert'));
+  return requirement.measures.filter(({ name }) => name !== 'slope' || !hasLevels).map((measure) => {
+    const [, at] = measure.name.split(':');
+    const name = measureCode(measure.name);
+    const part = requirement.params[`name:${at ?? ''}`];
+    const label = at === undefined ? say(name) : say('checklists.measureAt', { measure: name, detail: typeof part === 'string' ? part : nameAt(requirement, at, say) });
+    return { measure, label, limit: limitOf(measure) };
+  });
+}
+
+function limitOf({ name, quantity, min, max }: Measure): PrintedFigure['limit'] {
+  // A tape to a buried part has whatever length it has.
+  if (name.startsWith('tie') || (min === null && max === null)) return null;
+  return quantity === 'level' ? 'target' : 'limits';
+}
+
+function together(lines: readonly PrintedLine[]): readonly PrintedLine[] {
+  const worded = ({ steps: _, ...words }: PrintedLine) => JSON.stringify(words);
+  return lines.reduce<readonly PrintedLine[]>((done, next) => {
+    const last = done.at(-1);
+    return last !== undefined && worded(last) === worded(next) ? [...done.slice(0, -1), { ...last, steps: [...last.steps, ...next.steps] }] : [...done, next];
+  }, []);
 }
