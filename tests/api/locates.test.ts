@@ -147,6 +147,28 @@ describe('the life of a ticket', () => {
     expect(items.find(({ id }) => id === job.id)?.locate).toEqual({ number: 'NC-77', legalStartAt: submitted.legalStartAt, renewByAt: submitted.renewByAt, expiresAt: submitted.expiresAt });
   }, 180_000);
 
+  it('waits for a utility that the center did not name at first, under whatever case it is written', async () => {
+    test.clock.set('2026-03-02T15:00:00Z');
+    const { job } = await releasedJob(test, ours);
+    const made = await asked(job.id, '', { ...ticket, utilities: ['Gas'] }, 201);
+    test.clock.set('2026-03-06T15:00:00Z');
+    await asked(job.id, `/${made.id}/responses`, { utility: 'Gas', answer: 'clear', note: '' }, 200);
+    expect((await ticketEvent(ours.crew.agent, made, 'marksAgree')).verdict.mayDig).toBe(true);
+    test.clock.forward(60);
+    const added = await asked(job.id, `/${made.id}/responses`, { utility: 'Fiber', answer: 'none', note: 'A post by the fence' }, 200);
+    expect(added.verdict).toEqual({ mayDig: false, reasons: [{ code: 'locates.reason.silent', params: { number: made.number, utility: 'Fiber' } }] });
+    expect(await holds(job.id)).toEqual([['marks', 'locates.reason.silent']]);
+    expect(added.responses.at(-1)).toMatchObject({ utility: 'Fiber', answer: 'none', note: 'A post by the fence', by: 'Test crew' });
+    const answered = await asked(job.id, `/${made.id}/responses`, { utility: 'FIBER', answer: 'marked', note: '' }, 200);
+    expect(answered.responses.map(({ utility, answer }) => [utility, answer])).toEqual([['Gas', 'none'], ['Gas', 'clear'], ['Fiber', 'none'], ['Fiber', 'marked']]);
+    expect(codes(answered.verdict)).toEqual(['locates.reason.marksUnseen']);
+    expect((await ticketEvent(ours.crew.agent, made, 'marksAgree')).verdict.mayDig).toBe(true);
+    const { items } = await get<{ items: { action: string; params: object }[] }>(ours.owner.agent, `/audit?jobId=${job.id}`);
+    expect(items.filter(({ action }) => action === 'locate.utilityAdded').map(({ params }) => params)).toEqual([{ utility: 'Fiber' }]);
+    await asked(job.id, `/${made.id}/close`, {}, 200);
+    await asked(job.id, `/${made.id}/responses`, { utility: 'Alarm', answer: 'none', note: '' }, 409);
+  }, 180_000);
+
   it('keeps the code of the center and the photo of the marks beside our word', async () => {
     test.clock.set('2026-03-02T15:00:00Z');
     const { job } = await releasedJob(test, ours);

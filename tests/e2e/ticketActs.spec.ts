@@ -50,6 +50,19 @@ async function answered(page: Page, locates: Locator, utility: string, answer: s
   await expect(dialogOf(page)).toBeHidden();
 }
 
+/** A post of a utility that the center did not name. */
+async function addFiber(page: Page, locates: Locator): Promise<void> {
+  await locates.getByRole('button', { name: 'A utility is missing here ...' }).click();
+  const dialog = dialogOf(page);
+  await dialog.getByRole('radio', { name: 'Another' }).check({ force: true });
+  await dialog.getByLabel('Its name').fill('power');
+  await dialog.getByRole('button', { name: 'Add it; it has not answered' }).click();
+  await expect(dialog.getByText('Power stands on this ticket already.')).toBeVisible();
+  await dialog.getByLabel('Its name').fill('Fiber');
+  await dialog.getByRole('button', { name: 'Add it; it has not answered' }).click();
+  await expect(dialog).toBeHidden();
+}
+
 test('marks that go and what a utility answers without a signal count on the phone at once to the safe side, and are sent exactly once', async ({ browser, baseURL }) => {
   test.setTimeout(300_000);
   const jobId = await readyJob(browser, `Lost marks ${String(Date.now() % 100_000)}`);
@@ -73,9 +86,12 @@ test('marks that go and what a utility answers without a signal count on the pho
     await expect(locates.locator('.may-dig')).toHaveCount(0);
     await expect(locates.getByText(/what Power answered is on this phone; it clears nothing until the office has it/)).toBeVisible();
     await expect(locates.getByText('It lets nobody dig until the office has it.')).toBeVisible();
+    await addFiber(page, locates);
+    await expect(locates.getByText(/Fiber/).first()).toBeVisible();
+    await expect(locates.getByText(/no answer from Fiber/).first()).toBeVisible();
     await marksAreGone(page, locates);
     await expect(locates.getByText(/marks are gone since/)).toBeVisible();
-    await expect(locates.getByText('Nothing is dug from now on')).toBeVisible();
+    await expect(locates.getByText('Nothing is dug from now on'), 'of the utility, and of the marks').toHaveCount(2);
     await expectHeld(page, step, true);
   });
   await test.step('the page is opened anew', async () => {
@@ -84,7 +100,7 @@ test('marks that go and what a utility answers without a signal count on the pho
     await expect(page.locator('.may-dig')).toHaveCount(0);
     await expectHeld(page, step, true);
     await page.goto(`${link.url}/waits`);
-    await expect(page.locator('.waits > li')).toHaveText([/^Locate ticket · Power: Clear/, /^Photo/, /^Locate ticket · Marks are gone/]);
+    await expect(page.locator('.waits > li')).toHaveText([/^Locate ticket · Power: Clear/, /^Locate ticket · Fiber: Nothing heard yet/, /^Photo/, /^Locate ticket · Marks are gone/]);
     expect((await inOffice(crew, jobId)).verdict.mayDig, 'the office knows nothing yet').toBe(true);
   });
   await test.step('each is sent once, though every second answer is lost and every other comes twice', async () => {
@@ -97,6 +113,7 @@ test('marks that go and what a utility answers without a signal count on the pho
     expect(verdict.mayDig).toBe(false);
     expect(ticket?.events.map(({ kind }) => kind)).toEqual(['marksAgree', 'marksDestroyed']);
     expect(ticket?.responses.filter(({ utility }) => utility === 'Power').map(({ answer }) => answer)).toEqual(['none', 'marked', 'clear']);
+    expect(ticket?.responses.filter(({ utility }) => utility === 'Fiber').map(({ answer }) => answer)).toEqual(['none']);
     const photos = await photosOf();
     expect(photos.length).toBe(before + 1);
     expect(photos.map(({ id }) => id)).toContain(ticket?.events[1]?.photoId);

@@ -73,7 +73,7 @@ export const locates = {
     errors: ['notFound', 'conflict.state'],
   }),
   answer: endpoint({
-    id: 'locates.answer', method: 'POST', path: '/jobs/:jobId/locate-tickets/:ticketId/responses', summary: 'Record the answer of one utility; silence is never clearance',
+    id: 'locates.answer', method: 'POST', path: '/jobs/:jobId/locate-tickets/:ticketId/responses', summary: 'Record the answer of one utility, or that one which the ticket did not name has lines there; silence is never clearance',
     access: { permission: 'locates.edit' }, status: 200, params: TicketParams, query: null,
     body: z.strictObject({ utility: text(80, 1), answer: LocateAnswer, code: text(60).optional(), note: text(500), photoId: Id.nullable().optional() }), response: LocateTicket, errors: ['notFound', 'conflict.state'],
   }),

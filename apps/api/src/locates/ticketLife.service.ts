@@ -21,14 +21,18 @@ export class TicketLifeService {
     this.checklist = checklist;
   }
 
+  /** The answer of a utility; one that the center did not name at first stands on the ticket from then on, and is waited for like the others. */
   answer(actor: Actor, jobId: string, ticketId: string, { utility, answer, code = '', note, photoId = null }: BodyOf<typeof api.answer>): Promise<LocateTicket> {
     return this.database.write(actor, async (tx) => {
       const job = await lockJob(tx, actor, jobId);
-      await requireTicket(tx, actor, jobId, ticketId, ['open']);
+      const { locateResponses_ticket: before } = await requireTicket(tx, actor, jobId, ticketId, ['open']);
       await requirePhoto(tx, actor, jobId, photoId);
-      await tx.locateResponse.create({ data: { id: newId(), companyId: actor.companyId, ticketId, utility, answer, code, note, photoId, recordedById: actor.id, at: actor.request.at } });
+      const known = before.find((one) => one.utility.toLowerCase() === utility.toLowerCase())?.utility;
+      await tx.locateResponse.create({ data: { id: newId(), companyId: actor.companyId, ticketId, utility: known ?? utility, answer, code, note, photoId, recordedById: actor.id, at: actor.request.at } });
       await this.checklist.linesChanged(tx, actor, jobId);
-      return ticketChanged(tx, actor, job, ticketId, 'locate.answered', { answer });
+      return known === undefined
+        ? ticketChanged(tx, actor, job, ticketId, 'locate.utilityAdded', { utility })
+        : ticketChanged(tx, actor, job, ticketId, 'locate.answered', { answer });
     });
   }
 

@@ -13,6 +13,7 @@ import { latestAnswers, type Response } from '../../../lib/tickets.ts';
 import { drawnOf, isAnswered, usualCode } from '../model/answers.ts';
 import { isEvent, saidHere, ticketHere } from '../model/here.ts';
 import { verdictHere } from '../model/verdictHere.ts';
+import { AddUtility } from './AddUtility.tsx';
 import { AnswerForm } from './AnswerForm.tsx';
 import { TicketActs } from './TicketActs.tsx';
 import { TicketClock } from './TicketClock.tsx';
@@ -49,7 +50,7 @@ export function Ticket({ ticket, acts, now, job, edit, alone, drawn }: TicketPro
       <Heading level={3} aside={ticket.closed ? t('locates.closed') : ticket.draft ? t('locates.draftAside') : undefined}>{ticket.draft ? t('locates.draftTitle') : t('locates.ticket', { number: ticket.number })}</Heading>
       <TicketClock ticket={ticket} timeZone={timeZone} />
       {ticket.closed || alone ? null : <VerdictBlock verdict={saidHere(verdictHere(here, now), [ticket], acts)} timeZone={timeZone} />}
-      <Answers ticket={ticket} acts={answersWait} timeZone={timeZone} changes={changes && !ticket.draft} drawn={drawn} named={named} />
+      <Answers ticket={ticket} here={here} acts={answersWait} timeZone={timeZone} changes={changes && !ticket.draft} drawn={drawn} named={named} />
       <TicketHistory ticket={ticket} timeZone={timeZone} named={named} />
       <EventsHere acts={acts} timeZone={timeZone} named={named} />
       {changes ? <TicketActs ticket={here} waits={waits} job={job} named={named} /> : null}
@@ -58,27 +59,33 @@ export function Ticket({ ticket, acts, now, job, edit, alone, drawn }: TicketPro
 }
 
 interface AnswersProps extends Pick<TicketProps, 'ticket' | 'acts' | 'drawn'> {
+  /** The ticket with what this phone knows of it. */
+  readonly here: LocateTicket;
   readonly timeZone: string;
   readonly changes: boolean;
   readonly named: (utility: string) => string;
 }
 
-function Answers({ ticket, acts, timeZone, changes, drawn, named }: AnswersProps) {
+function Answers({ ticket, here, acts, timeZone, changes, drawn, named }: AnswersProps) {
   const { t } = useText();
   const [asked, setAsked] = useState<Response | null>(null);
+  const known = latestAnswers(ticket);
+  // One that was added on this phone has no answer in the office.
+  const added = latestAnswers(here).filter(({ utility }) => known.every((one) => one.utility !== utility));
   return (
     <>
       <Table stacks caption={t('locates.answers')}
         columns={[{ key: 'utility', head: t('locates.utility') }, { key: 'answer', head: t('locates.answerSaid') }, { key: 'when', head: t('locates.when') }, ...(changes ? [{ key: 'act', head: <span className="unseen">{t('locates.recordAnswer')}</span> }] : [])]}
-        rows={latestAnswers(ticket).map((response) => ({
+        rows={[...known, ...added].map((response) => ({
           key: response.utility,
           cells: {
             utility: named(response.utility),
-            answer: <><AnswerSaid jobId={ticket.jobId} response={response} drawn={drawn} named={named} /><AnswerHere acts={acts} utility={response.utility} /></>,
-            when: t('locates.saidBy', { at: response.at, by: response.by }, { timeZone }),
+            answer: <>{added.includes(response) ? null : <AnswerSaid jobId={ticket.jobId} response={response} drawn={drawn} named={named} />}<AnswerHere acts={acts} utility={response.utility} /></>,
+            when: added.includes(response) ? t('ui.phone.here') : t('locates.saidBy', { at: response.at, by: response.by }, { timeZone }),
             act: <div className="ticket-act"><Button size="crew" kind={isAnswered(response) ? 'text' : 'plain'} aria-label={t(isAnswered(response) ? 'locates.changeAnswerOf' : 'locates.recordAnswerOf', { utility: named(response.utility) })} onClick={() => setAsked(response)}>{t(isAnswered(response) ? 'locates.changeAnswer' : 'locates.recordAnswer')}</Button></div>,
           },
         }))} />
+      {changes ? <AddUtility ticket={here} /> : null}
       <Dialog open={asked !== null} title={asked === null ? '' : t('locates.recordAnswerOf', { utility: named(asked.utility) })} onClose={() => setAsked(null)}>
         {asked === null ? null : <AnswerForm params={{ jobId: ticket.jobId, ticketId: ticket.id }} timeZone={timeZone} response={asked} onDone={() => setAsked(null)} />}
       </Dialog>

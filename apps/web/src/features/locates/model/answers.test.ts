@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { latestAnswers, type Response } from '../../../lib/tickets.ts';
-import { drawnOf, namesIn, sortUtilities, usualCode } from './answers.ts';
+import { drawnOf, namesIn, onTicket, sortUtilities, usualCode } from './answers.ts';
 
 const said = (utility: string, answer: Response['answer'], id: string): Response => ({ id, utility, answer, code: '', note: '', photoId: null, at: '2026-11-25T15:00:00Z', by: 'Ana' });
 
@@ -27,4 +27,8 @@ test('a usual utility is known in both languages, another name stands as it is',
 test('the utilities of a ticket that is renewed are told apart again', () => {
   const words = (name: string) => ({ power: 'Power', gas: 'Gas' })[name] ?? name;
   expect(sortUtilities(['Gas', 'Piedmont', 'Power'], words)).toEqual({ usual: ['power', 'gas'], others: ['Piedmont'] });
+});
+test('a utility that stands on the ticket is known in another case and in the other language', () => {
+  const names = ['Electricidad', 'Piedmont'];
+  expect(['Power', 'piedmont', 'Gas', 'Piedmont water'].map((name) => onTicket(names, name))).toEqual(['Electricidad', 'Piedmont', null, null]);
 });

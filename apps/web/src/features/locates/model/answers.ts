@@ -42,3 +42,9 @@ export function sortUtilities(utilities: readonly string[], words: (name: (typeo
   const offered = new Set(usual.map(words));
   return { usual, others: utilities.filter((utility) => !offered.has(utility)) };
 }
+
+/** The utility of the ticket that a name means, in whatever case or language it is written; null when it is not there. */
+export function onTicket(utilities: readonly string[], name: string): string | null {
+  const code = usualCode(name);
+  return utilities.find((utility) => utility.toLowerCase() === name.toLowerCase() || (code !== null && usualCode(utility) === code)) ?? null;
+}

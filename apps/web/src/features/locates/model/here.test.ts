@@ -20,7 +20,7 @@ const kept = (act: TicketAct, ticketId = 't', refused: string | null = null): Ou
   return { at: count, id: `019cd773-1c00-7000-8000-${String(count).padStart(12, '0')}`, memberId: 'm', jobId: 'j', refused, kind: 'locate', ticketId, act };
 };
 const happened = (kind: TicketEventKind, at = '2026-03-10T11:00:00.000Z'): TicketAct => ({ what: 'event', body: { kind, utility: '', hazard: false, note: '', photoId: null, at } });
-const said = (utility: string, word: 'clear' | 'marked' | 'noAccess'): TicketAct => ({ what: 'answer', body: { utility, answer: word, note: '', photoId: null } });
+const said = (utility: string, word: 'clear' | 'marked' | 'noAccess' | 'none'): TicketAct => ({ what: 'answer', body: { utility, answer: word, note: '', photoId: null } });
 const verdict = (told: LocateTicket, ...acts: readonly OutboxLocate[]) => saidHere(verdictHere(ticketHere(told, acts, now), now), [told], acts);
 const codes = (told: LocateTicket, ...acts: readonly OutboxLocate[]) => verdict(told, ...acts).reasons.map(({ code }) => code);
 
@@ -50,6 +50,11 @@ describe('what this phone recorded and the office does not have yet', () => {
     expect(codes(ticket, kept(said('Gas', 'noAccess')))).toEqual(['locates.reason.noAccess']);
     expect(codes(ticket, kept(said('Gas', 'noAccess'), 't', 'conflict.state'))).toEqual([]);
     expect(latestAnswers(ticketHere(ticket, [kept(said('Gas', 'noAccess'))], now)).map((one) => one.answer)).toEqual(['noAccess', 'clear']);
+  });
+  test('a utility that was added here is silent at once, and stays so when it answers here', () => {
+    expect(verdict(ticket, kept(said('Fiber', 'none'))).reasons).toEqual([{ code: 'locates.reason.silent', params: { number: 'A-1', utility: 'Fiber' } }]);
+    expect(codes(ticket, kept(said('Fiber', 'none')), kept(said('Fiber', 'clear')))).toEqual(['locates.reason.onPhone']);
+    expect(latestAnswers(ticketHere(ticket, [kept(said('Fiber', 'none'))], now)).map(({ utility }) => utility)).toEqual(['Gas', 'Power', 'Fiber']);
   });
   test('marks that agree are not asked for again while that is on this phone', () => {
     const unseen = { ...ticket, verdict: { mayDig: false, reasons: [{ code: 'locates.reason.marksUnseen', params: { number: 'A-1' } }] }, events: [] };
