@@ -112,12 +112,25 @@ const plates: Readonly<Record<string, string>> = {
   pumpModel: 'SP-50', pumpSerial: 'A-1774', steel: 'Light mesh', competentPerson: 'Rosa Delgado', tieFromOne: 'Corner of the house by the back door', tieFromTwo: 'Other back corner of the house',
 };
 
-/** Measured as designed, signed by whoever has to, ticked last. */
+const foot = 0.3048;
+
+/** Measured as designed; the tapes to what is buried read what they read, each part further along the house [m]. */
+function readings({ measures }: ChecklistItem['requirement']): Body[] {
+  const tied = [...new Set(measures.flatMap(({ name }) => (name.startsWith('tie') ? [name.split(':')[1]] : [])))];
+  return measures.map(({ name, target }): Body => {
+    const [what, part] = name.split(':');
+    const at = tied.indexOf(part);
+    const tape = what === 'tieOne' ? 11.3 + 9.4 * at : 52.6 - 5.7 * at;
+    return { kind: 'measured', name, value: what === 'tieOne' || what === 'tieTwo' ? Math.round(tape * 10) * 0.1 * foot : target };
+  });
+}
+
+/** Signed by whoever has to, ticked last. */
 function evidenceOf({ requirement, template, key }: ChecklistItem): Body[] {
   const wants = new Set(requirement.evidence);
   const signers = wants.has('signature') ? requirement.signers.filter((signer) => signer !== 'crewLead' && signer !== 'owner') : [];
   return [
-    ...(wants.has('value') ? requirement.measures.map(({ name, target }): Body => ({ kind: 'measured', name, value: target })) : []),
+    ...(wants.has('value') ? readings(requirement) : []),
     ...(wants.has('document') && template !== 'J1' ? [{ kind: 'document' as const, reference: `${key} on file`, validOn: null }] : []),
     ...(wants.has('text') ? (requirement.texts ?? []).map((name): Body => ({ kind: 'written', name, text: plates[name] ?? (ownLineOf(name) === null ? 'as on the plate' : 'no') })) : []),
     ...signers.map((signer): Body => ({ kind: 'signed', signer, ...(signatures[signer] ?? { name: people.owner.name, licence: '' }), statement: '' })),

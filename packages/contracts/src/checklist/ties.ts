@@ -29,13 +29,19 @@ function shotBefore(part: Part): string | null {
   return part.kind === 'outlet' && isEmitter(part.outletKind) ? 'lidLevel' : null;
 }
 
-function designedLevel(part: Part): number {
+/** Where a line without a high point ends. */
+function outletOf({ drainsTo }: Part, parts: readonly Part[]): number | null {
+  const end = parts.find(({ id }) => id === drainsTo);
+  return end?.kind === 'outlet' ? end.level : null;
+}
+
+function designedLevel(part: Part, { system }: DesignDocument): number {
   switch (part.kind) {
     case 'basin': return part.rimLevel;
     case 'outlet': return part.level;
     case 'underdrain': return part.invertDown;
     case 'roofLine': return part.unsealedJointLevel;
-    case 'dischargeLine': return part.highPoint ?? 0;
+    case 'dischargeLine': return part.highPoint ?? outletOf(part, system.parts) ?? 0;
     default: return 0;
   }
 }
@@ -48,7 +54,7 @@ const usual = 20 * foot;
 /** For each buried part: its level where no earlier step shot it, and the two tapes. */
 export function tieMeasures({ document }: Subject): readonly Measure[] {
   return buriedParts(document).flatMap((part) => [
-    ...(shotBefore(part) === null ? [noted(`shot:${part.id}`, 'level', designedLevel(part))] : []),
+    ...(shotBefore(part) === null ? [noted(`shot:${part.id}`, 'level', designedLevel(part, document))] : []),
     atLeast(`tieOne:${part.id}`, 'length', shortest, usual), atLeast(`tieTwo:${part.id}`, 'length', shortest, usual),
   ]);
 }
