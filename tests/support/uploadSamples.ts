@@ -1,7 +1,8 @@
-import type { MemberRole, UploadState } from '@yardfall/contracts';
+import { randomUUID } from 'node:crypto';
+import type { MemberRole, Photo, UploadState } from '@yardfall/contracts';
 import type { Sample } from './samples.ts';
 import { beginUpload, newSent, newUpload } from './tus.ts';
-import { picture } from './work.ts';
+import { picture, sendPhoto } from './work.ts';
 import type { World } from './world.ts';
 
 const begunUpload = async ({ ours, jobId }: World, role: MemberRole, bytes: Buffer): Promise<{ jobId: string; uploadId: string }> => {
@@ -14,8 +15,12 @@ const begunSending = async ({ agents }: World, bytes: Buffer): Promise<string> =
   return (body as UploadState).id;
 };
 
-/** Calls of what arrives in parts, and of the link by which a customer sends it. */
+const keptPhoto = (world: World): Promise<string> =>
+  world.once('photo to draw on', async () => ((await sendPhoto(world.office, world.jobId, await picture()).expect(201)).body as Photo).id);
+
+/** Calls of what arrives in parts, what is laid over it, and of the link by which a customer sends it. */
 export const uploadSamples: Readonly<Record<string, Sample>> = {
+  'photos.amend': async (world) => ({ params: { jobId: world.jobId, photoId: await keptPhoto(world) }, body: { id: randomUUID(), at: '2026-11-24T15:00:00Z', marks: [], note: 'the crack', place: { itemKey: null, part: 'P1', point: { station: 3, level: -0.4 } }, hides: [] } }),
   'uploads.create': async ({ jobId }) => ({ params: { jobId }, body: newUpload(await picture()) }),
   'uploads.read': async (world, role) => ({ params: await begunUpload(world, role, await picture()) }),
   'uploads.append': async (world, role) => {

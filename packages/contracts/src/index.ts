@@ -30,6 +30,7 @@ export * from './permit/kinds.ts';
 export * from './permit/standing.ts';
 export * from './permits.ts';
 export * from './photos.ts';
+export * from './photoFold.ts';
 export * from './portal.ts';
 export * from './prices.ts';
 export * from './privateLines.ts';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Id, Instant, JobParams, Sha256, text } from './common.ts';
+import { finite, Id, Instant, JobParams, Level, Sha256, text } from './common.ts';
 import { endpoint } from './endpoint.ts';
 
 /** What is kept, by content and never by name. */
@@ -20,13 +20,37 @@ export const PhotoMark = z
   .meta({ id: 'PhotoMark' });
 export type PhotoMark = z.infer<typeof PhotoMark>;
 
+/** A point of the section: how far from the wall along it, and at which level [m]. */
+export const SectionPoint = z.strictObject({ station: finite(-1000, 10_000), level: Level }).meta({ id: 'SectionPoint' });
+export type SectionPoint = z.infer<typeof SectionPoint>;
+
+/** Where a photo belongs, said as a whole: the step, the part, and the point in the section. */
+export const PhotoPlace = z.strictObject({ itemKey: text(80, 1).nullable(), part: text(40, 1).nullable(), point: SectionPoint.nullable() }).meta({ id: 'PhotoPlace' });
+export type PhotoPlace = z.infer<typeof PhotoPlace>;
+
+export const mostMarks = 12;
+const more = {
+  id: Id, at: Instant, marks: z.array(PhotoMark).max(mostMarks), note: text(1000),
+  /** Null speaks of no place; a later place counts instead of an earlier. */
+  place: PhotoPlace.nullable(),
+  /** Sets of marks that are drawn no longer, by the id under which they were added; the photo's own id for those it came with. They stay on record. */
+  hides: z.array(Id).max(20),
+};
+
+/** What somebody laid over a photo after it was kept, wrote to it, or where they placed it: only ever added. */
+export const NewPhotoAddition = z.strictObject(more).meta({ id: 'NewPhotoAddition' });
+export type NewPhotoAddition = z.infer<typeof NewPhotoAddition>;
+export const PhotoAddition = z.object({ ...more, by: z.string(), recordedAt: Instant }).meta({ id: 'PhotoAddition' });
+export type PhotoAddition = z.infer<typeof PhotoAddition>;
+
 export const Photo = z
   .object({
     id: Id, jobId: Id, sha256: Sha256, bytes: z.number().int(), mediaType: MediaType,
     /** As it is looked at [pixels]; null for a video. */
     width: z.number().int().nullable(), height: z.number().int().nullable(),
     itemKey: z.string().nullable(), part: z.string().nullable(), note: z.string(), forCustomer: z.boolean(), takenAt: Instant, receivedAt: Instant, by: z.string(),
-    marks: z.array(PhotoMark),
+    /** As it came; what was added to it stands in `additions`, and `photoAsIs` says what comes of both. */
+    marks: z.array(PhotoMark), additions: z.array(PhotoAddition),
     /** Sent by the customer through a link, without an account. */
     fromCustomer: z.boolean(),
     /** `ready`: there is a copy to look at, or it is a video; `unshown`: kept as it came, but no copy of it can be made. */
@@ -38,7 +62,7 @@ export type Photo = z.infer<typeof Photo>;
 export const PhotoMeta = z
   .strictObject({
     id: Id, sha256: Sha256, takenAt: Instant, itemKey: text(80, 1).nullable(), part: text(40, 1).nullable(), note: text(1000), forCustomer: z.boolean(),
-    marks: z.array(PhotoMark).max(12).default([]),
+    marks: z.array(PhotoMark).max(mostMarks).default([]),
   })
   .meta({ id: 'PhotoMeta' });
 export type PhotoMeta = z.infer<typeof PhotoMeta>;
@@ -55,6 +79,10 @@ export const photos = {
     access: { permission: 'photos.add' }, status: 201, params: JobParams, query: null, body: PhotoMeta, response: Photo,
     upload: { maxBytes: largestPhoto, types: ['image/jpeg', 'image/png'] },
     errors: ['notFound', 'photo.notAnImage', 'photo.tooLarge', 'photo.hashMismatch', 'storage.full'],
+  }),
+  amend: endpoint({
+    id: 'photos.amend', method: 'POST', path: '/jobs/:jobId/photos/:photoId/additions', summary: 'Lay marks and words over a photo that is kept, or say where it belongs; the picture itself is never altered',
+    access: { permission: 'photos.add' }, status: 200, params: PhotoParams, query: null, body: NewPhotoAddition, response: Photo, errors: ['notFound', 'conflict.duplicate'],
   }),
   file: endpoint({
     id: 'photos.file', method: 'GET', path: '/jobs/:jobId/photos/:photoId/:copy', summary: 'The original, the viewing copy or the thumbnail; parts of an original by Range',

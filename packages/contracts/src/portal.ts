@@ -4,6 +4,7 @@ import { CalendarDate, Cents, Id, Instant, Language, Sha256, text } from './comm
 import { endpoint } from './endpoint.ts';
 import { jobStages } from './jobs.ts';
 import { OfferText } from './offers.ts';
+import { PhotoMark } from './photos.ts';
 import { TiesOnRecord } from './proof.ts';
 
 /** The part of a design that the customer's drawing needs: no costs, no margins, no rates. */
@@ -38,7 +39,7 @@ export const Portal = z
       limits: z.number().nullable(), reason: z.string(), by: z.string(),
     })),
     waivers: z.array(z.object({ holdPoint: z.string(), item: z.string(), reason: z.string(), by: z.string(), at: Instant })),
-    photos: z.array(z.object({ id: Id, note: z.string(), takenAt: Instant, itemKey: z.string().nullable() })),
+    photos: z.array(z.object({ id: Id, note: z.string(), takenAt: Instant, itemKey: z.string().nullable(), marks: z.array(PhotoMark) })),
     /** Flows in m3/s; `difference` is measured over predicted less one, and `within` is how far off still passes. */
     proof: z.object({ measured: z.number(), uncertainty: z.number(), predicted: z.number(), difference: z.number(), within: z.number(), verdict: z.string(), at: Instant }).nullable(),
     handover: z

@@ -108,6 +108,15 @@ export interface DisplayList {
   readonly key?: readonly KeyEntry[];
   readonly hits: readonly HitArea[];
   readonly handles: readonly EditHandle[];
+  /** Where photos stand in a section. */
+  readonly pins?: readonly Pin[];
+  /** Drawn x and the true station that stands there, at the ends of the section and of each break. */
+  readonly stations?: readonly Point[];
+}
+
+export interface Pin {
+  readonly id: string;
+  readonly at: Point;
 }
 
 export type FindingMark = 'findingStop' | 'findingCaution' | 'findingNote';

@@ -1,5 +1,6 @@
 export { section } from './section.ts';
 export type { SectionOptions } from './section/options.ts';
+export { stationAt } from './section/pins.ts';
 export { stormGraph } from './graphs/storm-graph.ts';
 export { stormMargins } from './graphs/storm-plot.ts';
 export type { StormGraphOptions } from './graphs/storm-graph.ts';

@@ -13,6 +13,7 @@ import { drawMarks } from './section/marks.ts';
 import { defaultSectionOptions } from './section/options.ts';
 import type { SectionOptions } from './section/options.ts';
 import { Pen } from './section/pen.ts';
+import { pinsOf, stationsOf } from './section/pins.ts';
 import type { Scene } from './section/scene.ts';
 import { drawBreaks, drawCandidates, drawRoof, drawScale, drawUtilities } from './section/site.ts';
 import { drawSwale } from './section/swale.ts';
@@ -36,6 +37,8 @@ export function section(document: DesignDocument, evaluation: Evaluation | null,
     key: pen.key,
     hits: pen.hits,
     handles: pen.handles,
+    pins: pinsOf(scene),
+    stations: stationsOf(frame),
   };
 }
 

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { AdditionsService } from './additions.service.ts';
 import { CopiesService } from './copies.service.ts';
 import { PhotosController } from './photos.controller.ts';
 import { PhotosService } from './photos.service.ts';
@@ -9,5 +10,5 @@ import { UploadsController } from './uploads.controller.ts';
 import { UploadsService } from './uploads.service.ts';
 import { UploadSweep } from './uploadSweep.ts';
 
-@Module({ controllers: [PhotosController, UploadsController], providers: [PhotosService, CopiesService, PhotoStore, HeicPool, PartStore, UploadsService, UploadSweep], exports: [PhotosService, UploadsService] })
+@Module({ controllers: [PhotosController, UploadsController], providers: [PhotosService, AdditionsService, CopiesService, PhotoStore, HeicPool, PartStore, UploadsService, UploadSweep], exports: [PhotosService, UploadsService] })
 export class PhotosModule {}

@@ -11,7 +11,7 @@ import type { UploadedFile } from '../common/request.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
 import { inspectPicture, type MediaFacts, requireTaken } from './image.ts';
 import { type ByteRange, PhotoStore, sha256Of } from './photoStore.ts';
-import { photoParts, presentPhoto } from './photos.presenter.ts';
+import { partsFor, photoParts, presentPhoto } from './photos.presenter.ts';
 import { headBytes, isVideo } from './media.ts';
 import { authorOf } from './senders.ts';
 
@@ -53,7 +53,7 @@ export class PhotosService {
 
   /** A photo whose file is in the store, into its locked job; the same id again is the same photo. */
   async record(tx: Tx, actor: Actor, jobId: string, meta: PhotoMeta, facts: MediaFacts & { readonly bytes: number }): Promise<Photo> {
-    const known = await tx.photo.findUnique({ where: { companyId_id: { companyId: actor.companyId, id: meta.id } }, include: photoParts });
+    const known = await tx.photo.findUnique({ where: { companyId_id: { companyId: actor.companyId, id: meta.id } }, include: partsFor(actor) });
     if (known === null) return this.insert(tx, actor, jobId, meta, facts);
     if (known.jobId !== jobId || known.sha256 !== meta.sha256) throw new DomainError('conflict.duplicate');
     return presentPhoto(known);
@@ -78,7 +78,7 @@ export class PhotosService {
         id, companyId: actor.companyId, jobId, ...described, ...facts, takenAt: new Date(takenAt), receivedAt: actor.request.at,
         byMemberId: memberId, linkId, status: isVideo(facts.mediaType) ? 'ready' : 'received',
       },
-      include: photoParts,
+      include: partsFor(actor),
     });
     await audit(tx, actor, 'photo.added', { jobId, id }, { sha256: meta.sha256, bytes: facts.bytes, item: meta.itemKey });
     await emit(tx, actor, 'photos', jobId, id);

@@ -1,9 +1,10 @@
 import { PUMP_DOWN_LIMITS, type DesignDocument, type Evaluation } from '@yardfall/calc';
-import type { Portal } from '@yardfall/contracts';
+import { photoAsIs, type PhotoMark, type Portal } from '@yardfall/contracts';
 import { requirementOf } from '../checklists/live.ts';
-import type { ChecklistItem, FieldFact, Handover, Photo, ProofTest } from '../generated/prisma/client.ts';
+import type { ChecklistItem, FieldFact, Handover, Photo, PhotoAddition as PhotoAdditionRow, ProofTest } from '../generated/prisma/client.ts';
 import { dayOf } from '../jobs/propertyDay.ts';
 import type { CodedText } from '../offers/why.rules.ts';
+import { presentAddition } from '../photos/photos.presenter.ts';
 import { carePlan } from './care.rules.ts';
 
 /** The frozen document and the stored family of storms: the page computes nothing and learns no cost. */
@@ -30,8 +31,11 @@ export function weakerRules(rows: readonly ChecklistItem[]): Portal['weaker'] {
   return [...new Map(told.map((rule) => [rule.item, rule])).values()];
 }
 
-export function presentPhoto({ id, note, takenAt, itemKey }: Photo): Portal['photos'][number] {
-  return { id, note, takenAt: takenAt.toISOString(), itemKey };
+/** With what was drawn over it and written to it, also after it was taken. */
+export function presentPhoto({ photoAdditions_photo: added, ...row }: Photo & { readonly photoAdditions_photo: readonly PhotoAdditionRow[] }): Portal['photos'][number] {
+  const photo = { id: row.id, takenAt: row.takenAt.toISOString(), itemKey: row.itemKey, part: row.part, note: row.note, marks: row.marks as PhotoMark[] };
+  const { note, itemKey, marks } = photoAsIs(photo, added.map((one) => ({ ...presentAddition(one), by: null })));
+  return { id: photo.id, note, takenAt: photo.takenAt, itemKey, marks: [...marks] };
 }
 
 export function presentProof(row: ProofTest): Portal['proof'] {

@@ -79,7 +79,7 @@ export class PortalService {
     return {
       weaker: weakerRules(items.filter(({ retiredAt }) => retiredAt === null)),
       waivers: facts.map((fact) => presentWaiver(fact, holdPoints.get(fact.itemKey ?? '') ?? null, names.get(fact.memberId) ?? '')),
-      photos: await tx.photo.findMany({ where: { ...where, forCustomer: true, photoCopies_photo: { some: { kind: 'view' } } }, orderBy: { takenAt: 'asc' } }),
+      photos: await tx.photo.findMany({ where: { ...where, forCustomer: true, photoCopies_photo: { some: { kind: 'view' } } }, include: { photoAdditions_photo: true }, orderBy: { takenAt: 'asc' } }),
       proof: await tx.proofTest.findFirst({ where, orderBy: { recordedAt: 'desc' } }),
       handover: await tx.handover.findUnique({ where: { companyId_jobId: where } }),
     };

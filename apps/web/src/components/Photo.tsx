@@ -1,8 +1,8 @@
 import { photos } from '@yardfall/contracts';
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { useOutbox } from '../hooks/useOutbox.ts';
 import { urlOf } from '../lib/api.ts';
-import { pictureOf } from '../lib/outbox.ts';
+import { pictureOf } from '../lib/pictureOf.ts';
 import { useText } from '../lib/reader.tsx';
 import './Photo.css';
 
@@ -13,21 +13,34 @@ interface PhotoProps {
   readonly kind?: 'picture' | 'video' | 'unshown';
 }
 
-/** A photo by its id, from this phone while it waits there and from the office after that; pressing it shows the viewing copy. */
+// What is drawn over a photo, and what it is opened in, comes after the picture.
+const OverThumb = lazy(() => import('./photo/OverThumb.tsx').then((one) => ({ default: one.OverThumb })));
+const PhotoSheet = lazy(() => import('./photo/PhotoSheet.tsx').then((one) => ({ default: one.PhotoSheet })));
+
+/** A photo by its id, from this phone while it waits there and from the office after that; pressing it opens it large, where it is drawn on and placed. */
 export function Photo({ jobId, photoId, alt, kind = 'picture' }: PhotoProps) {
   const { t } = useText();
   const waiting = useOutbox().find((entry) => entry.kind === 'photo' && entry.id === photoId);
-  const at = (copy: 'thumb' | 'view' | 'original') => urlOf(photos.file, { params: { jobId, photoId, copy } });
+  const at = (copy: 'thumb' | 'original') => urlOf(photos.file, { params: { jobId, photoId, copy } });
   const [copies, setCopies] = useState<readonly ('thumb' | 'original')[]>(['thumb', 'original']);
+  const [size, setSize] = useState<{ readonly width: number; readonly height: number } | null>(null);
+  const [open, setOpen] = useState(false);
   const [copy] = copies;
-  if (waiting?.kind === 'photo') return <span className="photo"><img src={pictureOf(waiting)} alt={alt} /><span className="faint">{t('ui.phone.here')}</span></span>;
   // oxlint-disable-next-line jsx-a11y/media-has-caption -- rain as somebody filmed it; there are no words to write out
   if (kind === 'video') return <video className="photo-video" controls preload="metadata" src={at('original')} aria-label={alt} />;
   if (kind === 'unshown') return <a className="photo photo-none" href={at('original')} download>{t('photos.unshown')}</a>;
-  if (copy === undefined) return <span className="photo photo-none">{t('photos.preparing')}</span>;
+  const src = waiting?.kind === 'photo' ? pictureOf(waiting) : copy === undefined ? null : at(copy);
+  if (src === null) return <span className="photo photo-none">{t('photos.preparing')}</span>;
   return (
-    <a className="photo" href={at(copy === 'thumb' ? 'view' : 'original')} target="_blank" rel="noreferrer">
-      <img src={at(copy)} alt={alt} loading="lazy" onError={() => setCopies(copies.slice(1))} />
-    </a>
+    <>
+      <span className="photo">
+        <button type="button" className="photo-open" onClick={() => setOpen(true)}>
+          <img src={src} alt={alt} loading="lazy" onError={() => setCopies(copies.slice(1))} onLoad={({ currentTarget }) => setSize({ width: currentTarget.naturalWidth, height: currentTarget.naturalHeight })} />
+          {size === null ? null : <Suspense fallback={null}><OverThumb jobId={jobId} photoId={photoId} {...size} /></Suspense>}
+        </button>
+        {waiting === undefined ? null : <span className="faint">{t('ui.phone.here')}</span>}
+      </span>
+      {open ? <Suspense fallback={null}><PhotoSheet jobId={jobId} photoIds={[photoId]} onClose={() => setOpen(false)} /></Suspense> : null}
+    </>
   );
 }

@@ -1,7 +1,7 @@
-import { sha256Hex, type BodyInput, type DayworkEntry, type found, type PhotoMark, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
+import { sha256Hex, type BodyInput, type DayworkEntry, type found, type NewPhotoAddition, type PhotoMark, type PhotoPlace, type SurveyDraft, type SurveyFact } from '@yardfall/contracts';
 import { useMutation } from '@tanstack/react-query';
 import { v7 as uuidv7 } from 'uuid';
-import { keepDaywork, keepFacts, keepFoundMore, keepPhoto, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
+import { keepDaywork, keepFacts, keepFoundMore, keepPhoto, keepPhotoMore, keepSurveyFact, type NewFact } from '../lib/outbox.ts';
 import { askToStay, roomOnPhone } from '../lib/room.ts';
 import { pictureType } from '../lib/pictureType.ts';
 import { ApiProblem } from '../lib/problem.ts';
@@ -17,6 +17,8 @@ export interface NewPhoto {
   readonly forCustomer: boolean;
   /** Lie over the picture, which stays as it came. */
   readonly marks?: readonly PhotoMark[];
+  /** Where it belongs, when more is known than the step and the part. */
+  readonly place?: PhotoPlace | null;
   /** What the photo proves; kept together with it. */
   readonly shows?: (photo: KeptPhoto) => readonly NewFact[];
 }
@@ -51,13 +53,27 @@ export function useKeepPhoto(jobId: string) {
   const memberId = useMemberId();
   return useMutation<KeptPhoto, Error, NewPhoto>({
     networkMode: 'always',
-    mutationFn: async ({ file, marks = [], shows, ...about }) => {
+    mutationFn: async ({ file, marks = [], place = null, shows, ...about }) => {
       const { id, meta, file: kept } = await photoOf(file);
       const taken = { id, takenAt: meta.takenAt };
-      await keepPhoto({ id, memberId, jobId, meta: { ...meta, marks: [...marks], ...about }, file: kept }, shows?.(taken));
+      const placed = place === null ? null : { ...additionOf({ place }), memberId, jobId, photoId: id };
+      await keepPhoto({ id, memberId, jobId, meta: { ...meta, marks: [...marks], ...about }, file: kept }, shows?.(taken), placed);
       return taken;
     },
   });
+}
+
+export type NewPhotoMore = Partial<Pick<NewPhotoAddition, 'note' | 'place'>> & { readonly marks?: readonly PhotoMark[]; readonly hides?: readonly string[] };
+
+function additionOf({ marks = [], hides = [], ...more }: NewPhotoMore): { readonly id: string; readonly more: NewPhotoAddition } {
+  const id = uuidv7();
+  return { id, more: { note: '', place: null, ...more, id, at: new Date().toISOString(), marks: [...marks], hides: [...hides] } };
+}
+
+/** Lays marks and words over a photo that is kept already, or places it: on this phone at once. */
+export function useKeepPhotoMore(jobId: string, photoId: string) {
+  const memberId = useMemberId();
+  return useMutation<void, Error, NewPhotoMore>({ networkMode: 'always', mutationFn: (more) => keepPhotoMore({ ...additionOf(more), memberId, jobId, photoId }) });
 }
 
 /** Facts that one press records. */

@@ -1,4 +1,4 @@
-import type { checklists, Endpoint, found, FoundReport, Me, Permits, PrivateLines, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
+import type { checklists, Endpoint, found, FoundReport, Me, Permits, Photo, photos, PrivateLines, ResponseOf, StoredSurveyFact, surveyFacts } from '@yardfall/contracts';
 import { answerKey, ownerKey } from './answerKeys.ts';
 import { call, type Answer, type CallInput } from './api.ts';
 import { inStores } from './idb.ts';
@@ -99,6 +99,21 @@ export async function rememberFound(report: FoundReport): Promise<void> {
   await inStores(['answers'], 'readwrite', async ({ answers }) => {
     const kept = (await answers.get(key)) as Answer<FoundOfJob> | undefined;
     if (kept !== undefined) await answers.put({ ...kept, data: withReport(kept.data, report) }, key);
+  });
+}
+
+export type PhotosOfJob = ResponseOf<typeof photos.list>;
+
+export function withPhoto({ items }: PhotosOfJob, photo: Photo): PhotosOfJob {
+  return { items: items.map((one) => (one.id === photo.id ? photo : one)) };
+}
+
+/** A photo with what has just been added to it: without a signal a moment later, none of it is missing. */
+export async function rememberPhoto(photo: Photo): Promise<void> {
+  const key = answerKey('photos.list', { params: { jobId: photo.jobId } });
+  await inStores(['answers'], 'readwrite', async ({ answers }) => {
+    const kept = (await answers.get(key)) as Answer<PhotosOfJob> | undefined;
+    if (kept !== undefined) await answers.put({ ...kept, data: withPhoto(kept.data, photo) }, key);
   });
 }
 

@@ -1,6 +1,6 @@
 import { audit, checklists, daywork, found, jobs, locates, permits, photos, privateLines, proof, surveyFacts, surveys } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
-import { withDelivered, withReport } from './answers.ts';
+import { withDelivered, withPhoto, withReport } from './answers.ts';
 import { withDigging, withTicket } from './keptTickets.ts';
 import { keyOf, read } from './query.ts';
 import { sendOutbox, type Sender } from './sendOutbox.ts';
@@ -18,6 +18,9 @@ export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 
   const onFound: Sender['onFound'] = (report) => {
     queries.setQueryData(read(found.list, { params: { jobId: report.jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: withReport(old.data, report) }));
   };
+  const onPhoto: Sender['onPhoto'] = (photo) => {
+    queries.setQueryData(read(photos.list, { params: { jobId: photo.jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data: withPhoto(old.data, photo) }));
+  };
   const onTicket: Sender['onTicket'] = (jobId, ticket) => {
     const params = { jobId };
     const list = queries.setQueryData(read(locates.list, { params }).queryKey, (old) => (old === undefined ? old : { ...old, data: withTicket(old.data, ticket, Date.now()) }));
@@ -29,6 +32,6 @@ export async function deliver(queries: QueryClient, person: Pick<Sender, 'id' | 
   const onPrivateLines: Sender['onPrivateLines'] = (jobId, data) => {
     queries.setQueryData(read(privateLines.read, { params: { jobId } }).queryKey, (old) => (old === undefined ? old : { ...old, data }));
   };
-  const sent = await sendOutbox({ ...person, onDelivered, onChecklist, onFound, onTicket, onPermits, onPrivateLines });
+  const sent = await sendOutbox({ ...person, onDelivered, onChecklist, onFound, onPhoto, onTicket, onPermits, onPrivateLines });
   if (sent) await Promise.all(changedBySending.map((stale) => queries.invalidateQueries({ queryKey: keyOf(stale) })));
 }

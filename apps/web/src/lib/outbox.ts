@@ -1,4 +1,4 @@
-import type { BodyInput, DayworkEntry, FieldFact, found, locates, permits, PhotoMeta, privateLines, proof, SurveyDraft, SurveyFact } from '@yardfall/contracts';
+import type { BodyInput, DayworkEntry, FieldFact, found, locates, NewPhotoAddition, permits, PhotoMeta, privateLines, proof, SurveyDraft, SurveyFact } from '@yardfall/contracts';
 import { v7 as uuidv7 } from 'uuid';
 import { inStores } from './idb.ts';
 
@@ -13,6 +13,8 @@ interface Base {
   readonly refused: string | null;
 }
 export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoMeta; readonly file: Blob };
+/** What is laid over a photo that is kept, or where it belongs. */
+export type OutboxPhotoMore = Base & { readonly kind: 'photoMore'; readonly photoId: string; readonly more: NewPhotoAddition };
 export type OutboxFact = Base & { readonly kind: 'fact'; readonly fact: FieldFact };
 export type OutboxFound = Base & { readonly kind: 'found'; readonly report: BodyInput<typeof found.report> };
 export type OutboxFoundMore = Base & { readonly kind: 'foundMore'; readonly reportId: string; readonly more: BodyInput<typeof found.amend> };
@@ -32,7 +34,7 @@ export type OutboxDaywork = Base & { readonly kind: 'daywork'; readonly entry: D
 type Unseen<D> = D extends SurveyDraft ? Omit<D, 'seen'> : never;
 /** What one press writes down, before the phone gives it its number and notes what it follows. */
 export type FactDraft = Unseen<SurveyDraft>;
-export type OutboxEntry = OutboxPhoto | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxFoundMore | OutboxDaywork | OutboxProof | OutboxLocate | OutboxAnswer;
+export type OutboxEntry = OutboxPhoto | OutboxPhotoMore | OutboxFact | OutboxSurveyFact | OutboxFound | OutboxFoundMore | OutboxDaywork | OutboxProof | OutboxLocate | OutboxAnswer;
 
 export interface Device {
   readonly id: string;
@@ -75,12 +77,18 @@ export async function loadOutbox(): Promise<void> {
   }
 }
 
-/** A photo and the facts that name it are kept in one step: a phone that dies in between would hold a picture that proves nothing. */
-export async function keepPhoto(entry: Unsent<OutboxPhoto>, shows: readonly NewFact[] = []): Promise<void> {
+/** A photo, the facts that name it and where it belongs are kept in one step: a phone that dies in between would hold a picture that proves nothing. */
+export async function keepPhoto(entry: Unsent<OutboxPhoto>, shows: readonly NewFact[] = [], more: Unsent<OutboxPhotoMore> | null = null): Promise<void> {
   await keepNumbered(entry.memberId, (next, put) => {
     put({ ...entry, kind: 'photo', refused: null });
+    if (more !== null) put({ ...more, kind: 'photoMore', refused: null });
     for (const fact of shows) put(factEntry(entry.memberId, entry.jobId, { ...fact, ...next() }));
   });
+}
+
+export async function keepPhotoMore(entry: Unsent<OutboxPhotoMore>): Promise<void> {
+  await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, kind: 'photoMore', refused: null }));
+  await readAgain(true);
 }
 
 export async function keepFound(entry: Unsent<OutboxFound>): Promise<void> {
@@ -133,7 +141,7 @@ export async function keepFacts(memberId: string, jobId: string, facts: readonly
 /** Takes back a photo that a person did not want, as long as it is on this phone only and proves nothing. */
 export async function dropPhoto(id: string): Promise<void> {
   const names = entries.some((entry) => entry.kind === 'fact' && entry.fact.kind === 'photo' && entry.fact.photoId === id);
-  const photo = entries.filter((entry) => entry.kind === 'photo' && entry.id === id);
+  const photo = entries.filter((entry) => (entry.kind === 'photo' ? entry.id : entry.kind === 'photoMore' ? entry.photoId : null) === id);
   if (!names && photo.length > 0) await removeEntries(photo);
 }
 
@@ -152,7 +160,8 @@ export async function keepSurveyFact(memberId: string, jobId: string, surveyId: 
 
 type Numbers = Pick<FieldFact, 'id' | 'deviceId' | 'seq' | 'deviceTime' | 'factVersion'>;
 type Unkept<E extends OutboxEntry> = Omit<E, 'at'>;
-type Put = <E extends Unkept<OutboxPhoto> | Unkept<OutboxFact> | Unkept<OutboxSurveyFact>>(entry: E) => E;
+type Puttable = Unkept<OutboxPhoto> | Unkept<OutboxPhotoMore> | Unkept<OutboxFact> | Unkept<OutboxSurveyFact>;
+type Put = <E extends Puttable>(entry: E) => E;
 
 /** The numbers of facts and all that is put are kept in one step, so that no number is used twice, whatever stops the phone. */
 async function keepNumbered<T>(memberId: string, work: (next: () => Numbers, put: Put) => T): Promise<T> {
@@ -161,7 +170,7 @@ async function keepNumbered<T>(memberId: string, work: (next: () => Numbers, put
   const result = await inStores(['outbox', 'devices'], 'readwrite', async ({ outbox, devices }) => {
     const device = ((await devices.get(memberId)) as Device | undefined) ?? fresh;
     let { seq } = device;
-    const put: (Unkept<OutboxPhoto> | Unkept<OutboxFact> | Unkept<OutboxSurveyFact>)[] = [];
+    const put: Puttable[] = [];
     const made = work(() => ({ id: uuidv7(), deviceId: device.id, seq: (seq += 1), deviceTime, factVersion: 1 }), (entry) => {
       put.push(entry);
       return entry;
@@ -218,22 +227,8 @@ export async function takeUpAgain(memberId: string): Promise<void> {
   if (aside.length > 0) await markRefused(aside, null);
 }
 
-const pictures = new Map<string, string>();
-
-/** Address of a photo that is on this phone only; let go when the photo has left. */
-export function pictureOf({ id, file }: OutboxPhoto): string {
-  const known = pictures.get(id) ?? URL.createObjectURL(file);
-  pictures.set(id, known);
-  return known;
-}
-
 async function readAgain(tell: boolean): Promise<void> {
   entries = (await inStores(['outbox'], 'readonly', ({ outbox }) => outbox.all())) as OutboxEntry[];
-  const left = [...pictures].filter(([id]) => entries.every((entry) => entry.id !== id));
-  for (const [id, url] of left) {
-    pictures.delete(id);
-    URL.revokeObjectURL(url);
-  }
   changed();
   if (tell) otherTabs?.postMessage('changed');
 }

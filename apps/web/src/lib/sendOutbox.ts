@@ -1,5 +1,5 @@
-import { checklists, daywork, found, identity, locates, proof, surveyFacts, uploads, type Checklist, type FoundReport, type LocateTicket, type StoredSurveyFact } from '@yardfall/contracts';
-import { rememberChecklist, rememberDelivered, rememberFound } from './answers.ts';
+import { checklists, daywork, found, identity, locates, photos, proof, surveyFacts, uploads, type Checklist, type FoundReport, type LocateTicket, type Photo, type StoredSurveyFact } from '@yardfall/contracts';
+import { rememberChecklist, rememberDelivered, rememberFound, rememberPhoto } from './answers.ts';
 import { call } from './api.ts';
 import { rememberTicket } from './keptTickets.ts';
 import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxLocate, type OutboxSurveyFact } from './outbox.ts';
@@ -16,6 +16,7 @@ export interface Sender extends AnswersHeard {
   readonly onTicket?: (jobId: string, ticket: LocateTicket) => void;
   readonly onChecklist?: (jobId: string, checklist: Checklist) => void;
   readonly onFound?: (report: FoundReport) => void;
+  readonly onPhoto?: (photo: Photo) => void;
 }
 
 const factsAtOnce = 100;
@@ -43,7 +44,7 @@ async function sendAll(sender: Sender): Promise<boolean> {
   return sent;
 }
 
-const alone: ReadonlySet<OutboxEntry['kind']> = new Set(['photo', 'found', 'foundMore', 'proof', 'locate', 'answer']);
+const alone: ReadonlySet<OutboxEntry['kind']> = new Set(['photo', 'photoMore', 'found', 'foundMore', 'proof', 'locate', 'answer']);
 
 /** One photo or report, or as many facts of one kind and job as follow each other. A stop goes before all else; levels are small and wait for no photo. */
 export function nextBatch(all: readonly OutboxEntry[], memberId: string): readonly OutboxEntry[] {
@@ -91,6 +92,10 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
   if (first.kind === 'photo') {
     const { file, id } = first;
     await sendWhole({ begin: uploads.create, params }, file, first.meta, (bytes) => tellShare(id, bytes / file.size));
+  } else if (first.kind === 'photoMore') {
+    const { data } = await call(photos.amend, { params: { ...params, photoId: first.photoId }, body: first.more, idempotencyKey: first.id });
+    await rememberPhoto(data);
+    sender.onPhoto?.(data);
   } else if (first.kind === 'found') {
     await arrived(sender, (await call(found.report, { params, body: first.report, idempotencyKey: first.id })).data);
   } else if (first.kind === 'foundMore') {
@@ -150,12 +155,12 @@ export function mayPass(problem: ApiProblem): boolean {
   return problem.passing || problem.status === 401 || problem.status === 429 || problem.status >= 500 || problem.code === 'unreadableAnswer';
 }
 
-/** Of several facts only the bad ones are set aside; a photo takes the facts along that name it. */
+/** Of several facts only the bad ones are set aside; a photo takes along what names it. */
 async function refuse(batch: readonly OutboxEntry[], problem: ApiProblem, sender: Sender): Promise<boolean> {
   const [first] = batch;
   if (first === undefined) return false;
   if (batch.length === 1) {
-    const shown = outboxNow().filter((entry) => entry.kind === 'fact' && entry.fact.kind === 'photo' && entry.fact.photoId === first.id);
+    const shown = outboxNow().filter((entry) => (entry.kind === 'photoMore' ? entry.photoId : entry.kind === 'fact' && entry.fact.kind === 'photo' ? entry.fact.photoId : null) === first.id);
     await markRefused([first, ...shown], problem.code);
     return false;
   }

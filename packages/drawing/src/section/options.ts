@@ -26,6 +26,8 @@ export interface SectionOptions {
   readonly water: { readonly pond: number | null; readonly basin: number | null };
   readonly states: Readonly<Record<string, PartState>>;
   readonly photos: readonly { readonly part: string; readonly number: number }[];
+  /** Photos by their place: a station and a level [m], or else the part. */
+  readonly pins: readonly { readonly id: string; readonly part: string | null; readonly point: { readonly station: number; readonly level: number } | null }[];
   readonly measured: readonly { readonly part: string; readonly level: number }[];
   /** Shows where a pipe without a pump would have to run out. */
   readonly gravity: boolean;
@@ -35,5 +37,5 @@ export interface SectionOptions {
 
 export const defaultSectionOptions: SectionOptions = {
   width: 1440, height: 460, lowSpot: null, window: 'whole', breaks: true, detail: 'full', scaleUnit: 'foot', scale: null,
-  water: { pond: null, basin: null }, states: {}, photos: [], measured: [], gravity: true, utilities: true,
+  water: { pond: null, basin: null }, states: {}, photos: [], pins: [], measured: [], gravity: true, utilities: true,
 };

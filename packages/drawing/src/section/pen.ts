@@ -43,12 +43,12 @@ export class Pen {
   text(part: string | null, role: Role, at: Point, label: Label, side: Side, rank: number): void {
     if (this.mini || isCut(this.frame.map, at[0]) || at[0] > this.frame.to + 120 * this.frame.mx) return;
     const crowded = this.frame.crowded && rank >= 1 ? rank + 1 : rank;
-    this.items.push({ kind: 'text', part, role, state: this.stateOf(part), at: this.#at(at), label, side, rank: crowded, movable: true });
+    this.items.push({ kind: 'text', part, role, state: this.stateOf(part), at: this.onSheet(at), label, side, rank: crowded, movable: true });
   }
 
   mark(part: string | null, role: Role, mark: MarkKind, at: Point, index = 0, value: string | null = null): void {
     if (mark !== 'break' && isCut(this.frame.map, at[0])) return;
-    this.items.push({ kind: 'mark', part, role, state: this.stateOf(part), mark, at: this.#at(at), index, value });
+    this.items.push({ kind: 'mark', part, role, state: this.stateOf(part), mark, at: this.onSheet(at), index, value });
   }
 
   /** A level that stands at its part: mark, figure, and the handle by which it is dragged. */
@@ -62,7 +62,7 @@ export class Pen {
   }
 
   handle(part: string, field: string, at: Point): void {
-    this.handles.push({ part, field, at: this.#at(at), level: at[1] });
+    this.handles.push({ part, field, at: this.onSheet(at), level: at[1] });
   }
 
   /** Says once what a mark, line or hatch means. */
@@ -93,7 +93,8 @@ export class Pen {
     return (part === null ? undefined : this.states[part]) ?? 'plain';
   }
 
-  #at([x, y]: Point): Point {
+  /** A true point as it is drawn; what lies past the window stands at its edge. */
+  onSheet([x, y]: Point): Point {
     const { extent, map } = this.frame;
     return [clamp(drawnX(map, x), extent.x0, extent.x1), clamp(y, extent.y0, extent.y1)];
   }

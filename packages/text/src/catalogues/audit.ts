@@ -86,6 +86,7 @@ export const audit = catalogue({
   'audit.recordedPartly': { en: 'Recorded {facts:plural|# fact|# facts} on the checklist; {kept:plural|only # counts|only # count}', es: 'Anotó {facts:plural|# hecho|# hechos} en la lista; {kept:plural|solo # cuenta|solo # cuentan}' },
   'audit.action.checklist.waived': { en: 'Waived {item:text}', es: 'Dispensó {item:text}' },
   'audit.action.photo.added': { en: 'Added a photo', es: 'Agregó una foto' },
+  'audit.action.photo.amended': { en: 'Drew on a photo, wrote to it or placed it', es: 'Dibujó o escribió en una foto, o indicó su lugar' },
   'audit.action.daywork.struck': { en: 'Struck an entry of time and materials', es: 'Tachó una anotación de tiempo y materiales' },
   'audit.action.found.amended': { en: 'Added to what the crew found', es: 'Agregó algo a lo que encontró la cuadrilla' },
   'audit.action.found.reported': { en: 'Stopped work: the crew found something', es: 'Paró la obra: la cuadrilla encontró algo' },

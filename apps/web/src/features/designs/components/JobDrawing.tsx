@@ -25,5 +25,5 @@ export function JobDrawing({ job: { id: jobId }, states = null, onSelect }: JobD
   const { evaluation } = revision.data.data;
   const document = revision.data.data.document as DesignDocument;
   const press = onSelect ? { onSelect: (part: string | null) => { if (part !== null) onSelect(part); } } : {};
-  return <SectionDrawing document={document} evaluation={evaluation as Evaluation | null} moment={null} states={states === null ? {} : withRest(document.system.parts, states)} {...press} />;
+  return <SectionDrawing jobId={jobId} document={document} evaluation={evaluation as Evaluation | null} moment={null} states={states === null ? {} : withRest(document.system.parts, states)} {...press} />;
 }

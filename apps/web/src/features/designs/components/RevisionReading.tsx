@@ -36,7 +36,7 @@ export function RevisionReading({ document, evaluation, mark, revision, edit, se
   const below = useDeferredValue(useMemo(() => (evaluation === null ? null : { document, evaluation }), [document, evaluation]));
   return (
     <div className="stack">
-      <SectionDrawing document={document} evaluation={evaluation} moment={at} selected={selected} onSelect={onSelect} {...(onLevel ? { onLevel } : {})} />
+      <SectionDrawing jobId={revision.jobId} document={document} evaluation={evaluation} moment={at} selected={selected} onSelect={onSelect} {...(onLevel ? { onLevel } : {})} />
       <WaterNow value={evaluation?.results.storm?.pondLevel[at] ?? null}>{children}</WaterNow>
       {below ? (
         <Workings document={below.document} evaluation={below.evaluation}>

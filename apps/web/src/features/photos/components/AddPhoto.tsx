@@ -1,16 +1,19 @@
-import type { PhotoMark } from '@yardfall/contracts';
-import { useState, type FormEvent } from 'react';
+import type { PhotoMark, PhotoPlace } from '@yardfall/contracts';
+import { lazy, Suspense, useState, type FormEvent } from 'react';
 import { Button } from '../../../components/Button.tsx';
 import { CheckField, TextArea } from '../../../components/Field.tsx';
 import { KeepProblem } from '../../../components/KeepProblem.tsx';
-import { PartSelect } from '../../../components/PartSelect.tsx';
 import { PhotoPick } from '../../../components/PhotoPick.tsx';
+import { useAddress } from '../../../hooks/useAddress.ts';
 import { useKeepPhoto } from '../../../hooks/useRecord.ts';
 import { fieldsOf } from '../../../lib/form.ts';
 import { lookAt, type Look } from '../../../lib/look.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { Doubts } from '../../../components/Doubts.tsx';
-import { MarkPad } from './MarkPad.tsx';
+import { MarkPad } from '../../../components/photo/MarkPad.tsx';
+
+/** Brings the drawing along. */
+const PlaceFields = lazy(() => import('../../../components/photo/PlaceFields.tsx').then((one) => ({ default: one.PlaceFields })));
 
 interface Taken {
   readonly file: File;
@@ -22,7 +25,7 @@ interface Taken {
 export function AddPhoto({ jobId, onDone }: { readonly jobId: string; readonly onDone: () => void }) {
   const { t } = useText();
   const [taken, setTaken] = useState<readonly Taken[]>([]);
-  const [part, setPart] = useState<string | null>(null);
+  const [place, setPlace] = useState<PhotoPlace>({ itemKey: null, part: null, point: null });
   const keep = useKeepPhoto(jobId);
   const add = async (files: readonly File[]) => {
     const looked = await Promise.all(files.map(async (file) => ({ file, look: await lookAt(file), marks: [] })));
@@ -31,7 +34,8 @@ export function AddPhoto({ jobId, onDone }: { readonly jobId: string; readonly o
   const submit = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const field = fieldsOf(event.currentTarget);
-    const about = { itemKey: null, part, note: field('note'), forCustomer: field('forCustomer') !== '' };
+    const { itemKey, part, point } = place;
+    const about = { itemKey, part, place: point === null ? null : place, note: field('note'), forCustomer: field('forCustomer') !== '' };
     for (const [at, { file, marks }] of taken.entries()) {
       const kept = await keep.mutateAsync({ file, ...about, marks }).catch(() => null); // `keep.error` says why
       if (kept === null) return setTaken(taken.slice(at)); // what was kept before is kept
@@ -49,7 +53,7 @@ export function AddPhoto({ jobId, onDone }: { readonly jobId: string; readonly o
         <OneTaken key={`${one.file.name}${String(at)}`} one={one} alone={taken.length === 1} onDrop={() => setTaken(taken.filter((other) => other !== one))} onMarks={(marks) => setTaken(taken.map((other) => (other === one ? { ...one, marks } : other)))} />
       ))}
       <TextArea label={t('photos.note')} name="note" maxLength={1000} rows={2} optional />
-      <PartSelect jobId={jobId} value={part} onChange={setPart} />
+      <Suspense fallback={null}><PlaceFields jobId={jobId} place={place} onPlace={setPlace} /></Suspense>
       <CheckField name="forCustomer" label={t('photos.forCustomer')} />
       <KeepProblem problem={keep.error} />
       <div className="row">
@@ -70,8 +74,9 @@ interface OneTakenProps {
 /** A photo before it is kept: whether it should be looked at again, and what is drawn over it. */
 function OneTaken({ one: { file, look, marks }, alone, onDrop, onMarks }: OneTakenProps) {
   const { t } = useText();
+  const src = useAddress(file);
   if (look === null) return null;
-  const pad = <MarkPad file={file} width={look.width} height={look.height} marks={marks} onMarks={onMarks} />;
+  const pad = <MarkPad src={src} marks={marks} onMarks={onMarks} />;
   return (
     <>
       <Doubts look={look} onDrop={onDrop} />

@@ -6,7 +6,7 @@ import type { JobAnswer, OutboxEntry } from '../../../lib/outbox.ts';
 export function timeOf(entry: OutboxEntry): string {
   if (entry.kind === 'photo') return entry.meta.takenAt;
   if (entry.kind === 'daywork') return entry.entry.at;
-  if (entry.kind === 'foundMore') return entry.more.at;
+  if (entry.kind === 'foundMore' || entry.kind === 'photoMore') return entry.more.at;
   return entry.kind === 'found' || entry.kind === 'proof' || entry.kind === 'locate' || entry.kind === 'answer' ? madeAt(entry.id) : entry.fact.deviceTime;
 }
 
