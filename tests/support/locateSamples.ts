@@ -30,6 +30,7 @@ export const locateSamples: Readonly<Record<string, Sample>> = {
   'locates.event': async (world) => ({
     params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { kind: 'marksDestroyed', utility: '', hazard: false, note: 'rain', photoId: null, at: '2026-03-01T15:00:00Z' },
   }),
+  'locates.give': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { startAt: null, expiresAt: '2026-03-05T15:00:00Z', note: '' } }),
   'locateRuleSets.list': () => ({}),
   'locateRuleSets.sign': () => ({ body: { rule: georgia, signedName: 'Test owner' } }),
   'locates.answer': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { utility: 'Gas', answer: 'marked', note: '' } }),

@@ -20,6 +20,12 @@ const LocateEvent = z
   .object({ id: Id, kind: EventKind, utility: z.string(), hazard: z.boolean(), note: z.string(), photoId: Id.nullable(), at: Instant, recordedAt: Instant, by: z.string() })
   .meta({ id: 'LocateEvent' });
 
+/** What the center wrote on the ticket; of each the stricter counts, its own or what the rule of the state gives: the later start, the earlier end. */
+const given = { startAt: Instant.nullable(), expiresAt: Instant.nullable() };
+const GivenEntry = z.object({ id: Id, ...given, note: z.string(), at: Instant, by: z.string() }).meta({ id: 'LocateGiven' });
+const startsFirst = ({ startAt, expiresAt }: { readonly startAt: string | null; readonly expiresAt: string | null }) => startAt === null || expiresAt === null || Date.parse(startAt) < Date.parse(expiresAt);
+const Given = z.strictObject(given).refine(startsFirst, { message: 'ends before it starts', path: ['expiresAt'] });
+
 /** "May dig" or every reason why not, as codes with parameters. */
 export const DigVerdict = z
   .object({ mayDig: z.boolean(), reasons: z.array(z.object({ code: z.string(), params: z.record(z.string(), z.union([z.string(), z.number()])) })) })
@@ -35,6 +41,8 @@ export const LocateTicket = z
     draft: z.boolean(),
     requestedAt: Instant.nullable(), legalStartAt: Instant.nullable(), expiresAt: Instant.nullable(),
     renewByAt: Instant.nullable(), rule: z.object({ version: z.string(), source: z.string(), asOf: z.string(), undated: z.boolean(), signedBy: z.string().nullable(), tolerance: z.number().nullable(), toleranceFrom: z.enum(['mark', 'edge']) }).nullable(), responses: z.array(LocateResponse),
+    /** As the center wrote it, the latest last. */
+    given: z.array(GivenEntry),
     events: z.array(LocateEvent), verdict: DigVerdict, closed: z.boolean(), version: z.number().int(), createdAt: Instant,
   })
   .meta({ id: 'LocateTicket' });
@@ -54,7 +62,7 @@ export const locates = {
   create: endpoint({
     id: 'locates.create', method: 'POST', path: '/jobs/:jobId/locate-tickets', summary: 'Record a ticket; legal start and expiry follow from the rule set of the state, in the time zone of the property',
     access: { permission: 'locates.edit' }, status: 201, params: JobParams, query: null,
-    body: z.strictObject({ number: text(60, 1), requestedAt: Instant, ...whiteLined }), response: LocateTicket,
+    body: z.strictObject({ number: text(60, 1), requestedAt: Instant, given: Given.optional(), ...whiteLined }), response: LocateTicket,
     errors: ['notFound', 'conflict.duplicate'],
   }),
   prepare: endpoint({
@@ -63,8 +71,13 @@ export const locates = {
   }),
   submit: endpoint({
     id: 'locates.submit', method: 'POST', path: '/jobs/:jobId/locate-tickets/:ticketId/submit', summary: 'The center took the ticket: number and time; its clock begins',
-    access: { permission: 'locates.edit' }, status: 200, params: TicketParams, query: null, body: z.strictObject({ number: text(60, 1), requestedAt: Instant }), response: LocateTicket,
+    access: { permission: 'locates.edit' }, status: 200, params: TicketParams, query: null, body: z.strictObject({ number: text(60, 1), requestedAt: Instant, given: Given.optional() }), response: LocateTicket,
     errors: ['notFound', 'conflict.duplicate', 'conflict.state'],
+  }),
+  give: endpoint({
+    id: 'locates.give', method: 'POST', path: '/jobs/:jobId/locate-tickets/:ticketId/given', summary: 'Enter or correct start and expiry as the center wrote them; a correction that lets dig earlier or longer names its reason',
+    access: { permission: 'locates.edit' }, status: 200, params: TicketParams, query: null,
+    body: z.strictObject({ ...given, note: text(500) }).refine(startsFirst, { message: 'ends before it starts', path: ['expiresAt'] }), response: LocateTicket, errors: ['notFound', 'conflict.state'],
   }),
   event: endpoint({
     id: 'locates.event', method: 'POST', path: '/jobs/:jobId/locate-tickets/:ticketId/events', summary: 'Put on record what happened to the marks or the ticket; some stop the digging at once',

@@ -35,6 +35,11 @@ export class LocatesController {
     return this.locates.submit(actor, params.jobId, params.ticketId, body);
   }
 
+  @Route(api.give)
+  give(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.give>) {
+    return this.life.give(actor, params.jobId, params.ticketId, body);
+  }
+
   @Route(api.event)
   event(@Who() actor: Actor, @Input() { params, body }: InputOf<typeof api.event>) {
     return this.life.event(actor, params.jobId, params.ticketId, body);

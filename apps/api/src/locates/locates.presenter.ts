@@ -1,8 +1,10 @@
 import { enteredVersion, type LocateAnswerWord, type LocateTicket, type TicketEventKind, type TicketForVerdict, ticketVerdict } from '@yardfall/contracts';
 import type { Prisma } from '../generated/prisma/client.ts';
+import { givenWithNames } from './given.ts';
 import { allRules, type SignedRule } from './rules.ts';
 
 export const ticketParts = {
+  ...givenWithNames,
   locateResponses_ticket: { include: { recordedBy: { select: { name: true } } }, orderBy: [{ at: 'asc' }, { id: 'asc' }] },
   locateEvents_ticket: { include: { recordedBy: { select: { name: true } } }, orderBy: [{ at: 'asc' }, { id: 'asc' }] },
 } satisfies Prisma.LocateTicketInclude;
@@ -32,6 +34,9 @@ export function presentTicket(ticket: TicketRecord, signed: readonly SignedRule[
     })),
     events: ticket.locateEvents_ticket.map(({ id, kind, utility, hazard, note, photoId, at, recordedAt, recordedBy }) => ({
       id, kind: kind as TicketEventKind, utility, hazard, note, photoId, at: at.toISOString(), recordedAt: recordedAt.toISOString(), by: recordedBy.name,
+    })),
+    given: ticket.locateGivens_ticket.map(({ id, startAt, expiresAt, note, at, recordedBy }) => ({
+      id, startAt: startAt?.toISOString() ?? null, expiresAt: expiresAt?.toISOString() ?? null, note, at: at.toISOString(), by: recordedBy.name,
     })),
     verdict: ticketVerdict(seen, now.toISOString()), closed: seen.closed, draft: seen.draft, version: ticket.version, createdAt: ticket.createdAt.toISOString(),
   };

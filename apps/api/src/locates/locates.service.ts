@@ -7,6 +7,7 @@ import { newId } from '../common/ids.ts';
 import { lockJob, requireJob } from '../jobs/jobs.access.ts';
 import { forVerdict, presentTicket } from './locates.presenter.ts';
 import { allRules, signedRules } from './rules.ts';
+import { addGiven } from './given.ts';
 import { clockOf } from './ticketClock.ts';
 import { requireNewNumber, requireTicket, ticketChanged, ticketsOf } from './tickets.ts';
 
@@ -42,20 +43,22 @@ export class LocatesService {
       const job = await lockJob(tx, actor, jobId);
       await requireNewNumber(tx, actor, jobId, body.number);
       const property = found(await tx.property.findUnique({ where: keyOf(actor, job.propertyId) }));
-      const clock = clockOf(allRules(await signedRules(tx, actor)), property.state, body.requestedAt, property.timeZone);
+      const clock = clockOf(allRules(await signedRules(tx, actor)), property.state, { ...body, timeZone: property.timeZone });
       const id = await this.add(tx, actor, jobId, body, { number: body.number, state: property.state, status: 'open', requestedAt: new Date(body.requestedAt), ...clock });
+      await addGiven(tx, actor, id, body.given);
       return ticketChanged(tx, actor, job, id, 'locate.created', { utilities: new Set(body.utilities).size, rule: clock.ruleVersion });
     });
   }
 
-  submit(actor: Actor, jobId: string, ticketId: string, { number, requestedAt }: BodyOf<typeof api.submit>): Promise<LocateTicket> {
+  submit(actor: Actor, jobId: string, ticketId: string, { number, requestedAt, given }: BodyOf<typeof api.submit>): Promise<LocateTicket> {
     return this.database.write(actor, async (tx) => {
       const job = await lockJob(tx, actor, jobId);
       const ticket = await requireTicket(tx, actor, jobId, ticketId, ['draft']);
       await requireNewNumber(tx, actor, jobId, number);
       const { timeZone } = found(await tx.property.findUnique({ where: keyOf(actor, job.propertyId) }));
-      const clock = clockOf(allRules(await signedRules(tx, actor)), ticket.state, requestedAt, timeZone);
+      const clock = clockOf(allRules(await signedRules(tx, actor)), ticket.state, { requestedAt, timeZone, given });
       await tx.locateTicket.update({ where: keyOf(actor, ticketId), data: { number, requestedAt: new Date(requestedAt), status: 'open', ...clock, version: { increment: 1 } } });
+      await addGiven(tx, actor, ticketId, given);
       return ticketChanged(tx, actor, job, ticketId, 'locate.submitted', { number, rule: clock.ruleVersion });
     });
   }

@@ -8,6 +8,7 @@ import { emit } from '../common/events.ts';
 import { newId } from '../common/ids.ts';
 import { lockJob } from '../jobs/jobs.access.ts';
 import { allRules, contentOf, type SignedRule, signedRules, storedRule } from './rules.ts';
+import { givenTimes, lastGiven } from './given.ts';
 import { clockOf } from './ticketClock.ts';
 import { holdForMarks } from './tickets.ts';
 
@@ -53,10 +54,10 @@ export class RuleSetsService {
   private async count(tx: Tx, actor: Actor, state: string): Promise<number> {
     const { companyId } = actor;
     const rules = allRules(await signedRules(tx, actor));
-    const waiting = await tx.locateTicket.findMany({ where: { companyId, state, status: 'open', ruleVersion: null }, include: { job: { select: { property: { select: { timeZone: true } } } } }, orderBy: { jobId: 'asc' } });
-    for (const { id, jobId, requestedAt, job } of waiting) {
+    const waiting = await tx.locateTicket.findMany({ where: { companyId, state, status: 'open', ruleVersion: null }, include: { ...lastGiven, job: { select: { property: { select: { timeZone: true } } } } }, orderBy: { jobId: 'asc' } });
+    for (const { id, jobId, requestedAt, job, locateGivens_ticket } of waiting) {
       const locked = await lockJob(tx, actor, jobId);
-      const clock = clockOf(rules, state, requestedAt?.toISOString() ?? '', job.property.timeZone);
+      const clock = clockOf(rules, state, { requestedAt: requestedAt?.toISOString() ?? '', timeZone: job.property.timeZone, given: givenTimes(locateGivens_ticket) });
       await tx.locateTicket.update({ where: { companyId_id: { companyId, id } }, data: { ...clock, version: { increment: 1 } } });
       await holdForMarks(tx, actor, locked);
       await emit(tx, actor, 'locates', jobId, id);

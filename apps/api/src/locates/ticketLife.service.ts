@@ -3,11 +3,14 @@ import { type BodyOf, isStop, type LocateTicket, type locates as api, stopsOf } 
 import type { Actor } from '../common/actor.ts';
 import { ChecklistBuilder } from '../common/checklistBuilder.ts';
 import { Database, type Tx } from '../common/database.ts';
-import { DomainError } from '../common/errors.ts';
+import { DomainError, found } from '../common/errors.ts';
 import { newId } from '../common/ids.ts';
 import { requirePhotos } from '../jobs/answers.ts';
 import { lockJob } from '../jobs/jobs.access.ts';
 import { forVerdict } from './locates.presenter.ts';
+import { addGiven } from './given.ts';
+import { allRules, signedRules } from './rules.ts';
+import { clockBy, isLooser } from './ticketClock.ts';
 import { requireTicket, ticketChanged } from './tickets.ts';
 
 /** What happens to a ticket once the center has it: answers, marks that go, a line that is hit, its end. */
@@ -33,6 +36,22 @@ export class TicketLifeService {
       return known === undefined
         ? ticketChanged(tx, actor, job, ticketId, 'locate.utilityAdded', { utility })
         : ticketChanged(tx, actor, job, ticketId, 'locate.answered', { answer });
+    });
+  }
+
+  /** The rule that counted the ticket counts it again with what the center wrote; of start and end the stricter counts. */
+  give(actor: Actor, jobId: string, ticketId: string, { startAt, expiresAt, note }: BodyOf<typeof api.give>): Promise<LocateTicket> {
+    return this.database.write(actor, async (tx) => {
+      const job = await lockJob(tx, actor, jobId);
+      const ticket = await requireTicket(tx, actor, jobId, ticketId, ['open']);
+      const { timeZone } = found(await tx.property.findUnique({ where: { companyId_id: { companyId: actor.companyId, id: job.propertyId } }, select: { timeZone: true } }));
+      const rule = allRules(await signedRules(tx, actor)).find(({ version }) => version === ticket.ruleVersion) ?? null;
+      const clock = clockBy(rule, { requestedAt: ticket.requestedAt?.toISOString() ?? '', timeZone, given: { startAt, expiresAt } });
+      const isTakenBack = startAt === null && expiresAt === null;
+      if (note === '' && (isTakenBack || isLooser(clock, ticket))) throw new DomainError('request.invalid', {}, [{ path: 'body.note', message: 'is needed: this lets dig earlier or longer than before' }]);
+      await addGiven(tx, actor, ticketId, { startAt, expiresAt }, note);
+      await tx.locateTicket.update({ where: { companyId_id: { companyId: actor.companyId, id: ticketId } }, data: { ...clock, version: { increment: 1 } } });
+      return ticketChanged(tx, actor, job, ticketId, 'locate.given', { number: ticket.number });
     });
   }
 

@@ -8,6 +8,11 @@ export function latestAnswers({ responses }: Pick<LocateTicket, 'responses'>): r
   return [...new Map(responses.map((response) => [response.utility, response])).values()];
 }
 
+/** What the center wrote, as it was entered, the latest last; a phone may hold a ticket from before that was told. */
+export function givenOf({ given = [] }: Partial<Pick<LocateTicket, 'given'>>): LocateTicket['given'] {
+  return given;
+}
+
 /** A ticket as its verdict is judged, on the phone as in the office. */
 export function asJudged(ticket: LocateTicket): TicketForVerdict {
   const { state, number, closed, draft, legalStartAt, expiresAt, events } = ticket;

@@ -77,6 +77,7 @@ export const audit = catalogue({
   'audit.action.locate.privateLines': { en: 'Recorded what the homeowner said of {count:plural|# line|# lines} of their own', es: 'Anotó lo que el dueño dijo de {count:plural|# línea propia|# líneas propias}' },
   'audit.action.locate.answered': { en: 'Recorded the answer of a utility', es: 'Anotó la respuesta de un servicio' },
   'audit.action.locate.utilityAdded': { en: 'Added a utility to a locate ticket: {utility:text}', es: 'Agregó un servicio a un aviso de localización: {utility:text}' },
+  'audit.action.locate.given': { en: 'Entered what the center wrote on locate ticket {number:text}', es: 'Anotó lo que el centro escribió en el aviso de localización {number:text}' },
   'audit.action.locate.closed': { en: 'Closed a locate ticket', es: 'Cerró un aviso de localización' },
   'audit.action.permit.answered': { en: 'Said where {count:plural|# approval stands|# approvals stand}', es: 'Anotó cómo {count:plural|está # aprobación|están # aprobaciones}' },
   'audit.action.permit.outletAnswered': { en: 'Answered {question:text} of an outlet', es: 'Respondió {question:text} de una salida' },

@@ -1,4 +1,4 @@
-import { checklists, jobs, locates } from '@yardfall/contracts';
+import { audit, checklists, jobs, locates } from '@yardfall/contracts';
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { v7 as uuidv7 } from 'uuid';
 import { useMe } from '../../../hooks/useMe.ts';
@@ -34,4 +34,8 @@ export function useNewTicket(onDone: () => void) {
 
 export function useCloseTicket() {
   return useWrite(locates.close, { refreshes });
+}
+
+export function useGiveTimes(onDone: () => void) {
+  return useWrite(locates.give, { refreshes: [...refreshes, audit.list], onDone });
 }

@@ -9,6 +9,7 @@ import { useText } from '../../../lib/reader.tsx';
 import { instantIn } from '../../../lib/zoneTime.ts';
 import { useNewTicket, usePrepareTicket } from '../api/locates.ts';
 import { namesIn, sortUtilities, usualOnForm } from '../model/answers.ts';
+import { givenIn } from '../model/given.ts';
 import { GivenByCenter } from './GivenByCenter.tsx';
 
 interface NewTicketProps {
@@ -23,7 +24,7 @@ interface NewTicketProps {
 /** A ticket with its white-lined area; the clock follows from the rule of the state once the center took it. */
 export function NewTicket({ job, asDraft, like, onDone }: NewTicketProps) {
   const { t } = useText();
-  const [lacks, setLacks] = useState<'time' | 'utilities' | null>(null);
+  const [lacks, setLacks] = useState<'time' | 'span' | 'utilities' | null>(null);
   const [depth, setDepth] = useState<number | null>(like?.depth ?? null);
   const made = useNewTicket(onDone);
   const prepared = usePrepareTicket(onDone);
@@ -34,16 +35,17 @@ export function NewTicket({ job, asDraft, like, onDone }: NewTicketProps) {
     const field = fieldsOf(event.currentTarget);
     const requestedAt = instantIn(job.timeZone, field('requestedAt').slice(0, 16));
     const utilities = [...usualOnForm.filter((name) => field(name) !== '').map((name) => t(`locates.usual.${name}`)), ...namesIn(field('others'))];
-    setLacks(!asDraft && requestedAt === null ? 'time' : utilities.length === 0 ? 'utilities' : null);
+    const given = asDraft ? null : givenIn(job.timeZone, field);
+    setLacks(!asDraft && requestedAt === null ? 'time' : !asDraft && given === null ? 'span' : utilities.length === 0 ? 'utilities' : null);
     if (utilities.length === 0) return;
     const told = { area: field('area'), method: field('method'), depth, utilities: [...new Set(utilities)] };
     const params = { jobId: job.id };
     if (asDraft) prepared.write({ params, body: told });
-    else if (requestedAt !== null) made.write({ params, body: { number: field('number'), requestedAt, ...told } });
+    else if (requestedAt !== null && given !== null) made.write({ params, body: { number: field('number'), requestedAt, given, ...told } });
   };
   return (
     <form className="stack ticket-form crew-form" onSubmit={submit} aria-label={t(asDraft ? 'locates.prepare' : 'locates.new')}>
-      {asDraft ? <p>{t('locates.prepareWhy')}</p> : <GivenByCenter job={job} noTime={lacks === 'time'} />}
+      {asDraft ? <p>{t('locates.prepareWhy')}</p> : <GivenByCenter job={job} noTime={lacks === 'time'} noSpan={lacks === 'span'} />}
       <TextArea label={t('locates.area')} hint={t('locates.areaHint')} name="area" required maxLength={500} rows={2} defaultValue={like?.area} />
       <TextField label={t('locates.method')} hint={t('locates.methodHint')} name="method" maxLength={200} optional autoComplete="off" defaultValue={like?.method} />
       <LengthField label={t('locates.depth')} value={depth} onChange={setDepth} optional />

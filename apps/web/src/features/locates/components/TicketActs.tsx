@@ -9,6 +9,7 @@ import { useCloseTicket, useTicketAct } from '../api/locates.ts';
 import { latestAnswers } from '../../../lib/tickets.ts';
 import { asksForMarks } from '../model/events.ts';
 import { EventForm } from './EventForm.tsx';
+import { GiveTimes } from './GiveTimes.tsx';
 import { NewTicket } from './NewTicket.tsx';
 import { SubmitTicket } from './SubmitTicket.tsx';
 
@@ -21,7 +22,7 @@ interface TicketActsProps {
   readonly named: (utility: string) => string;
 }
 
-type Open = 'submit' | 'event' | 'renew' | 'close' | null;
+type Open = 'submit' | 'event' | 'given' | 'renew' | 'close' | null;
 
 /** What can be done with a ticket as it stands: hand it in, walk the marks, say what happened, renew, close. */
 export function TicketActs({ ticket, waits, job, named }: TicketActsProps) {
@@ -35,11 +36,13 @@ export function TicketActs({ ticket, waits, job, named }: TicketActsProps) {
       {asksForMarks(ticket) && !waits ? <MarksAgree ticket={ticket} /> : null}
       <div className="row">
         {ticket.draft ? null : <Button size="crew" onClick={() => setOpen('event')}>{t('locates.happened')}</Button>}
+        {ticket.draft ? null : <Button size="crew" onClick={() => setOpen('given')}>{t('locates.given')}</Button>}
         {ticket.draft ? null : <Button size="crew" onClick={() => setOpen('renew')}>{t('locates.renew')}</Button>}
         <Button size="crew" onClick={() => setOpen('close')}>{t('locates.close')}</Button>
       </div>
       <Dialog open={open === 'submit'} title={t('locates.submitTitle')} onClose={shut}><SubmitTicket ticket={ticket} timeZone={timeZone} onDone={shut} /></Dialog>
       <Dialog open={open === 'event'} title={t('locates.happenedTitle')} onClose={shut}><EventForm ticket={ticket} timeZone={timeZone} named={named} onDone={shut} /></Dialog>
+      <Dialog open={open === 'given'} title={t('locates.givenTitle')} onClose={shut}><GiveTimes ticket={ticket} timeZone={timeZone} onDone={shut} /></Dialog>
       <Dialog open={open === 'renew'} title={t('locates.renew')} onClose={shut}>
         <p>{t('locates.renewWhy')}</p>
         <NewTicket job={job} asDraft={false} like={{ ...ticket, utilities: latestAnswers(ticket).map(({ utility }) => utility) }} onDone={shut} />

@@ -3,6 +3,7 @@ import { Notice } from '../../../components/Notice.tsx';
 import { Photo } from '../../../components/Photo.tsx';
 import type { OutboxLocate } from '../../../lib/outbox.ts';
 import { useText } from '../../../lib/reader.tsx';
+import { givenOf } from '../../../lib/tickets.ts';
 
 interface TicketHistoryProps {
   readonly ticket: LocateTicket;
@@ -12,12 +13,21 @@ interface TicketHistoryProps {
 
 /** What happened to the ticket, each with who put it on record. */
 export function TicketHistory({ ticket, timeZone, named }: TicketHistoryProps) {
-  const { t } = useText();
-  if (ticket.events.length === 0) return null;
+  const { t, q } = useText();
+  const given = givenOf(ticket);
+  if (ticket.events.length === 0 && given.length === 0) return null;
+  const told = (moment: string | null) => (moment === null ? t('locates.givenNone') : q('dateTime', moment, { timeZone }));
   return (
     <div>
       <p className="faint">{t('locates.history')}</p>
       <ul className="ticket-history">
+        {given.map(({ id, startAt, expiresAt, note, at, by }) => (
+          <li key={id}>
+            {t('locates.givenLine', { start: told(startAt), end: told(expiresAt) })}
+            {note === '' ? null : <span className="ticket-note">{note}</span>}
+            <span className="faint ticket-note">{t('locates.saidBy', { at, by }, { timeZone })}</span>
+          </li>
+        ))}
         {ticket.events.map(({ id, kind, at, by, note, utility, hazard, photoId, recordedAt }) => (
           <li key={id}>
             {t('locates.eventLine', { at, what: `locates.event.${kind}` }, { timeZone })}{utility === '' ? '' : `, ${named(utility)}`}{hazard ? `, ${t('locates.eventHazard')}` : ''}

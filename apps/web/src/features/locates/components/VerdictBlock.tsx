@@ -17,7 +17,7 @@ export function VerdictBlock({ verdict, timeZone }: VerdictBlockProps) {
   }
   return (
     <Notice severity="stop" title={t('locates.mayNotDig')}>
-      <ul>{verdict.reasons.map((reason) => <li key={JSON.stringify(reason)}>{say(reason.code, reason.params, { timeZone })}</li>)}</ul>
+      <ul className="ticket-history">{verdict.reasons.map((reason) => <li key={JSON.stringify(reason)}>{say(reason.code, reason.params, { timeZone })}</li>)}</ul>
     </Notice>
   );
 }

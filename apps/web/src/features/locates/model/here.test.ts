@@ -7,7 +7,7 @@ import { jobVerdictHere, verdictHere } from './verdictHere.ts';
 
 const answer = { id: 'r', code: '', note: '', photoId: null, by: 'Rosa' };
 const ticket: LocateTicket = {
-  id: 't', jobId: 'j', number: 'A-1', state: 'VA', area: 'Back yard', method: '', depth: null, draft: false, closed: false, version: 1, rule: null,
+  id: 't', jobId: 'j', number: 'A-1', state: 'VA', area: 'Back yard', method: '', depth: null, draft: false, closed: false, version: 1, rule: null, given: [],
   requestedAt: '2026-03-02T14:00:00.000Z', legalStartAt: '2026-03-06T05:00:00.000Z', renewByAt: '2026-03-20T04:00:00.000Z', expiresAt: '2026-03-24T04:00:00.000Z', createdAt: '2026-03-02T14:00:00.000Z',
   verdict: { mayDig: true, reasons: [] },
   responses: [{ ...answer, utility: 'Gas', answer: 'marked', at: '2026-03-04T12:00:00.000Z' }, { ...answer, utility: 'Power', answer: 'clear', at: '2026-03-04T12:00:00.000Z' }],

@@ -6,7 +6,7 @@ const may: DigVerdict = { mayDig: true, reasons: [] };
 const tooEarly: DigVerdict = { mayDig: false, reasons: [{ code: 'locates.reason.beforeStart', params: { number: 'A-1', at: '2026-03-06T05:00:00.000Z' } }] };
 const answer = { id: 'r', code: '', note: '', photoId: null, by: 'Rosa' };
 const ticket: LocateTicket = {
-  id: 't', jobId: 'j', number: 'A-1', state: 'VA', area: 'Back yard', method: '', depth: null, draft: false, closed: false, version: 1, rule: null,
+  id: 't', jobId: 'j', number: 'A-1', state: 'VA', area: 'Back yard', method: '', depth: null, draft: false, closed: false, version: 1, rule: null, given: [],
   requestedAt: '2026-03-02T14:00:00.000Z', legalStartAt: '2026-03-06T05:00:00.000Z', renewByAt: '2026-03-20T04:00:00.000Z', expiresAt: '2026-03-24T04:00:00.000Z', createdAt: '2026-03-02T14:00:00.000Z', verdict: may,
   responses: [{ ...answer, utility: 'Gas', answer: 'none', at: '2026-03-02T14:00:00.000Z' }, { ...answer, utility: 'Gas', answer: 'marked', at: '2026-03-04T12:00:00.000Z' }],
   events: [{ id: 'e', kind: 'marksAgree', utility: '', hazard: false, note: '', photoId: null, at: '2026-03-05T13:00:00.000Z', recordedAt: '2026-03-05T13:00:00.000Z', by: 'Rosa' }],
