@@ -25,7 +25,7 @@ beforeAll(async () => {
   pipe = found;
   await mayDig(ours.crew.agent, job.id);
   phone = await Phone.of(test, ours.crew, job.id);
-  await phone.prove('B2');
+  for (const itemKey of ['A2', 'B2', 'C5']) await phone.prove(itemKey);
 }, 180_000);
 afterAll(() => test.close());
 

@@ -119,7 +119,9 @@ describe('a fact', () => {
   });
 
   it('of an item that owner or estimator ticks is refused for crew', async () => {
-    expect((await phone.prove('A1')).map(({ reason }) => reason)).toEqual(['officeOnly']);
+    const a1 = await phone.item('A1');
+    expect((await phone.send([phone.fact(a1, { kind: 'ticked', note: '' })])).facts.map(({ reason }) => reason)).toEqual(['officeOnly']);
+    expect((await phone.prove('A1')).map(({ reason }) => reason)).toEqual(['officeSaysNot']);
     expect((await estimator.prove('A1')).map(({ verdict }) => verdict)).toEqual(['kept']);
   });
 

@@ -45,6 +45,8 @@ export const FieldFact = z
     z.strictObject({ ...factBase, kind: z.literal('struck'), figure: Id, reason: text(500, 3) }),
     /** The taped grate was lifted again: photos and tick of before show nothing of it any more. */
     z.strictObject({ ...factBase, kind: z.literal('lifted') }),
+    /** It rained: the look of the day before shows nothing of the trench any more. */
+    z.strictObject({ ...factBase, kind: z.literal('rained') }),
     z.strictObject({ ...factBase, kind: z.literal('notApplicable'), reason: text(500, 3) }),
     z.strictObject({ ...factBase, kind: z.literal('failed'), reason: text(500, 3) }),
     z.strictObject({ ...factBase, kind: z.literal('corrected'), note: text(500, 3) }),
@@ -78,9 +80,11 @@ export const Requirement = z
     signers: z.array(Signer),
     minPhotos: z.number().int(),
     measures: z.array(
-      z.object({ name: z.string(), quantity: z.enum(['level', 'height', 'length', 'slope', 'volume', 'count', 'flow', 'minutes', 'seconds', 'share', 'number']), target: z.number(), min: z.number().nullable(), max: z.number().nullable(),
+      z.object({ name: z.string(), quantity: z.enum(['level', 'height', 'length', 'slope', 'volume', 'count', 'flow', 'minutes', 'seconds', 'share', 'number', 'check']), target: z.number(), min: z.number().nullable(), max: z.number().nullable(),
         /** Not asked for where the measure of this name is there and good. */
         unless: z.string().optional(),
+        /** Asked for only where the measure of that name came out as high as this. */
+        when: z.object({ name: z.string(), least: z.number() }).optional(),
         /** May be measured and need not: outside its limits it is no failure. */
         optional: z.boolean().optional(),
       }),
@@ -90,6 +94,12 @@ export const Requirement = z
     params: z.record(z.string(), z.union([z.string(), z.number()])),
     /** How long before the guarded work a photo may have been taken [s]; null for no limit. */
     freshFor: z.number().nullable(),
+    /** Asked for again on each day in this time zone, and after rain; absent where once is enough. */
+    daily: z.string().optional(),
+    /** How long joints cure before they bear pressure [s], from which temperature [°F] on, the warmest first; absent where nothing is glued. */
+    cure: z.array(z.object({ from: z.number(), wait: z.number() })).optional(),
+    /** The moment before which it is not ticked; absent where there is none. */
+    tickFrom: z.string().optional(),
   })
   .meta({ id: 'Requirement' });
 export type Requirement = z.infer<typeof Requirement>;

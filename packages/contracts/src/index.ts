@@ -1,6 +1,7 @@
 export * from './access.ts';
 export * from './audit.ts';
 export * from './checklist/index.ts';
+export * from './cancellation.ts';
 export * from './checklists.ts';
 export * from './common.ts';
 export * from './company.ts';

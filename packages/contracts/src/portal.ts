@@ -32,6 +32,8 @@ export const Portal = z
     company: z.object({ name: z.string(), responsibleName: z.string(), phone: z.string() }),
     jobTitle: z.string(), customerName: z.string(), address: z.string(), stage: z.enum(jobStages),
     next: z.object({ code: z.string(), params: z.record(z.string(), z.union([z.string(), z.number()])) }),
+    /** What counts now and ends by itself: the time to cancel, an open trench, fresh concrete. */
+    times: z.array(OfferText),
     why: z.array(OfferText), drawing: PortalDrawing.nullable(), offer: PortalOffer.nullable(),
     /** Hold points at which the company asks for fewer photos than are built in, on every job: by the owner's word. */
     weaker: z.array(z.object({ item: z.string(), photos: z.number().int(), builtIn: z.number().int(),

@@ -78,6 +78,10 @@ async function photos(day: Day, within: Locator, key: string): Promise<void> {
 async function measureOne(day: Day, at: At, measure: Measure): Promise<void> {
   const figure = at(`.step-figure[data-measure="${measure.name}"]`);
   if ((await figure.count()) === 0 || (await figure.locator('.recorded').isVisible())) return;
+  if (measure.quantity === 'check') {
+    await day.hand.tap(figure.locator('label').filter({ hasText: /^As planned$|^It is on the truck$/ }));
+    return;
+  }
   await day.hand.type(figure.locator('input'), typed(measure));
   await expect(figure.locator('.verdict')).toBeVisible();
 }
@@ -147,7 +151,7 @@ const GALLON = 0.003785411784;
 
 /** As the crew would read it off: no more places than keep it inside its limits. */
 export function typed(measure: Measure): string {
-  const unit = { level: FOOT, length: FOOT, height: INCH, volume: GALLON, flow: GALLON / 60, slope: 1 / 12, count: 1, minutes: 60, seconds: 1, share: 0.01, number: 1 }[measure.quantity];
+  const unit = { level: FOOT, length: FOOT, height: INCH, volume: GALLON, flow: GALLON / 60, slope: 1 / 12, count: 1, minutes: 60, seconds: 1, share: 0.01, number: 1, check: 1 }[measure.quantity];
   for (let places = 0; places < 5; places += 1) {
     for (const way of [Math.round, Math.ceil, Math.floor]) {
       const text = (way((measure.target / unit) * 10 ** places) / 10 ** places).toFixed(places);

@@ -18,6 +18,7 @@ import { FactsService } from './facts.service.ts';
 import { holdForFailed } from './failedHold.ts';
 import { type EarlierStep, inEarlierForm } from './forms.rules.ts';
 import { loadChecklist, requirementOf } from './live.ts';
+import { placeOf } from './place.ts';
 
 /** Makes the items of a job from its build revision: what is proven under the same requirement stays proven, the rest opens again with the reason. */
 @Injectable()
@@ -74,7 +75,8 @@ export class ChecklistBuilderService extends ChecklistBuilder {
     const templates = templatesOf(readSettings(company.settings).checklist);
     const tickets = (await ticketsOf(tx, actor, jobId)).map(forVerdict);
     const declared = [...(await latestAnswers(tx, actor, jobId, 'privateLine')).values()].flatMap(({ kind, state }) => privateAnswer(kind, state));
-    const build = (document: DesignDocument) => buildChecklist(document, templates, groundLines(document, tickets, declared));
+    const place = await placeOf(tx, actor, jobId);
+    const build = (document: DesignDocument) => buildChecklist(document, templates, groundLines(document, tickets, declared), place);
     const built = await build(revision.document);
     const before = [...rows.values()].filter(({ retiredAt }) => retiredAt === null).map(earlierStep);
     if (before.every(({ requirement }) => rulesOf(requirement) === rulesVersion)) return built;

@@ -21,7 +21,8 @@ export function presentChecklist(live: LiveChecklist, { jobId, revisionId, docum
 
 export function presentItem(live: LiveChecklist, item: LiveItem, states: readonly ItemInState[], names: ReadonlyMap<string, string>, moment: Moment): ChecklistItem {
   const { row, requirement, facts } = item;
-  const { state, missing } = live.fold(item);
+  const now = moment.now ?? moment.at;
+  const { state, missing } = now === null ? live.fold(item) : live.foldAt(item, now);
   return {
     key: row.key, template: row.template, group: groupOf(row.template), part: row.part, partName: row.part === null ? null : (names.get(row.part) ?? row.part), position: row.position,
     holdPoint: row.holdPoint, requirement, requirementHash: row.requirementHash, state, missing: [...missing], reopenedReason: row.reopenedReason, facts,

@@ -50,7 +50,7 @@ export class ChecklistsService {
       const job = await lockJob(tx, actor, jobId);
       const live = await loadChecklist(tx, actor, jobId);
       const item = found(live.items.get(key));
-      if (item.row.holdPoint === null) throw new DomainError('conflict.state', { item: key });
+      if (item.row.holdPoint === null || item.requirement.daily !== undefined) throw new DomainError('conflict.state', { item: key });
       await this.fromDesk(tx, actor, job, live, item, { kind: 'waived', reason });
       await audit(tx, actor, 'checklist.waived', { jobId, id: item.row.id }, { item: key, holdPoint: item.row.holdPoint });
       return this.describe(tx, actor, job, live);

@@ -12,7 +12,7 @@ export async function circumstancesOf(
 ): Promise<Circumstances> {
   const item = live.items.get(fact.itemKey);
   return {
-    deviceCutOff: recorder.deviceCutOff, roles: recorder.roles,
+    deviceCutOff: recorder.deviceCutOff, roles: recorder.roles, at: recordedAt(actor, fact, recorder.clockBehind).getTime(),
     item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
     photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, live, fact) : null,
     proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),

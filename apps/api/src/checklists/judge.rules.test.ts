@@ -13,7 +13,7 @@ const tick: FieldFact = { ...base, kind: 'ticked', note: '' };
 const photo: FieldFact = { ...base, kind: 'photo', photoId: id, takenAt: '2026-03-02T09:30:00Z' };
 const calm: Circumstances = {
   deviceCutOff: false, item: { requirement, requirementHash: hash, holdPoint: 'HP-5' }, roles: ['crew'],
-  photo: { id, itemKey: 'D2:CH1', takenAt: new Date('2026-03-02T09:30:00Z'), seenTogether: false }, proofOnRecord: false, stopped: false,
+  photo: { id, itemKey: 'D2:CH1', takenAt: new Date('2026-03-02T09:30:00Z'), seenTogether: false }, proofOnRecord: false, stopped: false, at: Date.parse('2026-03-02T10:00:00Z'),
 };
 const outcome = (fact: FieldFact, changes: Partial<Circumstances> = {}) => {
   const { verdict, reason } = judge(fact, { ...calm, ...changes });

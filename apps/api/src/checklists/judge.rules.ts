@@ -25,6 +25,8 @@ export interface Circumstances {
   readonly proofOnRecord: boolean;
   /** Something that was found had stopped this step when the fact was recorded. */
   readonly stopped: boolean;
+  /** When it was recorded [ms], by the office's clock. */
+  readonly at: number;
 }
 
 const kept: Judgement = { verdict: 'kept', reason: null };
@@ -41,11 +43,11 @@ export function judge(fact: FieldFact, circumstances: Circumstances): Judgement 
   return judgeKind(fact, circumstances, item);
 }
 
-function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord, stopped }: Circumstances, item: NonNullable<Circumstances['item']>): Judgement {
+function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord, stopped, at }: Circumstances, item: NonNullable<Circumstances['item']>): Judgement {
   const { requirement, holdPoint } = item;
   switch (fact.kind) {
     case 'begun': return stopped ? refused('stopped') : kept;
-    case 'ticked': return mayTick(requirement, roles) ? kept : refused('officeOnly');
+    case 'ticked': return mayTick(requirement, roles) ? judgeTime(requirement, at) : refused('officeOnly');
     case 'photo': return judgePhoto(fact, photo);
     case 'profile': return judgeProfile(fact, requirement);
     case 'measured': return requirement.measures.some(({ name }) => name === fact.name) ? kept : refused('noSuchMeasure');
@@ -54,9 +56,10 @@ function judgeKind(fact: FieldFact, { roles, photo, proofOnRecord, stopped }: Ci
     case 'signed': return [...requirement.signers, 'crewLead', 'owner'].includes(fact.signer) ? kept : refused('wrongSigner');
     case 'struck': return saysWhy(fact.reason) ? kept : refused('saysNothing');
     case 'lifted': return requirement.freshFor === null ? refused('noSuchMeasure') : kept;
+    case 'rained': return requirement.daily === undefined ? refused('noSuchMeasure') : kept;
     case 'document': return requirement.template !== 'J1' || proofOnRecord ? kept : refused('noSuchProof');
     case 'notApplicable': return judgeNot(fact.reason, requirement, holdPoint, roles);
-    case 'waived': return roles.includes('owner') ? kept : refused('ownerOnly');
+    case 'waived': return !roles.includes('owner') ? refused('ownerOnly') : requirement.daily === undefined ? kept : refused('evidenceOnly');
     default: return kept;
   }
 }
@@ -65,6 +68,11 @@ function judgeNot(reason: string, requirement: Requirement, holdPoint: string | 
   if (holdPoint !== null) return refused('evidenceOnly');
   if (!maySayNot(requirement, holdPoint, roles)) return refused('officeSaysNot');
   return saysWhy(reason) ? kept : refused('saysNothing');
+}
+
+/** Work on a contract that can still be cancelled is not ticked off. */
+function judgeTime({ tickFrom }: Requirement, at: number): Judgement {
+  return tickFrom !== undefined && at < Date.parse(tickFrom) ? refused('stillCancellable') : kept;
 }
 
 function judgeProfile(fact: Extract<FieldFact, { kind: 'profile' }>, { measures }: Requirement): Judgement {

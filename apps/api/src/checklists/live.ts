@@ -1,4 +1,4 @@
-import { digSpans, type DigSpan, foldItem, type FoldedItem, type Held, heldBy, type ItemInState, jobVerdict, type Moment, Requirement, type StoredFact, type TicketForVerdict } from '@yardfall/contracts';
+import { digSpans, type DigSpan, foldItem, type FoldedItem, type Held, heldBy, isCovered, type ItemInState, jobVerdict, type Moment, Requirement, type StoredFact, type TicketForVerdict } from '@yardfall/contracts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
 import type { ChecklistItem } from '../generated/prisma/client.ts';
@@ -55,15 +55,15 @@ export class LiveChecklist {
   fold({ row, requirement, facts }: LiveItem): FoldedItem {
     const known = this.folded.get(row.key);
     if (known !== undefined) return known;
-    const made = foldItem(requirement, facts.filter(({ fact }) => fact.requirementHash === row.requirementHash));
+    const made = foldItem(requirement, factsOf({ row, facts }));
     this.folded.set(row.key, made);
     return made;
   }
 
   states(): ItemInState[] {
     return [...this.items.values()].map((item) => {
-      const { state, freshUntil } = this.fold(item);
-      return { key: item.row.key, template: item.row.template, part: item.row.part, state, freshUntil };
+      const { state, freshUntil, readyAt } = this.fold(item);
+      return { key: item.row.key, template: item.row.template, part: item.row.part, state, freshUntil, readyAt, holdPoint: item.row.holdPoint };
     });
   }
 
@@ -73,8 +73,14 @@ export class LiveChecklist {
   }
 
   /** Work that has begun does not care any more how old the photo of its guard has grown. */
-  momentFor(key: string, { at, mayDig }: Moment): Moment {
-    return { at: this.hasBegun(key) ? null : at, mayDig };
+  momentFor(key: string, { at, mayDig, now = at }: Moment): Moment {
+    return { at: this.hasBegun(key) ? null : at, mayDig, now };
+  }
+
+  /** The step as it is asked at a moment: what is looked at each day is open again on the next, as long as a trench is. */
+  foldAt(item: LiveItem, now: number): FoldedItem {
+    if (item.requirement.daily === undefined || isCovered(this.states())) return this.fold(item);
+    return foldItem(item.requirement, factsOf(item), now);
   }
 
   heldBy(key: string, moment: Moment): readonly Held[] {
@@ -85,6 +91,11 @@ export class LiveChecklist {
     const item = this.items.get(key);
     return item?.facts.some(({ fact, verdict }) => fact.kind === 'begun' && verdict === 'kept' && fact.requirementHash === item.row.requirementHash) ?? false;
   }
+}
+
+/** Those of the present requirement. */
+function factsOf({ row, facts }: Pick<LiveItem, 'row' | 'facts'>): readonly StoredFact[] {
+  return facts.filter(({ fact }) => fact.requirementHash === row.requirementHash);
 }
 
 export async function loadChecklist(tx: Tx, actor: Actor, jobId: string): Promise<LiveChecklist> {

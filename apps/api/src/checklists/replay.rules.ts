@@ -3,8 +3,8 @@ import type { Judgement } from './judge.rules.ts';
 import type { LiveChecklist } from './live.ts';
 import { inOrderOfRecording, type Placed } from './order.rules.ts';
 
-/** What may be said of an item that is held: that it failed, a figure was mistyped, it does not apply, or is waived. It counts as no work on it. */
-const allowedWhileHeld: readonly FieldFact['kind'][] = ['failed', 'struck', 'notApplicable', 'waived'];
+/** What may be said of an item that is held: that it failed, a figure was mistyped, it does not apply, is waived, or that it rained. It counts as no work on it. */
+const allowedWhileHeld: readonly FieldFact['kind'][] = ['failed', 'struck', 'notApplicable', 'waived', 'rained'];
 
 /**
  * Judges every fact again in the order of recording: work on a guarded item counts when its hold points had opened by what was recorded before it.

@@ -11,7 +11,8 @@ import { lockJob } from '../jobs/jobs.access.ts';
 import { holdForPermits } from '../jobs/permits.ts';
 import { advance } from '../jobs/stages.ts';
 import { placeOf, statusOf } from '../offers/offers.presenter.ts';
-import { jobOf, PortalService } from './portal.service.ts';
+import { jobOf } from './job.ts';
+import { PortalService } from './portal.service.ts';
 
 /** The customer's yes: a typed name against the hash of exactly what was read. */
 @Injectable()

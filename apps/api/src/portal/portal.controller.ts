@@ -4,7 +4,8 @@ import type { Actor } from '../common/actor.ts';
 import { Input, Route, Who } from '../common/route.ts';
 import { PhotosService } from '../photos/photos.service.ts';
 import { AcceptanceService } from './acceptance.service.ts';
-import { jobOf, PortalService } from './portal.service.ts';
+import { jobOf } from './job.ts';
+import { PortalService } from './portal.service.ts';
 
 @Controller()
 export class PortalController {

@@ -2,14 +2,16 @@ import { Injectable } from '@nestjs/common';
 import type { Portal } from '@yardfall/contracts';
 import { type Actor, systemActor } from '../common/actor.ts';
 import { Database, type Tx } from '../common/database.ts';
-import { DomainError, found } from '../common/errors.ts';
+import { found } from '../common/errors.ts';
 import { CustomersService } from '../customers/customers.service.ts';
 import { documentOf, evaluationOf } from '../designs/designs.presenter.ts';
 import { requireJob } from '../jobs/jobs.access.ts';
 import { jobParts } from '../jobs/jobs.presenter.ts';
 import { acceptedName, offerParts, type OfferRecord, placeOf, statusOf } from '../offers/offers.presenter.ts';
 import type { CodedText } from '../offers/why.rules.ts';
+import { jobOf } from './job.ts';
 import { presentDrawing, presentHandover, presentPhoto, presentProof, presentWaiver, weakerRules, whyOf } from './portal.presenter.ts';
+import { timesOf } from './times.ts';
 
 /** The customer page: one job, what was sent, what was proven. Nothing of cost can be reached from here. */
 @Injectable()
@@ -52,13 +54,13 @@ export class PortalService {
     const offer = await tx.offer.findFirst({ where: { companyId: actor.companyId, jobId, sentAt: { not: null } }, ...offerParts, orderBy: { sentAt: 'desc' } });
     const texts = offer === null ? [] : await this.textsOf(tx, actor, offer);
     const design = await this.design(tx, actor, job.buildRevisionId ?? offer?.revisionId ?? null);
-    const { proof, handover, photos, waivers, weaker } = await this.records(tx, actor, jobId, names);
+    const { proof, handover, photos, waivers, weaker, times } = await this.records(tx, actor, jobId, names);
     return {
       company: { name: job.company.name, responsibleName: job.company.responsibleName, phone: job.company.phone },
       jobTitle: job.title, customerName: found(this.customers.person(job.customer)).name, address: found(this.customers.place(job.customer, job.property)).address,
       stage: job.stage as Portal['stage'], next: { code: `portal.next.${job.stage}`, params: {} },
       why: whyOf(texts), drawing: design === null ? null : presentDrawing(design.document, design.evaluation),
-      offer: offer === null ? null : this.presentOffer(offer, actor, texts), weaker, waivers, photos: photos.map(presentPhoto), proof: proof === null ? null : presentProof(proof),
+      offer: offer === null ? null : this.presentOffer(offer, actor, texts), weaker, waivers, times, photos: photos.map(presentPhoto), proof: proof === null ? null : presentProof(proof),
       handover: handover === null || design === null ? null : presentHandover(handover, design.document),
     };
   }
@@ -76,8 +78,9 @@ export class PortalService {
     const facts = await tx.fieldFact.findMany({ where: { ...where, kind: 'waived', verdict: 'kept' }, orderBy: { serverTime: 'asc' } });
     const items = await tx.checklistItem.findMany({ where, orderBy: { position: 'asc' } });
     const holdPoints = new Map(items.map(({ key, holdPoint }) => [key, holdPoint]));
+    const listed = items.filter(({ retiredAt }) => retiredAt === null);
     return {
-      weaker: weakerRules(items.filter(({ retiredAt }) => retiredAt === null)),
+      weaker: weakerRules(listed), times: await timesOf(tx, actor, listed),
       waivers: facts.map((fact) => presentWaiver(fact, holdPoints.get(fact.itemKey ?? '') ?? null, names.get(fact.memberId) ?? '')),
       photos: await tx.photo.findMany({ where: { ...where, forCustomer: true, photoCopies_photo: { some: { kind: 'view' } } }, include: { photoAdditions_photo: true }, orderBy: { takenAt: 'asc' } }),
       proof: await tx.proofTest.findFirst({ where, orderBy: { recordedAt: 'desc' } }),
@@ -103,11 +106,6 @@ export class PortalService {
       language: row.language as 'en', texts, acceptedAt: row.acceptedAt?.toISOString() ?? null, acceptedName: acceptedName(row, actor, this.customers), acceptedSha256: row.acceptedSha256,
     };
   }
-}
-
-export function jobOf(actor: Actor): string {
-  if (actor.jobId === null) throw new DomainError('notFound');
-  return actor.jobId;
 }
 
 const keyOf = (actor: Actor, id: string) => ({ companyId_id: { companyId: actor.companyId, id } });

@@ -24,19 +24,28 @@ export interface BuiltItem {
   readonly requirementHash: string;
 }
 
+/** What the list takes from the property and the contract. */
+export interface Place {
+  readonly timeZone: string;
+  /** The moment at which the customer's time to cancel ends; null where nothing was accepted. */
+  readonly cancelUntil: string | null;
+}
+
+const anyPlace: Place = { timeZone: 'UTC', cancelUntil: null };
+
 /**
  * @param templates the steps as the company does them; the built-in ones where it has no rules of its own
  * @param ground lines that the design does not draw
  */
-export async function buildChecklist(document: DesignDocument, templates: readonly ItemTemplate[] = itemTemplates, ground: Ground = []): Promise<readonly BuiltItem[]> {
+export async function buildChecklist(document: DesignDocument, templates: readonly ItemTemplate[] = itemTemplates, ground: Ground = [], place: Place = anyPlace): Promise<readonly BuiltItem[]> {
   const wanted = templates
     .filter((template) => template.applies.every((trait) => hasTrait(document, trait)))
     .flatMap((template) => subjectsOf(template, document, ground).map((subject) => ({ template, subject })));
-  return Promise.all(wanted.map(({ template, subject }, position) => build(template, subject, position)));
+  return Promise.all(wanted.map(({ template, subject }, position) => build(template, subject, position, place)));
 }
 
-async function build(template: ItemTemplate, subject: Subject, position: number): Promise<BuiltItem> {
-  const { evidence, signers } = { ...template, ...template.asks(subject) };
+async function build(template: ItemTemplate, subject: Subject, position: number, place: Place): Promise<BuiltItem> {
+  const { evidence, signers, holdPoint } = { ...template, ...template.asks(subject) };
   const wording = template.wording(subject);
   const texts = template.texts(subject);
   const about = subject.part?.id ?? subject.cut?.id ?? subject.line?.id ?? null;
@@ -50,14 +59,24 @@ async function build(template: ItemTemplate, subject: Subject, position: number)
     measures: template.measures(subject).map((measure) => ({ ...measure })),
     params: { ...template.params, ...builtInPhotos(template, subject), ...partNames(subject), ...template.figures(subject), ...(wording === null ? {} : { wording }) },
     freshFor: template.freshFor,
+    ...timesOf(template, subject, place),
     ...(texts.length > 0 ? { texts: [...texts] } : {}),
   };
   const requirementBytes = canonicalBytes(requirement);
   return {
     key: about === null ? template.id : `${template.id}:${about}`,
-    template: template.id, group: template.group, part: subject.cut?.part ?? subject.part?.id ?? null, position, holdPoint: template.holdPoint,
+    template: template.id, group: template.group, part: subject.cut?.part ?? subject.part?.id ?? null, position, holdPoint,
     guards: holdPointRules.filter((rule) => rule.guards.includes(template.id)).map((rule) => rule.id),
     requirement, requirementBytes, requirementHash: await sha256Hex(requirementBytes),
+  };
+}
+
+/** Days, cures and the moment before which it is not ticked; nothing for a step that knows none. */
+function timesOf({ daily, afterCancellation, cure }: ItemTemplate, subject: Subject, { timeZone, cancelUntil }: Place): Pick<Requirement, 'daily' | 'cure' | 'tickFrom'> {
+  const glued = cure(subject);
+  return {
+    ...(daily ? { daily: timeZone } : {}), ...(glued === null ? {} : { cure: glued.map((row) => ({ ...row })) }),
+    ...(afterCancellation && cancelUntil !== null ? { tickFrom: cancelUntil } : {}),
   };
 }
 

@@ -27,7 +27,7 @@ export const groupC = [
     id: 'C4', applies: ['buriedLine'], per: { kinds: buriedLines, together: true }, evidence: ['tick', 'photo', 'value'], photos: 1, params: { tolerance: quarter },
     measures: atEach(() => [within('trenchLine', 'height', 0, quarter)]),
   }),
-  item({ id: 'C5', applies: ['digging'], photos: 1, texts: () => ['competentPerson'], params: { spoil: 2 * foot, ladderFrom: 4 * foot, ladderWithin: 25 * foot, protectFrom: 5 * foot } }),
+  item({ id: 'C5', applies: ['digging'], holdPoint: 'HP-trench', daily: true, photos: 1, texts: () => ['competentPerson'], params: { spoil: 2 * foot, ladderFrom: 4 * foot, ladderWithin: 25 * foot, protectFrom: 5 * foot } }),
   item({
     id: 'C6', applies: ['pump'], per: { kinds: ['basin'] }, evidence: ['tick', 'photo', 'value'], photos: 1,
     params: { tolerance: quarter, stoneFrom: 4 * inch, stoneTo: 6 * inch },

@@ -25,7 +25,7 @@ export interface Shown {
 export function shown(requirement: Requirement, facts: readonly FieldFact[], follows: Follows): Shown {
   const wants = new Set(requirement.evidence);
   const line = lineOf(requirement);
-  const asked = wants.has('value') ? requirement.measures.filter((measure) => measure.optional !== true) : [];
+  const asked = wants.has('value') ? requirement.measures.filter((measure) => measure.optional !== true && isAsked(measure, facts, follows)) : [];
   const measured = asked.map((measure) => (isSpared(measure, requirement, facts, follows) ? { lack: null, outside: false, disagrees: false } : judge(measure, facts, follows, line)));
   const lines = asksOwnLines(requirement) ? ownLineHeads(facts, follows) : [];
   const missing = [
@@ -60,6 +60,11 @@ function isSpared({ name, unless }: Measure, { measures }: Requirement, facts: r
   if (other === undefined || headReadings(facts, name, follows).length > 0) return false;
   const readings = headReadings(facts, other.name, follows);
   return readings.length > 0 && readings.every(({ value }) => isInside(other, value));
+}
+
+/** A measure that stands and falls with another: asked for only where that came out high. */
+export function isAsked({ when }: Measure, facts: readonly FieldFact[], follows: Follows): boolean {
+  return when === undefined || headReadings(facts, when.name, follows).some(({ value }) => value >= when.least - hair);
 }
 
 interface Judged {

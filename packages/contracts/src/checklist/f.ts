@@ -1,5 +1,6 @@
 import type { Basin } from '@yardfall/calc';
-import { atLeast, between, foot, hour, inch, noted, of, within } from './measures.ts';
+import { cureOfLine, gluing } from './gluing.ts';
+import { atLeast, between, foot, inch, of, within } from './measures.ts';
 import { item } from './types.ts';
 import type { Measure } from './types.ts';
 
@@ -18,7 +19,7 @@ export const groupF = [
     id: 'F2', applies: ['pump', 'highWater'], per: basins, holdPoint: 'HP-8', evidence: ['tick', 'photo', 'value'], photos: 2,
     measures: of('basin', collar),
   }),
-  item({ id: 'F4', applies: ['pump'], per: { kinds: ['pump'] }, evidence: ['tick', 'photo', 'value'], photos: 1, measures: () => [noted('temperature', 'number', 70), noted('cured', 'minutes', 2 * hour)] }),
+  item({ id: 'F4', applies: ['pump'], per: { kinds: ['pump'] }, holdPoint: 'HP-cure', evidence: ['tick', 'photo', 'value'], photos: 1, measures: gluing, cure: cureOfLine }),
   item({
     id: 'F5', applies: ['pump'], per: { kinds: ['weepHole'] }, holdPoint: 'HP-9', evidence: ['tick', 'photo', 'value'], photos: 1,
     params: { min: inch / 8, max: (3 * inch) / 16 },

@@ -23,7 +23,7 @@ const whole = [fact(1, tick), fact(2, photo()), fact(3, recess(0.002)), fact(4, 
 
 describe('an item', () => {
   test('is open without a fact and names what is missing', () => {
-    expect(foldItem(requirement, [])).toEqual({ state: 'open', missing: ['tick', 'photo:1', 'value:recess', 'signature:homeowner'], freshUntil: null });
+    expect(foldItem(requirement, [])).toEqual({ state: 'open', missing: ['tick', 'photo:1', 'value:recess', 'signature:homeowner'], freshUntil: null, readyAt: null });
   });
   test('is started, then proven by all its evidence', () => {
     expect(foldItem(requirement, whole.slice(0, 3))).toMatchObject({ state: 'started', missing: ['signature:homeowner'] });

@@ -1,6 +1,8 @@
 import type { FieldFact, ItemState, Requirement } from '../checklists.ts';
 import { causality, heads, type Follows, type JudgedFact } from './causality.ts';
 import { ofKind, shown, type FactOf } from './evidence.ts';
+import { curedAt } from './cure.ts';
+import { isLook, lookedUntil, ofToday } from './daily.ts';
 import { isSeenAgain, mistyped, uncorrected } from './failures.ts';
 import { rulesOf } from './version.ts';
 
@@ -9,6 +11,8 @@ export interface FoldedItem {
   readonly missing: readonly string[];
   /** Until when [ms] the photos are fresh enough for the guarded work; null when the item has no such limit. */
   readonly freshUntil: number | null;
+  /** From when on [ms] what was glued bears pressure; null where nothing is, or nothing was written of it. */
+  readonly readyAt: number | null;
 }
 
 type Decision = FactOf<'failed' | 'corrected' | 'notApplicable' | 'waived'>;
@@ -16,18 +20,26 @@ type Decision = FactOf<'failed' | 'corrected' | 'notApplicable' | 'waived'>;
 /**
  * The state of an item: the fold of the kept facts that no other names in `seen`.
  * The order in which facts arrive plays no part; facts that disagree leave the item disputed until a person decides with both in view.
+ * @param today moment [ms] on the day for which a step is asked that is asked for each day; null takes the last look, whenever it was
  */
-export function foldItem(requirement: Requirement, facts: readonly JudgedFact[]): FoldedItem {
+export function foldItem(requirement: Requirement, facts: readonly JudgedFact[], today: number | null = null): FoldedItem {
   const follows = causality(facts);
   const slips = mistyped(facts.filter(({ verdict }) => verdict === 'kept'));
   const judged = distinct(facts.filter(({ fact, verdict }) => verdict === 'kept' && !slips.has(fact.id)));
   const kept = judged.map(({ fact }) => fact);
   const decisions = heads(kept.filter(isDecision), follows);
   const behind = clocks(facts);
-  const evidence = countedEvidence(kept, decisions, follows, behind);
-  const freshUntil = freshLimit(requirement, ofTheTick(requirement, evidence, follows, behind), behind);
-  if (disagree(kept, decisions, follows)) return { state: 'disputed', missing: ['choice'], freshUntil };
-  return { ...settle({ requirement, judged, kept, evidence, follows, behind }, decisions), freshUntil };
+  const counted = countedEvidence(kept, decisions, follows, behind);
+  const timed = counted.map((fact) => ({ fact, at: takenAt(fact, behind) }));
+  const evidence = today === null ? counted : ofToday(requirement, timed, today);
+  const readyAt = curedAt(requirement, timed);
+  const freshUntil = requirement.daily === undefined ? freshLimit(requirement, ofTheTick(requirement, counted, follows, behind), behind) : lookedUntil(requirement, timed, kept.some(({ kind }) => kind === 'ticked'));
+  if (disagree(kept, decisions, follows)) return { state: 'disputed', missing: ['choice'], freshUntil, readyAt };
+  return { ...settle({ requirement, judged, kept, evidence, follows, behind }, decisions), freshUntil, readyAt };
+}
+
+function takenAt(fact: FieldFact, behind: Behind): number {
+  return instant(fact.kind === 'photo' ? fact.takenAt : fact.deviceTime) + (behind.get(fact.id) ?? 0);
 }
 
 interface Told {
@@ -39,7 +51,7 @@ interface Told {
   readonly behind: Behind;
 }
 
-function settle(told: Told, decisions: readonly Decision[]): Omit<FoldedItem, 'freshUntil'> {
+function settle(told: Told, decisions: readonly Decision[]): Pick<FoldedItem, 'state' | 'missing'> {
   const { requirement, kept, evidence, follows } = told;
   const decided = decisions[0]?.kind ?? null;
   if (decided === 'failed') return { state: 'failed', missing: ['correction'] };
@@ -82,10 +94,12 @@ function countedEvidence(kept: readonly FieldFact[], decisions: readonly Decisio
   const corrections = decisions.filter(({ kind }) => kind === 'corrected');
   const at = ({ id }: FieldFact, time: string) => instant(time) + (behind.get(id) ?? 0);
   const lifts = ofKind(kept, 'lifted');
+  const rains = ofKind(kept, 'rained');
   const isBefore = (fact: FieldFact, lift: FieldFact) =>
     follows(lift, fact) || (fact.kind === 'photo' ? at(fact, fact.takenAt) < at(lift, lift.deviceTime) : !follows(fact, lift) && at(fact, fact.deviceTime) < at(lift, lift.deviceTime));
   return kept.filter((fact) => {
-    if (isDecision(fact) || fact.kind === 'struck' || fact.kind === 'lifted' || lifts.some((lift) => isBefore(fact, lift))) return false;
+    if (isDecision(fact) || fact.kind === 'struck' || fact.kind === 'lifted' || fact.kind === 'rained' || lifts.some((lift) => isBefore(fact, lift))) return false;
+    if (isLook(fact) && rains.some((rain) => isBefore(fact, rain))) return false;
     return corrections.every((correction) => follows(fact, correction) && !(fact.kind === 'photo' && at(fact, fact.takenAt) < at(correction, correction.deviceTime)));
   });
 }

@@ -1,5 +1,6 @@
 import type { Outlet } from '@yardfall/calc';
-import { atLeast, foot, hour, inch, minute, noted, of, within } from './measures.ts';
+import { cureOfLine, gluing } from './gluing.ts';
+import { atLeast, foot, hour, inch, minute, of, within } from './measures.ts';
 import { isEmitter, isPublic } from './traits.ts';
 import { item } from './types.ts';
 import type { Measure } from './types.ts';
@@ -13,8 +14,8 @@ const fromLotLine = 5 * foot;
 /** G. Discharge and outlet. Figures are common practice or ours. */
 export const groupG = [
   item({
-    id: 'G1', applies: ['pump'], per: { kinds: ['dischargeLine'] }, evidence: ['tick', 'photo', 'value'], photos: 2, params: { cover },
-    measures: () => [atLeast('cover', 'height', cover), noted('temperature', 'number', 70), noted('cured', 'minutes', 2 * hour)],
+    id: 'G1', applies: ['pump'], per: { kinds: ['dischargeLine'] }, holdPoint: 'HP-cure', evidence: ['tick', 'photo', 'value'], photos: 2, params: { cover },
+    measures: () => [atLeast('cover', 'height', cover), ...gluing()], cure: cureOfLine,
   }),
   item({ id: 'G3', applies: ['pump'], per: { kinds: ['dischargeLine'] }, holdPoint: 'HP-10', evidence: ['tick', 'photo', 'value'], photos: 1, params: { run: 5 * minute }, measures: () => [atLeast('ran', 'minutes', 5 * minute)] }),
   item({

@@ -8,6 +8,10 @@ export interface ItemInState {
   readonly part: string | null;
   readonly state: ItemState;
   readonly freshUntil: number | null;
+  /** The hold point that its record names. */
+  readonly holdPoint?: string | null;
+  /** From when on [ms] what was glued bears pressure; null or absent where nothing is. */
+  readonly readyAt?: number | null;
 }
 
 export interface HoldPointNow {
@@ -33,6 +37,8 @@ export interface Moment {
   readonly at: number | null;
   /** HP-1 opens only while the locate tickets say "may dig" as well. */
   readonly mayDig: boolean;
+  /** The moment itself [ms], which the look of the day and the cure of a joint are asked for also when the work has begun; `at` when absent. */
+  readonly now?: number | null;
 }
 
 export function holdPointsNow(items: readonly ItemInState[], moment: Moment): readonly HoldPointNow[] {
@@ -74,11 +80,38 @@ export function opens({ state: is, freshUntil }: ItemInState, at: number | null)
   return is === 'proven' && (freshUntil === null || at === null || at <= freshUntil);
 }
 
-function state(rule: HoldPointRule, part: string | null, all: readonly ItemInState[], { at, mayDig }: Moment): HoldPointNow {
+/** Whether a look of the day is asked for no more: all the steps are done that end it. */
+export function isCovered(all: readonly ItemInState[], { until = [] }: Pick<HoldPointRule, 'until'> = trenchRule): boolean {
+  const last = all.filter(({ template }) => until.includes(template));
+  return last.length > 0 && last.every(({ state: is }) => settled.includes(is));
+}
+
+const trenchRule = holdPointRules.find(({ id }) => id === 'HP-trench') ?? {};
+
+/** Whether somebody looked today and since it rained. */
+function looked({ again }: HoldPointRule, { state: is, freshUntil }: ItemInState, now: number | null): boolean {
+  if (now === null) return is === 'proven' || is === 'waived';
+  if (again === true && freshUntil === null && is !== 'failed' && is !== 'disputed') return true;
+  return is === 'proven' && (freshUntil === null || now < freshUntil);
+}
+
+function isOpened(rule: HoldPointRule, item: ItemInState, { at, now = at }: Moment): boolean {
+  if (rule.until !== undefined) return looked(rule, item, now);
+  const { readyAt = null } = item;
+  return opens(item, at) && (item.state === 'waived' || readyAt === null || now === null || now >= readyAt);
+}
+
+function provers(rule: HoldPointRule, items: readonly ItemInState[]): readonly ItemInState[] {
+  return items.filter(({ template, holdPoint = null }) => rule.items.includes(template) && (rule.named === undefined || holdPoint === rule.named));
+}
+
+function state(rule: HoldPointRule, part: string | null, all: readonly ItemInState[], moment: Moment): HoldPointNow {
   const here = part === null ? all : all.filter((item) => item.part === part);
-  const items = here.filter(({ template }) => rule.items.includes(template));
-  const notDig = rule.id === 'HP-1' && !mayDig;
-  const closed = items.filter((item) => notDig || !opens(item, at));
+  const items = provers(rule, here);
+  const notDig = rule.id === 'HP-1' && !moment.mayDig;
+  // The record of the job has to show that somebody looked; the work has no use for it any more.
+  const over = rule.until !== undefined && (moment.now ?? moment.at) !== null && isCovered(all, rule);
+  const closed = over ? [] : items.filter((item) => notDig || !isOpened(rule, item, moment));
   const guards = here.filter(({ template }) => rule.guards.includes(template)).map(({ key }) => key);
   return {
     id: rule.id, part, open: closed.length === 0, waived: items.some((item) => item.state === 'waived'), items: items.map(({ key }) => key),

@@ -1,12 +1,14 @@
 export { builtFrom, builtLevels, readingOf, wholeShots, type Built, type RecordedItem } from './asBuilt.ts';
 export { groundLines, type Ground, type GroundLine } from './lines.ts';
-export { buildChecklist, type BuiltItem } from './build.ts';
+export { buildChecklist, type BuiltItem, type Place } from './build.ts';
 export { type JudgedFact } from './causality.ts';
 export { digSpans, mayDigAt, type DigSpan } from './digging.ts';
 export { isInside } from './evidence.ts';
+export { keepOff } from './keepOff.ts';
+export { dayIn } from './daily.ts';
 export { foldItem, type FoldedItem } from './fold.ts';
 export { handoverStep, holdPointRules, type HoldPointRule } from './guards.ts';
-export { beforeHandover, heldAmong, heldBy, holdPointsNow, opens, type BeforeHandover, type Held, type HoldPointNow, type ItemInState, type Moment } from './holdPoints.ts';
+export { beforeHandover, heldAmong, heldBy, holdPointsNow, isCovered, opens, type BeforeHandover, type Held, type HoldPointNow, type ItemInState, type Moment } from './holdPoints.ts';
 export { holdPointText, measureCode, missingText, plateCode, reasonText, type MarkText } from './marks.ts';
 export { groupText, isOwn, itemText, type ItemSentence } from './wordings.ts';
 export { asksOwnLines, ownLineAnswer, ownLineOf, ownLineTexts } from './ownLines.ts';

@@ -34,6 +34,11 @@ export function atMost(name: string, quantity: Measure['quantity'], max: number,
   return { name, quantity, target, min: null, max };
 }
 
+/** It is there and as it should be: 1, and 0 where it is not. */
+export function there(name: string): Measure {
+  return { name, quantity: 'check', target: 1, min: 1, max: null };
+}
+
 /** Written down, with nothing to be judged against. */
 export function noted(name: string, quantity: Measure['quantity'], expected = 0): Measure {
   return { name, quantity, target: expected, min: null, max: null };

@@ -1,5 +1,6 @@
 import type { DesignDocument, Part, SlabCut } from '@yardfall/calc';
 import type { EvidenceKind, Requirement, Signer } from '../checklists.ts';
+import type { Cure } from './cure.ts';
 import type { GroundLine } from './lines.ts';
 import type { Trait } from './traits.ts';
 
@@ -48,11 +49,17 @@ export interface ItemTemplate {
   readonly params: TextParams;
   /** Which of the item's wordings names what this design has; null for the one that fits all. Kept in the requirement as `params.wording`. */
   readonly wording: (subject: Subject) => string | null;
-  /** What this subject asks for otherwise: other evidence, other signers. */
-  readonly asks: (subject: Subject) => Partial<Pick<ItemTemplate, 'evidence' | 'signers'>>;
+  /** What this subject asks for otherwise: other evidence, other signers, a hold point that others have not. */
+  readonly asks: (subject: Subject) => Partial<Pick<ItemTemplate, 'evidence' | 'signers' | 'holdPoint'>>;
   readonly measures: (subject: Subject) => readonly Measure[];
   /** Figures of this subject that the page reckons with, beside those of the sentences. */
   readonly figures: (subject: Subject) => TextParams;
+  /** It is asked for again on each day of work, and after rain. */
+  readonly daily: boolean;
+  /** Not ticked before the customer's time to cancel is over. */
+  readonly afterCancellation: boolean;
+  /** How long what is glued cures before it bears pressure; null where nothing is. */
+  readonly cure: (subject: Subject) => Cure | null;
   /** Serials and models that are written down; `evidence` gets 'text' where there are any. */
   readonly texts: (subject: Subject) => readonly string[];
 }
@@ -64,7 +71,7 @@ export function item(given: Given): ItemTemplate {
   const { photos = 0, ...rest } = given;
   const evidence = rest.evidence ?? (photos > 0 ? ['tick', 'photo'] : ['tick']);
   return {
-    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, wording: () => null, asks: () => ({}), measures: () => [], figures: () => ({}), texts: () => [],
+    group: groupOf(rest.id), per: 'job', concerns: () => true, holdPoint: null, signers: ['crewLead'], freshFor: null, params: {}, wording: () => null, asks: () => ({}), measures: () => [], figures: () => ({}), daily: false, afterCancellation: false, cure: () => null, texts: () => [],
     ...rest, minPhotos: photos, evidence, pictures: rest.pictures ?? (() => 1),
   };
 }

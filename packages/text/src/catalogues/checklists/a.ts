@@ -50,7 +50,7 @@ export const a = catalogue({
   'checklists.A6.whyCrew': { en: 'We own any flood while it is open.', es: 'Cualquier inundación con la obra abierta es nuestra.' },
   'checklists.A6.whyHome': { en: 'We will not leave you open to a storm.', es: 'No lo dejamos abierto a una tormenta.' },
   'checklists.A6OldDrain.what': { en: 'Weather checked; heat plan; bypass pump on the truck', es: 'Tiempo revisado; plan para el calor; bomba de desvío en el camión' },
-  'checklists.A6OldDrain.acceptance': { en: 'Under {chance:percent} chance of heavy rain while the old drain is cut', es: 'Menos de {chance:percent} de lluvia fuerte mientras el desagüe viejo está cortado' },
+  'checklists.A6OldDrain.acceptance': { en: 'From {chance:percent} chance of heavy rain on, a bypass pump is on the truck before the old drain is cut', es: 'Desde {chance:percent} de lluvia fuerte, la bomba de desvío va en el camión antes de cortar el desagüe viejo' },
   'checklists.A6OldDrain.photo': { en: 'The forecast', es: 'El pronóstico' },
   'checklists.A6OldDrain.whyCrew': { en: 'We own any flood while it is open.', es: 'Cualquier inundación con la obra abierta es nuestra.' },
   'checklists.A6OldDrain.whyHome': { en: 'We will not leave you open to a storm.', es: 'No lo dejamos abierto a una tormenta.' },

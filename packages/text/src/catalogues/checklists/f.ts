@@ -18,7 +18,7 @@ export const f = catalogue({
   'checklists.F2.whyHome': { en: 'Ground water cannot lift it out.', es: 'El agua del suelo no lo puede levantar.' },
 
   'checklists.F4.what': { en: 'Riser put together dry, then glued outside the pit', es: 'Subida armada en seco y luego pegada fuera del pozo' },
-  'checklists.F4.acceptance': { en: 'Cure time met for the temperature', es: 'Tiempo de curado cumplido para la temperatura' },
+  'checklists.F4.acceptance': { en: 'Temperature and time written; cured before the pressure check', es: 'Temperatura y hora anotadas; curado antes de la prueba de presión' },
   'checklists.F4.photo': { en: 'The riser on the bench', es: 'La subida sobre la mesa' },
   'checklists.F4.whyCrew': { en: 'You cannot glue upside down in a hole.', es: 'No se puede pegar de cabeza en un hoyo.' },
   'checklists.F4.whyHome': { en: 'Neater, dry joints.', es: 'Juntas más limpias y secas.' },

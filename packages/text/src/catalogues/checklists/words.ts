@@ -96,6 +96,7 @@ export const words = catalogue({
   'checklists.reason.shotsNotRising': { en: 'Kept, not counted: the distances of the shots do not go on from the upper end', es: 'Guardado, sin contar: las distancias de las lecturas no avanzan desde el extremo alto' },
   'checklists.reason.noSuchMeasure': { en: 'Kept, not counted: this item asks for no such measure', es: 'Guardado, sin contar: este punto no pide esa medida' },
   'checklists.reason.noSuchText': { en: 'Kept, not counted: this item asks for no such number', es: 'Guardado, sin contar: este punto no pide ese número' },
+  'checklists.reason.stillCancellable': { en: 'Kept, not counted: the customer may still cancel', es: 'Guardado, sin contar: el cliente aún puede cancelar' },
   'checklists.reason.saysNothing': { en: 'Kept, not counted: the reason has to say why', es: 'Guardado, sin contar: el motivo debe decir por qué' },
   'checklists.reason.officeSaysNot': { en: 'Kept, not counted: owner or estimator says whether this applies', es: 'Guardado, sin contar: el dueño o estimador dice si esto aplica' },
   'checklists.reason.wrongSigner': { en: 'Kept, not counted: this item is signed by someone else', es: 'Guardado, sin contar: este punto lo firma otra persona' },

@@ -6,6 +6,7 @@ import { useText } from '../../../lib/reader.tsx';
 import { useInstrument } from '../api/useInstrument.ts';
 import type { ItemRecord } from '../api/useItemRecord.ts';
 import { useStepDraft } from '../api/useStepDraft.ts';
+import { withLastName } from '../model/lastName.ts';
 import { asksPhoto, asksProfile, asksTies, isCheckShot, signersAsked } from '../model/evidence.ts';
 import type { ChecklistView, ItemView } from '../model/view.ts';
 import { DocumentEvidence } from './DocumentEvidence.tsx';
@@ -54,7 +55,7 @@ function Asked(props: EvidenceProps) {
   const ties = asksTies(requirement);
   const isProfile = wants.has('value') && asksProfile(requirement);
   const hasLevels = wants.has('value') && !ties && requirement.measures.some((measure) => measure.quantity === 'level' || isCheckShot(measure));
-  const typing = useStepDraft(list, view);
+  const typing = withLastName(useStepDraft(list, view), view);
   const instrument = useInstrument(list, hasLevels);
   return (
     <>

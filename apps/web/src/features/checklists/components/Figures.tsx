@@ -4,10 +4,11 @@ import { NumberField } from '../../../components/NumberField.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import type { Instrument } from '../api/useInstrument.ts';
 import type { Typing } from '../api/useStepDraft.ts';
-import { isCheckShot, lastMeasured } from '../model/evidence.ts';
+import { isCheckShot, lastMeasured, measuresAsked } from '../model/evidence.ts';
 import type { Measure } from '../model/judge.ts';
 import { nameAt } from '../model/sentences.ts';
 import type { ItemView } from '../model/view.ts';
+import { CheckFigure } from './CheckFigure.tsx';
 import { CheckShot } from './CheckShot.tsx';
 import { LevelField } from './LevelField.tsx';
 import { Limits, Verdict } from './Verdict.tsx';
@@ -26,7 +27,7 @@ export function Figures({ view, typing: { draft, change }, instrument }: Figures
   };
   return (
     <div className="stack evidence">
-      {view.item.requirement.measures.map((measure) => (
+      {measuresAsked(view, draft.values).map((measure) => (
         <OneFigure key={measure.name} requirement={view.item.requirement} measure={measure} instrument={instrument} value={draft.values[measure.name] ?? null} recorded={lastMeasured(view, measure.name)} onChange={(value) => set(measure.name, value)} />
       ))}
     </div>
@@ -62,6 +63,7 @@ function Figure({ measure, label, value, onChange, instrument }: Omit<OneFigureP
   const us = units === 'us';
   const hint = <Limits measure={measure} />;
   const { quantity, min } = measure;
+  if (quantity === 'check') return <CheckFigure measure={measure} label={label} value={value} onChange={onChange} />;
   const { isRod, height, points } = instrument;
   if (isCheckShot(measure) && isRod && height !== null && points.length > 0) return <CheckShot key={height} label={label} hint={hint} onChange={onChange} instrument={instrument} height={height} />;
   if (quantity === 'level') return <LevelField label={label} hint={hint} value={value} onChange={onChange} instrument={instrument} />;

@@ -1,10 +1,12 @@
 import { itemText } from '@yardfall/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/Button.tsx';
+import { Notice } from '../../../components/Notice.tsx';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useText } from '../../../lib/reader.tsx';
 import type { Typing } from '../api/useStepDraft.ts';
 import { readiness } from '../model/draft.ts';
+import { keepOffOf } from '../model/evidence.ts';
 import { missingSentence } from '../model/sentences.ts';
 import { isSettled, type ItemView } from '../model/view.ts';
 import type { EvidenceProps } from './Evidence.tsx';
@@ -15,7 +17,9 @@ export function Finish({ list, view, record, typing }: EvidenceProps & { readonl
   const { me } = useMe();
   const [pressed, setPressed] = useState(false);
   const { bodies, needs, finishes, isOff, waitsForOffice } = readiness(typing.draft, view, list, me?.roles ?? [], me === null ? {} : { by: me.name, memberId: me.id });
-  if (bodies.length === 0 && isSettled(view)) return view.state === 'proven' ? <p className="verdict verdict-good" role="status"><span aria-hidden="true">{'✓'}</span>{t('checklists.isDone')}</p> : null;
+  if (bodies.length === 0 && isSettled(view)) return view.state === 'proven' ? <IsDone view={view} /> : null;
+  const { tickFrom } = view.item.requirement;
+  if (tickFrom !== undefined && view.tooEarly) return <Notice severity="stop" title={t('checklists.beginFrom', { at: tickFrom })}><p>{t('checklists.beginFrom.why')}</p></Notice>;
   const press = () => {
     setPressed(true); // told at once; what the phone keeps follows
     record.record(bodies, () => { typing.clear(); setPressed(false); });
@@ -32,6 +36,19 @@ export function Finish({ list, view, record, typing }: EvidenceProps & { readonl
         </Button>
       )}
     </div>
+  );
+}
+
+/** It is on record; of what was glued, and of new concrete, from when on it bears what. */
+function IsDone({ view }: Pick<EvidenceProps, 'view'>) {
+  const { t } = useText();
+  const off = keepOffOf(view);
+  return (
+    <>
+      <p className="verdict verdict-good" role="status"><span aria-hidden="true">{'✓'}</span>{t('checklists.isDone')}</p>
+      {view.readyAt === null ? null : <p className="notice-title">{t('checklists.pressureFrom', { at: new Date(view.readyAt).toISOString() })}</p>}
+      {off === null ? null : <p className="notice-title">{t('checklists.keepOff.until', off)}</p>}
+    </>
   );
 }
 

@@ -31,6 +31,7 @@ export function Held({ list, view, onOpen }: HeldProps) {
 
 function Missing({ view }: { readonly view: ItemView }) {
   const { t, say } = useText();
+  if (view.missing.length === 0 && view.readyAt !== null) return <p>{t('checklists.pressureFrom', { at: new Date(view.readyAt).toISOString() })}</p>;
   if (view.missing.length === 0) return view.item.requirement.freshFor === null ? null : <p className="faint">{t('checklists.tooOld', { fresh: view.item.requirement.freshFor })}</p>;
   return <ul className="faint">{toldOf(view.missing).map((mark) => <li key={mark}>{missingSentence(say, mark, view.item.requirement)}</li>)}</ul>;
 }

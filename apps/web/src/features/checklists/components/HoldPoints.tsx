@@ -1,9 +1,12 @@
-import { itemText } from '@yardfall/contracts';
+import { holdPointRules, itemText } from '@yardfall/contracts';
 import { Heading } from '../../../components/Heading.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { isSettled, type ChecklistView } from '../model/view.ts';
 import { ItemMark } from './ItemMark.tsx';
 import { holdPointWords } from './Standing.tsx';
+
+/** The same look once more, for what went on before it: one line for both. */
+const repeats = new Set(holdPointRules.filter(({ again }) => again === true).map(({ id }) => id));
 
 const marks = { open: 'proven', waived: 'waived', passed: 'proven', closed: 'open' } as const;
 
@@ -28,7 +31,7 @@ export function HoldPoints({ view }: { readonly view: ChecklistView }) {
       <Heading level={3}>{t('checklists.holdPoints')}</Heading>
       <p className="faint">{t('checklists.holdPoints.why')}</p>
       <ul className="hold-points">
-        {view.holdPoints.map((point) => (
+        {view.holdPoints.filter(({ id }) => !repeats.has(id)).map((point) => (
           <li key={`${point.id} ${point.part ?? ''}`}>
             <details>
               <summary>

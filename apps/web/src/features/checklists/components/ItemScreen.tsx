@@ -6,7 +6,7 @@ import { useItemRecord } from '../api/useItemRecord.ts';
 import { useNext } from '../api/useNext.ts';
 import { standingOf } from '../model/standing.ts';
 import { companionsOf } from '../model/companions.ts';
-import { isSettled, type ChecklistView, type ItemView } from '../model/view.ts';
+import { isSettled, lookedAtToday, type ChecklistView, type ItemView } from '../model/view.ts';
 import { Companion } from './Companion.tsx';
 import { Disputed } from './Disputed.tsx';
 import { Evidence } from './Evidence.tsx';
@@ -17,6 +17,7 @@ import { ItemMark } from './ItemMark.tsx';
 import { NextControl } from './NextControl.tsx';
 import { OtherWays } from './OtherWays.tsx';
 import { Lifted } from './Lifted.tsx';
+import { RainTold } from './RainTold.tsx';
 import { Record } from './Record.tsx';
 import { Slip } from './Slip.tsx';
 import { StandingWords, stopWords } from './Standing.tsx';
@@ -57,6 +58,7 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
       {view.waiting.length > 0 ? <Saved state="device" /> : last ? <Saved state="office" at={last.serverTime} /> : null}
       <Slip list={list} view={view} record={record} />
       <Lifted list={list} view={view} record={record} />
+      {lookedAtToday([view]) === null ? null : <RainTold list={list} view={view} />}
       {companions.length > 0 ? <p className="notice-title">{t('checklists.seenTogether')}</p> : null}
       {companions.map((one) => <Companion key={one.item.key} list={list} view={one} />)}
       <NextControl view={list} except={view.item.key} main={isSettled(view)} onOpen={onOpen} />

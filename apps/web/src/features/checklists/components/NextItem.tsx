@@ -1,12 +1,14 @@
-import { memo, useDeferredValue, useEffect, useState } from 'react';
+import { lazy, memo, Suspense, useDeferredValue, useEffect, useState } from 'react';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
 import { useNext } from '../api/useNext.ts';
-import { leftCount, type ChecklistView } from '../model/view.ts';
+import { leftCount, lookedAtToday, type ChecklistView } from '../model/view.ts';
 import { ItemDialog } from './ItemDialog.tsx';
 import { NextControl } from './NextControl.tsx';
 import { Run } from './Run.tsx';
 import './checklists.css';
+
+const RainTold = lazy(() => import('./RainTold.tsx').then((one) => ({ default: one.RainTold })));
 
 interface NextItemProps {
   readonly jobId: string;
@@ -25,9 +27,11 @@ export function NextItem({ jobId, onShown }: NextItemProps) {
     if (shown) onShown?.();
   }, [shown, onShown]);
   if (!view || !behind) return null;
+  const looked = lookedAtToday(view.items);
   return (
     <div className="stack next-item">
       <NextOf view={behind} onOpen={setOpen} />
+      {looked === null ? null : <Suspense fallback={null}><RainTold list={view} view={looked} /></Suspense>}
       <ItemDialog view={view} openKey={open} onOpen={setOpen} />
     </div>
   );

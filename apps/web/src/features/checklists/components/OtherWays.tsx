@@ -23,7 +23,7 @@ export function OtherWays({ list, view, record, held }: EvidenceProps & { readon
     ...(failed && records ? ['corrected' as const] : []),
     ...(records && !failed ? ['failed' as const] : []),
     ...(records && !isSettled(view) && maySayNot(view.item.requirement, view.item.holdPoint, me?.roles ?? []) ? ['notApplicable' as const] : []),
-    ...(may('checklists.waive') && view.item.holdPoint !== null && !isSettled(view) ? ['waived' as const] : []),
+    ...(may('checklists.waive') && view.item.holdPoint !== null && view.item.requirement.daily === undefined && !isSettled(view) ? ['waived' as const] : []),
   ];
   if (way !== null) return <WithReason key={way} list={list} view={view} record={record} way={way} onDone={() => setWay(null)} />;
   const asksOffice = !held && view.item.holdPoint === null && !isSettled(view) && officeSaysNot(view.item.requirement) && !ways.includes('notApplicable');

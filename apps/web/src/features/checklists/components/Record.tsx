@@ -38,7 +38,7 @@ function factWords(fact: FieldFact, { item }: ItemView, { t, q }: Text): string 
   switch (fact.kind) {
     case 'measured': {
       const quantity = item.requirement.measures.find(({ name }) => name === fact.name)?.quantity;
-      return t('checklists.fact.measured', { measure: measureCode(fact.name), value: quantity === undefined ? String(fact.value) : q(writtenAs[quantity], fact.value) });
+      return t('checklists.fact.measured', { measure: measureCode(fact.name), value: quantity === undefined ? String(fact.value) : quantity === 'check' ? t(fact.value === 1 ? 'checklists.check.yes' : 'checklists.check.no') : q(writtenAs[quantity], fact.value) });
     }
     case 'profile': {
       const slope = profileValue(fact, 'slope', lineOf(item.requirement));

@@ -2,7 +2,7 @@ import { holdPointText } from '@yardfall/contracts';
 import { isMessageCode } from '@yardfall/text';
 import { useText, type Text } from '../../../lib/reader.tsx';
 import { standingOf } from '../model/standing.ts';
-import type { ItemView } from '../model/view.ts';
+import { isSettled, type ItemView } from '../model/view.ts';
 
 /** The words of a hold point; its number where an older record has one without words. */
 export function holdPointWords(say: Text['say'], id: string): string {
@@ -21,5 +21,7 @@ export function StandingWords({ view, next }: { readonly view: ItemView; readonl
   const standing = standingOf(view, next);
   if (standing === 'held') return t('checklists.held', { holdPoints: view.heldBy.map(({ holdPoint }) => holdPointWords(say, holdPoint)).join(', ') });
   if (standing === 'stopped') return t('checklists.stopped', { kinds: stopWords(say, view) });
+  const { tickFrom } = view.item.requirement;
+  if (tickFrom !== undefined && view.tooEarly && !isSettled(view)) return t('checklists.beginFrom', { at: tickFrom });
   return t(standing === 'next' ? 'checklists.next' : `checklists.state.${standing}`);
 }

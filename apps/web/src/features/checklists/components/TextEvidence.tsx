@@ -21,7 +21,7 @@ export function TextEvidence({ view, typing: { draft, change }, name }: TextEvid
     <div className="stack evidence" data-text={name}>
       <TextField label={isMessageCode(code) ? say(code) : name} maxLength={120} autoComplete="off" autoCapitalize="characters" value={draft.texts[name] ?? ''}
         onChange={(event) => change({ texts: { ...draft.texts, [name]: event.currentTarget.value } })} />
-      {last ? <p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{last.text}</p> : null}
+      {last && !view.missing.includes(`text:${name}`) ? <p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{last.text}</p> : null}
     </div>
   );
 }

@@ -6,6 +6,7 @@ import { differenceAs, judge, writtenAs, type Measure } from '../model/judge.ts'
 export function Verdict({ measure, value }: { readonly measure: Measure; readonly value: number }) {
   const { t, q } = useText();
   const { good, way, by } = judge(measure, value);
+  if (measure.quantity === 'check') return good ? <p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{t('checklists.check.yes')}</p> : <p className="verdict verdict-off"><FindingMark severity="stop" wordUnseen />{t('checklists.check.no')}</p>;
   const written = q(writtenAs[measure.quantity], value);
   const free = measure.min === null && measure.max === null;
   if (good || way === null) return <p className="verdict verdict-good"><span aria-hidden="true">{'✓'}</span>{t(free ? 'checklists.judge.noted' : 'checklists.judge.good', { value: written })}</p>;

@@ -61,13 +61,13 @@ export function readiness(draft: StepDraft, view: ItemView, list: Pick<Checklist
   const typed = bodiesOf(draft, view);
   const without = foldWith(view, list, typed, me);
   const lacksTick = without.missing.includes('tick') || isTickedBefore(view);
-  const may = lacksTick && mayTick(view.item.requirement, roles);
+  const may = lacksTick && mayTick(view.item.requirement, roles) && !view.tooEarly;
   const whole = may ? foldWith(view, list, [...typed, tick], me) : without;
   const finishes = whole.missing.length === 0 && whole.state === 'proven' && (may || typed.length > 0);
   const needs = toldOf(without.missing).filter((mark) => mark !== 'tick');
   return {
     bodies: finishes && may ? [...typed, tick] : typed, needs, finishes, isOff: without.missing.some((mark) => mark.startsWith('outside:')),
-    waitsForOffice: lacksTick && !may && needs.length === 0,
+    waitsForOffice: lacksTick && !may && needs.length === 0 && !mayTick(view.item.requirement, roles),
   };
 }
 
@@ -83,5 +83,5 @@ function foldWith(view: ItemView, list: Pick<ChecklistView, 'items'>, bodies: re
   const deviceTime = new Date().toISOString();
   const known = facts.filter(({ fact }) => fact.requirementHash === requirementHash);
   const here = [...view.waiting, ...bodies.map((body, n) => ({ ...body, id: `typed-${String(n)}`, deviceId: '', seq: n + 1, deviceTime, factVersion: 1, revisionId: '', itemKey: key, requirementHash, seen }) as FieldFact)];
-  return foldItem(requirement, [...known, ...here.map((fact): JudgedFact => ({ fact, verdict: 'kept', ...me }))]);
+  return foldItem(requirement, [...known, ...here.map((fact): JudgedFact => ({ fact, verdict: 'kept', ...me }))], view.askedOn);
 }

@@ -1,4 +1,4 @@
-import { holdPointRules, tieFrom, type FieldFact, type Requirement, type Role, type Signer } from '@yardfall/contracts';
+import { holdPointRules, keepOff, tieFrom, type FieldFact, type Requirement, type Role, type Signer } from '@yardfall/contracts';
 import type { ChecklistView, ItemView } from './view.ts';
 
 type FactOf<K extends FieldFact['kind']> = Extract<FieldFact, { kind: K }>;
@@ -36,6 +36,17 @@ export function signersAsked({ requirement }: { readonly requirement: Requiremen
 /** Owner or estimator ticks what the owner signs for. */
 export function mayTick({ signers }: Requirement, roles: readonly Role[]): boolean {
   return !signers.includes('owner') || signers.includes('crewLead') || roles.includes('owner') || roles.includes('estimator');
+}
+
+/** Until when nobody sets foot, and no wheel, on concrete that was placed; null for any other step. */
+export function keepOffOf(view: ItemView): { readonly foot: string; readonly wheels: string } | null {
+  const placed = factsOf(view, 'ticked').at(-1);
+  return placed === undefined ? null : keepOff(view.item.requirement, Date.parse(placed.deviceTime));
+}
+
+/** Figures that are asked for as things stand: one that stands and falls with another only where that came out high. */
+export function measuresAsked(view: ItemView, typed: Readonly<Record<string, number>>): Requirement['measures'] {
+  return view.item.requirement.measures.filter(({ when }) => when === undefined || (typed[when.name] ?? lastMeasured(view, when.name) ?? -Infinity) >= when.least);
 }
 
 /** A photo is asked for again after a correction even where the item asks for none. */

@@ -21,7 +21,7 @@ export function judge(measure: Measure, value: number): Judgement {
 
 /** How a measured value is written: levels with the tape beside, heights as a tape shows them. */
 export const writtenAs: Readonly<Record<Measure['quantity'], NumericQuantity>> = {
-  level: 'levelAndTape', height: 'tape', length: 'length', slope: 'fall', volume: 'volume', count: 'count', flow: 'flow', minutes: 'minutes', seconds: 'seconds', share: 'percent', number: 'number',
+  level: 'levelAndTape', height: 'tape', length: 'length', slope: 'fall', volume: 'volume', count: 'count', flow: 'flow', minutes: 'minutes', seconds: 'seconds', share: 'percent', number: 'number', check: 'count',
 };
 
 /** A difference is a small height even where the value is a level. */

@@ -3,7 +3,7 @@ import { mayTick } from './evidence.ts';
 import { isSettled, type ChecklistView, type ItemView } from './view.ts';
 
 /**
- * The next thing to do in the order of the work, after the step on screen and then from the top. What only the office can still do
+ * The next thing to do in the order of the work, after the step on screen and then from the top. What only the office or time can still do
  * comes after what this person can do, and what is held or stopped comes last.
  */
 export function nextOf({ items }: ChecklistView, except: string | null = null, roles: readonly Role[] = []): ItemView | null {
@@ -14,6 +14,6 @@ export function nextOf({ items }: ChecklistView, except: string | null = null, r
 }
 
 /** All that is still to be shown is the tick of the office. */
-function waitsForOffice({ item, missing }: ItemView, roles: readonly Role[]): boolean {
-  return missing.length > 0 && missing.every((mark) => mark === 'tick') && !mayTick(item.requirement, roles);
+function waitsForOffice({ item, missing, tooEarly }: ItemView, roles: readonly Role[]): boolean {
+  return missing.length > 0 && missing.every((mark) => mark === 'tick') && (!mayTick(item.requirement, roles) || tooEarly);
 }

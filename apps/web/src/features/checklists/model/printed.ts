@@ -3,7 +3,7 @@ import type { Text } from '../../../lib/reader.tsx';
 import type { Measure } from './judge.ts';
 import { nameAt } from './sentences.ts';
 
-type Printable = Pick<ChecklistItem, 'key' | 'template' | 'group' | 'partName' | 'requirement'>;
+type Printable = Pick<ChecklistItem, 'key' | 'template' | 'group' | 'partName' | 'holdPoint' | 'requirement'>;
 
 /** What is read at a step, with a blank on the paper. */
 export interface PrintedFigure {
@@ -49,7 +49,7 @@ export function printedList(items: readonly Printable[], say: Text['say']): read
 function line(item: Printable, all: readonly Printable[], say: Text['say']): PrintedLine {
   const { key, template, partName, requirement } = item;
   const words = (sentence: 'what' | 'acceptance' | 'photo') => say(itemText(requirement, sentence), requirement.params);
-  const before = holdPointRules.filter((rule) => rule.guards.includes(template) && all.some((other) => rule.items.includes(other.template)));
+  const before = holdPointRules.filter((rule) => rule.guards.includes(template) && all.some((other) => rule.items.includes(other.template) && (rule.named === undefined || other.holdPoint === rule.named)));
   return {
     steps: [{ key, part: partName, figures: figures(item, say) }],
     what: words('what'), good: words('acceptance'), photo: requirement.evidence.includes('photo') ? words('photo') : null,

@@ -1,5 +1,5 @@
 import {
-  foldItem, heldAmong, holdPointRules, holdPointsNow, isStopped, mayDigAt, mistyped, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type Stop, type StoredFact,
+  dayIn, foldItem, heldAmong, holdPointRules, holdPointsNow, isCovered, isStopped, mayDigAt, mistyped, type Checklist, type ChecklistItem, type FieldFact, type ItemInState, type ItemState, type JudgedFact, type Moment, type Stop, type StoredFact,
 } from '@yardfall/contracts';
 
 export interface FoundStop extends Stop {
@@ -22,6 +22,12 @@ export interface ItemView {
   readonly begun: boolean;
   /** The age of a photo before it matters, so that the moment of its beginning is recorded. */
   readonly asksBegin: boolean;
+  /** The moment [ms] on the day for which a step is asked that is asked for each day; null for any other. */
+  readonly askedOn: number | null;
+  /** From when on [ms] what was glued at this step bears pressure. */
+  readonly readyAt: number | null;
+  /** It is not ticked before its moment: the contract can still be cancelled. */
+  readonly tooEarly: boolean;
 }
 
 export interface ChecklistView {
@@ -38,15 +44,18 @@ export type Recorder = Pick<JudgedFact, 'by' | 'memberId'>;
 export function viewOf(checklist: Checklist, waiting: readonly FieldFact[], now: number, found: readonly FoundStop[] = [], me: Recorder = {}, stoppedHere = false): ChecklistView {
   // A phone alone never turns "do not dig" into "may dig": it goes by the spans that the office gave it, and by what stopped the digging since.
   const moment: Moment = { at: now, mayDig: !stoppedHere && mayDigAt(spansOf(checklist), now) && !found.some((stop) => isNews(checklist, stop)) };
-  const folded = checklist.items.map((item) => fold(item, waiting, me));
+  const lastLooks = checklist.items.map((item) => fold(item, waiting, me, null));
+  const asksToday = !isCovered(lastLooks.map(({ inState }) => inState));
+  const folded = lastLooks.map((one) => (asksToday && one.item.requirement.daily !== undefined ? fold(one.item, waiting, me, now) : one));
   const states = folded.map(({ inState }) => inState);
   const points = holdPointsNow(states, moment);
   // Work that has begun does not care any more how old a photo has grown.
-  const whenBegun = holdPointsNow(states, { ...moment, at: null });
+  const whenBegun = holdPointsNow(states, { ...moment, at: null, now });
   const items = folded.map((one): ItemView => sameAsBefore({
     item: one.item, state: one.inState.state, missing: one.missing, facts: one.facts, waiting: one.pending, begun: one.begun,
     heldBy: heldAmong(one.begun ? whenBegun : points, one.item.key).map(({ holdPoint, items: by }) => ({ holdPoint, items: [...by] })),
     notCounted: one.item.facts.filter(({ verdict }) => verdict !== 'kept'),
+    askedOn: one.askedOn, readyAt: one.inState.readyAt ?? null, tooEarly: now < Date.parse(one.item.requirement.tickFrom ?? ''),
     asksBegin: asksBegin(checklist, one.item), stops: found.filter((stop) => isStopped(stop, one.item)),
   }));
   const holdPoints = points.map(({ id, part, open, waived, items: by, guards }) => ({ id, part, open, waived, items: [...by], guards: [...guards] }));
@@ -67,7 +76,7 @@ const lastViews = new WeakMap<ChecklistItem, { readonly mark: string; readonly f
 
 /** A step of which nothing has changed is the one that is on the page already, so that a press draws its own step and no other. */
 function sameAsBefore(view: ItemView): ItemView {
-  const mark = JSON.stringify([view.heldBy, view.stops, view.asksBegin]);
+  const mark = JSON.stringify([view.heldBy, view.stops, view.asksBegin, view.tooEarly]);
   const last = lastViews.get(view.item);
   // The facts are those of the last fold as long as nothing was recorded.
   if (last !== undefined && last.mark === mark && last.facts === view.facts) return last.view;
@@ -82,31 +91,33 @@ interface Folded {
   readonly facts: readonly FieldFact[];
   readonly pending: readonly FieldFact[];
   readonly begun: boolean;
+  readonly askedOn: number | null;
 }
 
 /** The last fold of each item with the ids that waited then: a press changes one item, and the phone need not fold them all. */
 const lastFolds = new WeakMap<ChecklistItem, { readonly waited: string; readonly folded: Folded }>();
 
-function fold(item: ChecklistItem, waiting: readonly FieldFact[], me: Recorder): Folded {
+function fold(item: ChecklistItem, waiting: readonly FieldFact[], me: Recorder, today: number | null): Folded {
   const own = waiting.filter((fact) => fact.itemKey === item.key && fact.requirementHash === item.requirementHash);
-  const waited = own.map(({ id }) => id).join(' ');
+  const waited = [...own.map(({ id }) => id), today === null ? '' : dayIn(item.requirement.daily ?? 'UTC', today)].join(' ');
   const last = lastFolds.get(item);
   if (last?.waited === waited) return last.folded;
-  const folded = foldAnew(item, own, me);
+  const folded = foldAnew(item, own, me, today);
   lastFolds.set(item, { waited, folded });
   return folded;
 }
 
-function foldAnew(item: ChecklistItem, own: readonly FieldFact[], me: Recorder): Folded {
+function foldAnew(item: ChecklistItem, own: readonly FieldFact[], me: Recorder, askedOn: number | null): Folded {
   const known = new Set(item.facts.map(({ fact }) => fact.id));
   const pending = own.filter(({ id }) => !known.has(id));
   // What was recorded for an earlier design of the step stays on record and shows nothing of this one.
   const judged: JudgedFact[] = [...item.facts.filter(({ fact }) => fact.requirementHash === item.requirementHash), ...pending.map((fact) => ({ fact, verdict: 'kept' as const, ...me }))];
-  const { state, missing, freshUntil } = foldItem(item.requirement, judged);
+  const { state, missing, freshUntil, readyAt } = foldItem(item.requirement, judged, askedOn);
   const kept = judged.filter(({ verdict }) => verdict === 'kept');
   const slips = mistyped(kept);
   const facts = kept.map(({ fact }) => fact).filter(({ id }) => !slips.has(id));
-  return { item, pending, facts, missing, inState: { key: item.key, template: item.template, part: item.part, state, freshUntil }, begun: facts.some(({ kind }) => kind === 'begun') };
+  const inState = { key: item.key, template: item.template, part: item.part, holdPoint: item.holdPoint, state, freshUntil, readyAt };
+  return { item, pending, facts, missing, askedOn, inState, begun: facts.some(({ kind }) => kind === 'begun') };
 }
 
 function asksBegin({ items }: Checklist, item: ChecklistItem): boolean {
@@ -118,6 +129,11 @@ const settled: readonly ItemState[] = ['proven', 'notApplicable', 'waived'];
 
 export function isSettled({ state }: Pick<ItemView, 'state'>): boolean {
   return settled.includes(state);
+}
+
+/** The step whose look of today counts, for as long as a trench is open: rain ends it. */
+export function lookedAtToday(items: readonly ItemView[]): ItemView | null {
+  return items.find(({ askedOn, state }) => askedOn !== null && state === 'proven') ?? null;
 }
 
 /** Steps that are not settled yet. */

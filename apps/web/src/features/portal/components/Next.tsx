@@ -11,6 +11,7 @@ export function Next({ page }: { readonly page: Portal }) {
     <section className="stack" aria-labelledby="next">
       <Heading id="next">{t('portal.next')}</Heading>
       <p className="drain-next">{say(page.next.code, page.next.params)}</p>
+      {page.times.map(({ code, params }) => <p key={code}>{say(code, params)}</p>)}
       <div>
         <h3>{t('portal.need')}</h3>
         <p>{asks ? t('portal.need.answer', { date: asks.validUntil }) : t(page.handover === null ? 'portal.need.nothing' : 'portal.need.care')}</p>
