@@ -1,6 +1,7 @@
 import type { DesignDocument } from '@yardfall/calc';
 import { atMost, noted, there } from './measures.ts';
 import { ownLineTexts } from './ownLines.ts';
+import { beyond, partFigures, partLines } from './partLines.ts';
 import { hasTrait } from './traits.ts';
 import { item } from './types.ts';
 import type { Measure, Subject } from './types.ts';
@@ -26,7 +27,7 @@ export const groupA = [
   item({ id: 'A2', applies: ['digging'], holdPoint: 'HP-1', evidence: ['tick', 'photo', 'document'], photos: 1 }),
   item({ id: 'A3', applies: ['digging'], evidence: ['tick', 'photo', 'signature'], photos: 1, signers: ['crewLead', 'homeowner'], texts: () => ownLineTexts }),
   item({ id: 'A4', applies: ['outletPermission'], evidence: ['tick', 'photo', 'document'], photos: 1, signers: ['owner'] }),
-  item({ id: 'A5', applies: ['pumpOrConcrete'], photos: 2, params: { beyond: 0.0508 }, wording: firstOf({ Both: ['pump', 'concrete'], Pump: ['pump'] }), texts: plate }),
+  item({ id: 'A5', applies: ['pumpOrConcrete'], evidence: ['tick', 'photo', 'value'], photos: 2, params: { beyond }, wording: firstOf({ Both: ['pump', 'concrete'], Pump: ['pump'] }), texts: plate, measures: partLines, figures: partFigures }),
   item({
     id: 'A6', applies: ['always'], evidence: ['tick', 'photo', 'value'], photos: 1, params: { chance }, measures: weather,
     asks: ({ document }) => (cutsOldDrain(document) ? { holdPoint: 'HP-rain' } : {}), wording: firstOf({ OldDrain: ['oldDrain', 'digging'] }),

@@ -62,7 +62,7 @@ describe('the checklist of Tern Hollow', () => {
     expect(bags(await buildChecklist({ ...document, system: { parts } }))).toMatchObject({ min: 11 });
   });
   test('asks for model and serial of the pump, and shoots each joint of a pipe between its ends', async () => {
-    expect(tern.find(({ template }) => template === 'A5')?.requirement).toMatchObject({ evidence: ['tick', 'photo', 'text'], texts: ['pumpModel', 'pumpSerial'] });
+    expect(tern.find(({ template }) => template === 'A5')?.requirement).toMatchObject({ evidence: ['tick', 'photo', 'value', 'text'], texts: ['pumpModel', 'pumpSerial'] });
     // 85 ft in sticks of 20 ft: four joints, a fifth of the fall between two of them.
     const pipe = site('ridgeback').system.parts.find((part) => part.kind === 'pipe');
     const shots = (await buildChecklist(site('ridgeback'))).find(({ template }) => template === 'E1')?.requirement;

@@ -12,7 +12,9 @@ export interface MarkText {
 export function missingText(mark: string, requirement?: Pick<Requirement, 'measures' | 'params'>): MarkText {
   const { kind, detail } = split(mark);
   const along = requirement === undefined || (kind !== 'value' && kind !== 'outside') ? null : alongPipe(kind, detail, requirement);
-  const name = requirement?.params[`at:${detail.split(':')[1] ?? ''}`];
+  const about = detail.split(':')[1] ?? '';
+  // A tie says where at the part the tape ends; what it is called stands beside.
+  const name = requirement?.params[`name:${about}`] ?? requirement?.params[`at:${about}`];
   if (along === null && name !== undefined && (kind === 'value' || kind === 'outside')) return { code: `checklists.missing.${kind}At`, params: { measure: measureCode(detail), at: name } };
   return along ?? { code: `checklists.missing.${kind}`, params: missingParams(kind, detail) };
 }

@@ -55,6 +55,7 @@ describe('what is measured and seen', () => {
   });
   test('each figure of the row', () => {
     const rows: [string, string[]][] = [
+      ['A5', ['basinSize:B1', 'floatKind:B1', 'pumpCurve:M1', 'valveKind:V1', 'lineSize:N1', 'couplings', 'blades']],
       ['A6', ['rainChance', 'bypassPump']], ['C1:X1', ['sawLine', 'overcut']], ['D2:CH1', ['recessUp:left', 'recessUp:right', 'recessDown:left', 'recessDown:right', 'braces', 'invertUp', 'invertDown']],
       ['E5:P1', ['drop', 'held', 'clearing']], ['F1:B1', ['plumb', 'rimLevel', 'lidAboveSod']], ['F4:M1', ['temperature', 'cured']], ['G1:N1', ['cover', 'temperature', 'cured']], ['G3:N1', ['ran']],
       ['H1', ['gfciTrips', 'voltageDrop']], ['H2', ['sound']], ['I1:CH1', ['dowels', 'embed', 'jointDepth', 'jointSpacing']], ['I3:CH1', ['finish', 'edge']], ['J2:M1', ['starts', 'rise']], ['J5', ['slugPond', 'slugClear']],

@@ -50,7 +50,7 @@ function OneFigure({ requirement, measure, instrument, value, recorded, onChange
   const shown = value ?? recorded;
   return (
     <div className="step-figure stack" data-measure={measure.name}>
-      <Figure measure={measure} label={label} value={value} onChange={onChange} instrument={instrument} />
+      <Figure requirement={requirement} measure={measure} label={label} value={value} onChange={onChange} instrument={instrument} />
       {shown === null ? null : <div aria-live="polite" className={value === null ? 'recorded' : undefined}><Verdict measure={measure} value={shown} /></div>}
     </div>
   );
@@ -58,12 +58,12 @@ function OneFigure({ requirement, measure, instrument, value, recorded, onChange
 
 const GALLON = 0.003785411784;
 
-function Figure({ measure, label, value, onChange, instrument }: Omit<OneFigureProps, 'recorded' | 'requirement'> & { readonly label: string }) {
+function Figure({ requirement, measure, label, value, onChange, instrument }: Omit<OneFigureProps, 'recorded'> & { readonly label: string }) {
   const { units } = useText();
   const us = units === 'us';
   const hint = <Limits measure={measure} />;
   const { quantity, min } = measure;
-  if (quantity === 'check') return <CheckFigure measure={measure} label={label} value={value} onChange={onChange} />;
+  if (quantity === 'check') return <CheckFigure requirement={requirement} measure={measure} label={label} value={value} onChange={onChange} />;
   const { isRod, height, points } = instrument;
   if (isCheckShot(measure) && isRod && height !== null && points.length > 0) return <CheckShot key={height} label={label} hint={hint} onChange={onChange} instrument={instrument} height={height} />;
   if (quantity === 'level') return <LevelField label={label} hint={hint} value={value} onChange={onChange} instrument={instrument} />;

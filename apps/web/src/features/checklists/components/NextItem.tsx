@@ -29,11 +29,13 @@ export function NextItem({ jobId, onShown }: NextItemProps) {
   if (!view || !behind) return null;
   const looked = lookedAtToday(view.items);
   return (
-    <div className="stack next-item">
-      <NextOf view={behind} onOpen={setOpen} />
+    <>
+      <div className="stack next-item">
+        <NextOf view={behind} onOpen={setOpen} />
+        <ItemDialog view={view} openKey={open} onOpen={setOpen} />
+      </div>
       {looked === null ? null : <Suspense fallback={null}><RainTold list={view} view={looked} /></Suspense>}
-      <ItemDialog view={view} openKey={open} onOpen={setOpen} />
-    </div>
+    </>
   );
 }
 

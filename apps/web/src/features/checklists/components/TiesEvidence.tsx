@@ -1,6 +1,5 @@
 import { lacks, tieFrom, tiesOf, type Tied } from '@yardfall/contracts';
-import { useState, type FormEvent } from 'react';
-import { Button } from '../../../components/Button.tsx';
+import { useState } from 'react';
 import { LengthField } from '../../../components/LengthField.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import type { Typing } from '../api/useStepDraft.ts';
@@ -10,23 +9,22 @@ import { TextEvidence } from './TextEvidence.tsx';
 
 const figures = ['level', 'one', 'two'] as const;
 
-/** Where each buried part lies, so that it can be found again: the two fixed points, then part by part what still lacks. */
-export function TiesEvidence(props: EvidenceProps & { readonly typing: Typing }) {
+/** Where each buried part lies, so that it can be found again: the two fixed points, then every part that still lacks something, one under the other; one press at the end records all of it. */
+export function TiesEvidence({ list, view, typing }: EvidenceProps & { readonly typing: Typing }) {
   const { t } = useText();
-  const { list, view } = props;
   const ties = tiesOf(list.items.map(({ item, facts }) => ({ template: item.template, part: item.part, requirement: item.requirement, facts })));
-  const [open, setOpen] = useState<string | null>(null);
+  const [opened, setOpened] = useState<readonly string[]>([]);
   if (ties === null) return null;
-  const shownOpen = open ?? ties.parts.find(lacks)?.part ?? null;
+  const turn = (part: string) => setOpened(opened.includes(part) ? opened.filter((one) => one !== part) : [...opened, part]);
   return (
     <section className="stack ties">
       <p>{t('checklists.ties.from')}</p>
-      {tieFrom.map((name) => <TextEvidence key={name} view={view} typing={props.typing} name={name} />)}
+      {tieFrom.map((name) => <TextEvidence key={name} view={view} typing={typing} name={name} />)}
       <p className="notice-title">{t('checklists.ties.parts')}</p>
       {ties.parts.map((tied) => (
         <div key={tied.part} className="tied" data-tied={tied.part}>
-          <button type="button" className="tied-row" aria-expanded={shownOpen === tied.part} onClick={() => setOpen(shownOpen === tied.part ? '' : tied.part)}><TiedRow tied={tied} /></button>
-          {shownOpen === tied.part ? <TiedForm {...props} tied={tied} asksShot={view.item.requirement.measures.some(({ name }) => name === `shot:${tied.part}`)} onDone={() => setOpen(null)} /> : null}
+          {lacks(tied) ? <p className="tied-name"><TiedRow tied={tied} /></p> : <button type="button" className="tied-row" aria-expanded={opened.includes(tied.part)} onClick={() => turn(tied.part)}><TiedRow tied={tied} /></button>}
+          {lacks(tied) || opened.includes(tied.part) ? <TiedFields view={view} typing={typing} tied={tied} /> : null}
         </div>
       ))}
     </section>
@@ -47,34 +45,29 @@ function TiedRow({ tied }: { readonly tied: Tied }) {
   );
 }
 
-interface TiedFormProps extends EvidenceProps {
+interface TiedFieldsProps extends Pick<EvidenceProps, 'view'> {
+  readonly typing: Typing;
   readonly tied: Tied;
-  readonly asksShot: boolean;
-  readonly onDone: () => void;
 }
 
-function TiedForm({ view, record, tied, asksShot, onDone }: TiedFormProps) {
+function TiedFields({ view, typing: { draft, change }, tied }: TiedFieldsProps) {
   const { t } = useText();
-  const names = [...(asksShot ? ['shot'] : []), 'tieOne', 'tieTwo'] as const;
-  const [typed, setTyped] = useState<Readonly<Record<string, number | null>>>(() => Object.fromEntries(names.map((name) => [name, lastMeasured(view, `${name}:${tied.part}`)])));
-  const points = tieFrom.map((name) => factsOf(view, 'written').findLast((fact) => fact.name === name)?.text ?? null);
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    record.record(names.flatMap((name) => {
-      const value = typed[name] ?? null;
-      return value === null || value === lastMeasured(view, `${name}:${tied.part}`) ? [] : [{ kind: 'measured' as const, name: `${name}:${tied.part}`, value }];
-    }), onDone);
+  const asksShot = view.item.requirement.measures.some(({ name }) => name === `shot:${tied.part}`);
+  const points = tieFrom.map((name) => draft.texts[name] ?? factsOf(view, 'written').findLast((fact) => fact.name === name)?.text ?? null);
+  const field = (what: 'shot' | 'tieOne' | 'tieTwo', hint: string | null) => {
+    const name = `${what}:${tied.part}`;
+    const set = (value: number | null) => {
+      const { [name]: _, ...rest } = draft.values;
+      change({ values: value === null ? rest : { ...rest, [name]: value } });
+    };
+    return <LengthField key={name} kind={what === 'shot' ? 'level' : 'length'} label={t(`checklists.measure.${what}`)} {...(hint === null ? {} : { hint })} value={draft.values[name] ?? lastMeasured(view, name)} onChange={set} />;
   };
-  const field = (name: 'shot' | 'tieOne' | 'tieTwo', hint: string | null) => (
-    <LengthField key={name} kind={name === 'shot' ? 'level' : 'length'} label={t(`checklists.measure.${name}`)} {...(hint === null ? {} : { hint })} value={typed[name] ?? null} onChange={(value) => setTyped({ ...typed, [name]: value })} />
-  );
   return (
-    <form className="stack" onSubmit={submit}>
+    <div className="stack tied-fields">
       <p className="faint">{t(`checklists.ties.at.${tied.at}`)}</p>
       {asksShot ? field('shot', null) : <p className="faint">{t(tied.level === null ? 'checklists.ties.shotMissing' : 'checklists.ties.shotBefore')}</p>}
       {field('tieOne', points[0] ?? null)}
       {field('tieTwo', points[1] ?? null)}
-      <Button type="submit" kind="main" size="crew" wide disabled={record.busy || names.every((name) => (typed[name] ?? null) === null)}>{t('checklists.ties.record')}</Button>
-    </form>
+    </div>
   );
 }
