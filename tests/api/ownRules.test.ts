@@ -30,7 +30,10 @@ describe("a company's own rules of the checklist", () => {
     await set(ours.owner, { changes: [{ ...change, by: 'Somebody else' }], own: [] }, 1).expect(400);
     const held = await set(ours.owner, { changes: [{ ...change, why: 'One wide photo shows both ends' }], own: [own] }, 1).expect(200);
     expect(held.body.settings.checklist.changes).toMatchObject([{ item: 'D4', by: 'Test owner', why: 'One wide photo shows both ends' }]);
-    const again = await set(ours.owner, { changes: [{ ...change, why: 'One wide photo shows both ends' }, { ...change, item: 'B7', leftOut: true, photos: null }], own: [own] }, 2).expect(200);
+    // Nobody else's work waits for it, and somebody could come to harm.
+    const unsaid = await set(ours.owner, { changes: [{ ...change, item: 'B8', leftOut: true, photos: null }], own: [] }, 2).expect(422);
+    expect(unsaid.body.params).toEqual({ item: 'B8', fault: 'errors.checklist.rule.weakerWithoutReason' });
+    const again = await set(ours.owner, { changes: [{ ...change, why: 'One wide photo shows both ends' }, { ...change, item: 'B7', leftOut: true, photos: null, why: 'The fence company does it the day before' }], own: [own] }, 2).expect(200);
     expect(again.body.settings.checklist.changes[0]).toEqual(held.body.settings.checklist.changes[0]);
     const { rows } = await test.owner.query(`SELECT params FROM audit_entry WHERE company_id = $1 AND action = 'company.updated' ORDER BY id DESC LIMIT 1`, [ours.id]);
     expect(rows[0].params).toMatchObject({ fields: 'checklist', steps: 'D4 1 photos; B7 left out; C.own1' });

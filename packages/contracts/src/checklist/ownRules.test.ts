@@ -107,3 +107,31 @@ describe('limits of a step', () => {
     expect(asked(strict, 'F7').requirement.params).not.toHaveProperty('weaker');
   });
 });
+
+describe('what keeps people from harm', () => {
+  const rule = { leftOut: true, what: '', adds: '', photos: null, why: '' };
+  test.each(['A1', 'A3', 'B7', 'B8', 'H2', 'H3'])('%s is left out only with a reason', (item) => {
+    expect(ruleFault({ changes: [{ ...rule, item }], own: [] })).toEqual({ item, fault: 'weakerWithoutReason' });
+    expect(ruleFault({ changes: [{ ...rule, item, why: 'Our electrician does it and signs' }], own: [] })).toBeNull();
+  });
+  test('other steps need none', () => expect(ruleFault({ changes: [{ ...rule, item: 'F8' }], own: [] })).toBeNull());
+});
+
+describe("the label of the company's cement", () => {
+  const cure = { product: 'Blue can', warm: 900, cool: 600, cold: 7200 };
+  const label = { item: 'G1', leftOut: false, what: '', adds: '', photos: null, cure, why: 'Label of the can, table for 2 in' };
+  test('needs a reason with a name, and stands where the built-in table stood, at riser and line alike', async () => {
+    expect(ruleFault({ changes: [{ ...label, why: '' }], own: [] })?.fault).toBe('weakerWithoutReason');
+    const items = await buildChecklist(site('tern-hollow'), templatesOf({ changes: [{ ...label, by: 'Ines Calloway', at: '2026-03-02T10:00:00Z' }], own: [] }));
+    for (const template of ['F4', 'G1']) {
+      const asked = items.find((item) => item.template === template)?.requirement;
+      // Colder air never cures faster, whatever was typed.
+      expect(asked?.cure, template).toEqual([{ from: 60, wait: 900 }, { from: 40, wait: 900 }, { from: 0, wait: 7200 }]);
+      expect(asked?.params, template).toMatchObject({ ownCement: 'Blue can', weakerBy: 'Ines Calloway' });
+    }
+  });
+  test('says nothing of a step where nothing is glued', async () => {
+    const items = await buildChecklist(site('tern-hollow'), templatesOf({ changes: [{ ...label, item: 'E2', by: 'A', at: '2026-03-02T10:00:00Z' }], own: [] }));
+    expect(items.find(({ template }) => template === 'F4')?.requirement.params.ownCement).toBeUndefined();
+  });
+});

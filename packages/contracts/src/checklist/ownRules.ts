@@ -3,13 +3,16 @@ import { Instant, text } from '../common.ts';
 import type { Trait } from './traits.ts';
 import { holdPointRules } from './guards.ts';
 import { itemTemplates } from './templates.ts';
+import { coldest } from './cure.ts';
 import { scaled } from './scaled.ts';
 import { item, itemGroups, type ItemTemplate } from './types.ts';
 
 /** Which jobs a step of the company's own is for. */
 export const ownTraits = ['always', 'digging', 'concrete', 'channel', 'areaDrain', 'roofTieIn', 'gravityPipe', 'pump', 'emitter'] as const satisfies readonly Trait[];
 
-/** A built-in step as the company does it: other words for it, a sentence more, another number of photos, stricter or wider limits, or not at all. */
+const curing = z.number().min(60).max(14 * 86_400);
+
+/** A built-in step as the company does it: other words for it, a sentence more, another number of photos, stricter or wider limits, the cure of its own cement, or not at all. */
 export const WantedChange = z
   .strictObject({
     item: text(8, 2), leftOut: z.boolean(), what: text(200), adds: text(400),
@@ -17,6 +20,8 @@ export const WantedChange = z
     photos: z.number().int().min(0).max(12).nullable(),
     /** How wide the limits of its figures are, as a share of the built-in ones: less than 1 is stricter. Absent or null leaves them. */
     limits: z.number().min(0.1).max(3).nullable().optional(),
+    /** How long its joints cure by the label of the company's cement [s]: from 60 °F on, from 40 °F on, and colder. Absent or null leaves the built-in table. */
+    cure: z.strictObject({ product: text(80, 2), warm: curing, cool: curing, cold: curing }).nullable().optional(),
     why: text(500),
   })
   .meta({ id: 'WantedChange' });
@@ -40,6 +45,7 @@ export type WantedChecklist = z.infer<typeof WantedChecklist>;
 
 const proofs = new Set(holdPointRules.flatMap(({ items }) => items));
 const guarded = new Set(holdPointRules.flatMap(({ guards }) => guards));
+const cured = new Set(holdPointRules.filter(({ id }) => id === 'HP-cure').flatMap(({ items }) => items));
 const byId = new Map(itemTemplates.map((template) => [template.id, template]));
 
 /** A step whose proof opens a hold point, or which waits for one, is never left out: with it the hold point would be gone. One job's exception is the owner's waiver. */
@@ -52,19 +58,35 @@ export function mayReword(id: string): boolean {
   return byId.has(id) && !proofs.has(id);
 }
 
-type Asked = Pick<WantedChange, 'item' | 'photos' | 'limits'>;
+type Asked = Pick<WantedChange, 'item' | 'leftOut' | 'photos' | 'limits' | 'cure'>;
 
-/** Fewer photos or wider limits than are built in, at the proof of a hold point: only an owner may, by name and with a reason. Stricter is free. */
+/** Fewer photos or wider limits than are built in at the proof of a hold point, another cure, or a step left out that keeps people from harm: only an owner may, by name and with a reason. Stricter is free. */
 export function isWeaker(change: Asked): boolean {
-  return hasFewerPhotos(change) || hasWiderLimits(change);
+  return hasFewerPhotos(change) || hasWiderLimits(change) || hasOwnCure(change) || leavesOutCare(change);
 }
 
 export function hasFewerPhotos({ item: id, photos }: Asked): boolean {
   return proofs.has(id) && photos !== null && photos < (byId.get(id)?.minPhotos ?? 0);
 }
 
+function hasOwnCure({ item: id, cure = null }: Asked): boolean {
+  return mayCure(id) && cure !== null;
+}
+
 function hasWiderLimits({ item: id, limits }: Asked): boolean {
   return proofs.has(id) && limits !== undefined && limits !== null && limits > 1;
+}
+
+/** Steps without which somebody can come to harm, though no other work waits for them: the contract, the owner's own lines, the fence around the pit, power in the cut zone, the alarm, the backup. Ours. */
+const harm = new Set(['A1', 'A3', 'B7', 'B8', 'H2', 'H3']);
+
+function leavesOutCare({ item: id, leftOut }: Asked): boolean {
+  return leftOut && harm.has(id);
+}
+
+/** Steps of which a cement's label says when they bear pressure. */
+export function mayCure(id: string): boolean {
+  return cured.has(id);
 }
 
 /** Whether a step has figures with limits: nothing else of it can be made wider or stricter. */
@@ -94,12 +116,23 @@ export function ruleFault({ changes, own }: WantedChecklist): { readonly item: s
 /** The steps as this company does them, in the order of the work; its own come last in their group. */
 export function templatesOf({ changes, own }: CompanyChecklist): readonly ItemTemplate[] {
   const change = new Map(changes.map((one) => [one.item, one]));
-  const kept = itemTemplates.flatMap((template) => {
+  const glue = changes.find(({ item: id, cure = null }) => mayCure(id) && cure !== null);
+  const kept = itemTemplates.map((template) => withCement(template, glue)).flatMap((template) => {
     const asked = change.get(template.id);
     return asked === undefined ? [template] : asked.leftOut && mayLeaveOut(template.id) ? [] : [changed(template, asked)];
   });
   const added = own.map(ownTemplate);
   return itemGroups.flatMap((group) => [...kept, ...added].filter((template) => template.group === group));
+}
+
+/** One cement is used for riser and line: what its label says of one holds for both. Colder never cures faster. */
+function withCement(template: ItemTemplate, change: CompanyChecklist['changes'][number] | undefined): ItemTemplate {
+  if (change === undefined || !mayCure(template.id)) return template;
+  const { cure = null, why, by } = change;
+  if (cure === null) return template;
+  const [warm, cool] = [cure.warm, Math.max(cure.warm, cure.cool)];
+  const waits = [{ from: 60, wait: warm }, { from: 40, wait: cool }, { from: coldest, wait: Math.max(cool, cure.cold) }];
+  return { ...template, cure: () => waits, params: { ...template.params, ownCement: cure.product, weaker: why, weakerBy: by } };
 }
 
 function changed(template: ItemTemplate, change: CompanyChecklist['changes'][number]): ItemTemplate {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { buildChecklist } from './build.ts';
 import { hazards, hazardsAt } from './cautions.ts';
-import { seenTogether } from './pictures.ts';
+import { askedTogether, isAlike, seenTogether } from './pictures.ts';
 import { site } from './sites.test-d.ts';
 import { itemTemplates } from './templates.ts';
 
@@ -21,6 +21,11 @@ describe('one picture', () => {
     expect(seenTogether({ ...step('E2'), key: 'E2:P1', part: 'P1' }, { ...step('E3'), key: 'E3:P1', part: 'P1' })).toBe(true);
     expect(seenTogether({ ...step('E2'), key: 'E2:P1', part: 'P1' }, { ...step('E3'), key: 'E3:P2', part: 'P2' })).toBe(false);
     expect(seenTogether(step('D4:CH1'), { ...step('D4:CH1'), key: 'D4:CH2', part: 'CH2' })).toBe(false);
+  });
+  test('the same test and cover of two pipes are asked on one screen, but one picture shows only one of them', () => {
+    const [one, other] = [{ ...step('E5:P1'), part: 'P1' }, { ...step('E5:P1'), key: 'E5:P2', part: 'P2' }];
+    expect([askedTogether(one, other), isAlike(one, other), seenTogether(one, other)]).toEqual([true, true, false]);
+    expect(askedTogether({ ...step('E1:P1'), part: 'P1' }, { ...step('E1:P1'), key: 'E1:P2', part: 'P2' })).toBe(false);
   });
   test('never shows what a hold point guards together with what opens it', () => {
     const guarded = tern.flatMap((a) => tern.filter(({ guards }) => a.holdPoint !== null && guards.includes(a.holdPoint)).map((b) => [a, b] as const));

@@ -116,6 +116,7 @@ export const words = catalogue({
   'checklists.own.adds': { en: 'Our company', es: 'Nuestra empresa' },
   'checklists.own.limits': { en: 'The limits of its figures are {ownLimits:percent} of those above.', es: 'Los límites de sus medidas son el {ownLimits:percent} de los de arriba.' },
   'checklists.own.wider': { en: '{weakerBy:text} lets its figures be wider than is built in: {weaker:text}', es: '{weakerBy:text} deja sus medidas más amplias que de fábrica: {weaker:text}' },
+  'checklists.own.cement': { en: 'Cures by the label of {ownCement:text}. {weakerBy:text}: {weaker:text}', es: 'Cura según la etiqueta de {ownCement:text}. {weakerBy:text}: {weaker:text}' },
   'checklists.own.weaker': { en: '{builtInPhotos:plural|One photo is|# photos are} built in here. {weakerBy:text} asks for fewer: {weaker:text}', es: 'Aquí van {builtInPhotos:plural|una foto|# fotos} de fábrica. {weakerBy:text} pide menos: {weaker:text}' },
   'checklists.stopped': { en: 'Stopped until answered: {kinds:text}', es: 'Parado hasta la respuesta: {kinds:text}' },
   'checklists.stoppedUntil': { en: 'Leave this work until the estimator has answered. Making the place safe goes first.', es: 'Deje este trabajo hasta que responda el estimador. Primero deje seguro el lugar.' },

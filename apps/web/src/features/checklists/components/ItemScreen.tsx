@@ -1,3 +1,4 @@
+import { isAlike } from '@yardfall/contracts';
 import { KeepProblem } from '../../../components/KeepProblem.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { Saved } from '../../../components/Saved.tsx';
@@ -59,7 +60,7 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
       <Slip list={list} view={view} record={record} />
       <Lifted list={list} view={view} record={record} />
       {lookedAtToday([view]) === null ? null : <RainTold list={list} view={view} />}
-      {companions.length > 0 ? <p className="notice-title">{t('checklists.seenTogether')}</p> : null}
+      {companions.length > 0 ? <p className="notice-title">{t(companions.every((one) => isAlike(view.item, one.item)) ? 'checklists.sameElsewhere' : 'checklists.seenTogether')}</p> : null}
       {companions.map((one) => <Companion key={one.item.key} list={list} view={one} />)}
       <NextControl view={list} except={view.item.key} main={isSettled(view)} onOpen={onOpen} />
       <OtherWays list={list} view={view} record={record} held={held} />

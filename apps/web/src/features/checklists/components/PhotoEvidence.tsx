@@ -1,4 +1,4 @@
-import { itemText } from '@yardfall/contracts';
+import { itemText, seenTogether } from '@yardfall/contracts';
 import { Button } from '../../../components/Button.tsx';
 import { Doubts } from '../../../components/Doubts.tsx';
 import { Photo } from '../../../components/Photo.tsx';
@@ -43,7 +43,7 @@ function AlsoShows({ view, record, companions = [] }: Pick<EvidenceProps, 'view'
   const { t, say } = useText();
   const last = factsOf(view, 'photo').at(-1);
   if (last === undefined) return null;
-  const open = companions.filter((one) => asksPhoto(one) && one.missing.some((mark) => mark.startsWith('photo:')) && factsOf(one, 'photo').every(({ photoId }) => photoId !== last.photoId));
+  const open = companions.filter((one) => asksPhoto(one) && seenTogether(view.item, one.item) && one.missing.some((mark) => mark.startsWith('photo:')) && factsOf(one, 'photo').every(({ photoId }) => photoId !== last.photoId));
   return open.map((one) => (
     <Button key={one.item.key} size="crew" wide data-also={one.item.key} disabled={record.busy} onClick={() => record.count({ id: last.photoId, takenAt: last.takenAt }, one)}>
       {t('checklists.alsoShows', { what: say(itemText(one.item.requirement, 'photo'), one.item.requirement.params) })}

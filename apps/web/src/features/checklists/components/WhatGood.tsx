@@ -13,10 +13,10 @@ export function WhatGood({ item }: { readonly item: ChecklistItem }) {
   const text = useText();
   const { t, say } = text;
   const good = line(text, item, 'acceptance');
-  const { ownAdds: adds, ownLimits, weaker, builtInPhotos } = item.requirement.params;
+  const { ownAdds: adds, ownLimits, ownCement, weaker, builtInPhotos } = item.requirement.params;
   return (
     <>
-      {weaker === undefined ? null : <Notice severity="caution"><p>{t(builtInPhotos === undefined ? 'checklists.own.wider' : 'checklists.own.weaker', item.requirement.params)}</p></Notice>}
+      {weaker === undefined ? null : <Notice severity="caution"><p>{t(ownCement !== undefined ? 'checklists.own.cement' : builtInPhotos === undefined ? 'checklists.own.wider' : 'checklists.own.weaker', item.requirement.params)}</p></Notice>}
       {item.reopenedReason === null ? null : <Notice severity="caution"><p>{reasonSentence(say, { reason: item.reopenedReason })}</p></Notice>}
       {good === null && adds === undefined && ownLimits === undefined ? null : (
         <dl className="item-good">
