@@ -11,12 +11,13 @@ export async function circumstancesOf(
   tx: Tx, actor: Actor, jobId: string, live: LiveChecklist, fact: FieldFact, recorder: Pick<Circumstances, 'deviceCutOff' | 'roles'> & { readonly clockBehind: number },
 ): Promise<Circumstances> {
   const item = live.items.get(fact.itemKey);
+  const at = byOurClock(fact.deviceTime, recorder.clockBehind, actor.request.at);
   return {
-    deviceCutOff: recorder.deviceCutOff, roles: recorder.roles, at: recordedAt(actor, fact, recorder.clockBehind).getTime(),
+    deviceCutOff: recorder.deviceCutOff, roles: recorder.roles, at: at.getTime(),
     item: item === undefined ? null : { requirement: item.requirement, requirementHash: item.row.requirementHash, holdPoint: item.row.holdPoint },
     photo: fact.kind === 'photo' ? await photoOf(tx, actor, jobId, live, fact) : null,
     proofOnRecord: fact.kind === 'document' && item?.requirement.template === 'J1' && (await isProven(tx, actor, jobId, fact.reference)),
-    stopped: fact.kind === 'begun' && item !== undefined && (await isStoppedAt(tx, actor, jobId, { template: item.row.template, part: item.row.part, requirement: item.requirement }, byOurClock(fact.deviceTime, recorder.clockBehind, actor.request.at))),
+    stopped: fact.kind === 'begun' && item !== undefined && (await isStoppedAt(tx, actor, jobId, { template: item.row.template, part: item.row.part, requirement: item.requirement }, at)),
   };
 }
 
