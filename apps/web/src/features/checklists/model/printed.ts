@@ -70,8 +70,8 @@ function figures({ requirement }: Printable, say: Text['say']): readonly Printed
 }
 
 function limitOf({ name, quantity, min, max }: Measure): PrintedFigure['limit'] {
-  // A tape to a buried part has whatever length it has.
-  if (name.startsWith('tie') || (min === null && max === null)) return null;
+  // A tape to a buried part has whatever length it has; what is checked is there or not.
+  if (name.startsWith('tie') || quantity === 'check' || (min === null && max === null)) return null;
   return quantity === 'level' ? 'target' : 'limits';
 }
 
