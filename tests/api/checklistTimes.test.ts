@@ -38,10 +38,10 @@ describe('a contract that can still be cancelled', () => {
   it('is not ticked before midnight of the third business day, by nobody; the list says from when on', async () => {
     const a1 = await office.item('A1');
     // Accepted on Monday 2 March 2026, local time of the property.
-    expect(a1.requirement.tickFrom).toBe('2026-03-06T05:00:00.000Z');
+    expect(a1.requirement.tickFrom).toBe('2026-03-06T00:00:00-05:00');
     expect(await verdicts(office, office.fact(a1, { kind: 'ticked', note: '' }))).toEqual(['refused stillCancellable']);
     expect((await office.item('A1')).state).toBe('open');
-    expect((await get<Portal>(released.customer, '/portal')).times).toEqual([{ code: 'portal.times.cancel', params: { at: '2026-03-06T05:00:00.000Z' } }]);
+    expect((await get<Portal>(released.customer, '/portal')).times).toEqual([{ code: 'portal.times.cancel', params: { on: '2026-03-05' } }]);
     test.clock.set('2026-03-06T14:00:00Z');
     expect(await verdicts(office, office.fact(await office.item('A1'), { kind: 'ticked', note: '' }))).toEqual(['kept null']);
     expect((await office.item('A1')).state).toBe('proven');

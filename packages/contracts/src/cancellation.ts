@@ -32,7 +32,7 @@ function holidaysOf(year: number): ReadonlySet<string> {
   }));
 }
 
-/** The moment at which the customer's time to cancel is over: midnight at the end of the last business day, where the property stands. */
+/** The moment at which the customer's time to cancel is over: midnight at the end of the last business day, where the property stands, with the difference of its clock. */
 export function cancelUntil(acceptedAt: string, { state, timeZone }: { readonly state: string; readonly timeZone: string }): string {
   const signed = DateTime.fromISO(acceptedAt, { zone: timeZone });
   const holidays = holidaysOf(signed.year);
@@ -41,7 +41,7 @@ export function cancelUntil(acceptedAt: string, { state, timeZone }: { readonly 
     day = day.plus({ days: 1 });
     if (day.weekday !== 7 && !holidays.has(day.toFormat('yyyy-MM-dd'))) left -= 1;
   }
-  const text = day.plus({ days: 1 }).startOf('day').toUTC().toISO();
+  const text = day.plus({ days: 1 }).startOf('day').toISO({ suppressMilliseconds: true });
   if (text === null) throw new RangeError(`not a moment in a time zone: ${acceptedAt} ${timeZone}`);
   return text;
 }

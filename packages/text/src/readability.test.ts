@@ -9,7 +9,7 @@ import type { Language } from './languages.ts';
 /** Figures as they stand on a usual page; their units count as words. */
 const usual: Record<string, number | string> = {
   minutes: 2400, height: 0.04, low: 0.02, high: 0.06, shortfall: 0.3, years: 25, n: 3, time: 1800, volume: 2.46, flow: 0.0019, name: 'Ines Calloway',
-  address: '14 Tern Hollow', company: 'Fern Yards', by: 'Ines', at: '2031-03-04T15:30:00Z', foot: '2031-03-05T15:30:00Z', wheels: '2031-03-11T15:30:00Z', date: '2031-03-04', from: '2031-03-04', until: '2032-03-04', price: 1358885,
+  address: '14 Tern Hollow', company: 'Fern Yards', by: 'Ines', at: '2031-03-04T15:30:00Z', foot: '2031-03-05T15:30:00Z', wheels: '2031-03-11T15:30:00Z', date: '2031-03-04', on: '2031-03-04', from: '2031-03-04', until: '2032-03-04', price: 1358885,
   language: 'English', breaker: '14', measured: 0.0019, predicted: 0.0019, uncertainty: 0.06, share: 0.03, within: 0.1, photos: 1, builtIn: 2, limits: 1.5, one: 'the back door', two: 'the garage', part: 'Pipe', phone: '(919) 555-0117',
 };
 

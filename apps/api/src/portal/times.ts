@@ -4,6 +4,7 @@ import { requirementOf } from '../checklists/live.ts';
 import type { Actor } from '../common/actor.ts';
 import type { Tx } from '../common/database.ts';
 import type { ChecklistItem, FieldFact } from '../generated/prisma/client.ts';
+import { dayOf } from '../jobs/propertyDay.ts';
 import { jobOf } from './job.ts';
 
 type Times = Portal['times'];
@@ -18,10 +19,15 @@ export async function timesOf(tx: Tx, actor: Actor, items: readonly ChecklistIte
   const steps = items.map((row) => ({ row, requirement: requirementOf(row), facts: facts.filter((fact) => fact.itemKey === row.key && fact.requirementHash === row.requirementHash) }));
   const { cancelUntil: until } = await placeOf(tx, actor, where.jobId);
   return [
-    ...(until !== null && now < new Date(until) ? [{ code: 'portal.times.cancel', params: { at: until } }] : []),
+    ...(until !== null && now < new Date(until) ? [{ code: 'portal.times.cancel', params: { on: dayBefore(until.slice(0, 10)) } }] : []),
     ...(isCovered(items) ? [] : steps.flatMap(ofTrench)),
     ...steps.flatMap((step) => ofConcrete(step, now)),
   ];
+}
+
+/** The last day of a time that ends at midnight. */
+function dayBefore(day: string): string {
+  return dayOf(new Date(Date.parse(`${day}T00:00:00Z`) - 86_400_000));
 }
 
 interface Step {

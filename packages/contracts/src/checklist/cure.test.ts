@@ -71,5 +71,5 @@ describe('likely rain', () => {
 
 test('a requirement with days, cures and moments is one that can be read back', () => {
   for (const { requirement } of tern) expect(Requirement.parse(requirement)).toEqual(requirement);
-  expect(stepOf('A1').requirement.tickFrom).toBe('2026-03-05T05:00:00.000Z');
+  expect(stepOf('A1').requirement.tickFrom).toBe('2026-03-05T00:00:00-05:00');
 });

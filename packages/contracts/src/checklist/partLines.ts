@@ -19,7 +19,7 @@ function linesOf(part: Part): readonly Line[] {
   switch (part.kind) {
     case 'pump': return [line('pumpCurve', part.curveName)];
     case 'basin': return [line('basinSize', part.diameter), line('floatKind', `checklists.float.${part.floatKind}`)];
-    case 'checkValve': return part.present ? [line('valveKind', part.name)] : [];
+    case 'checkValve': return part.present ? [line('valveKind', '')] : [];
     case 'dischargeLine': return [line('lineSize', part.nominal)];
     default: return [];
   }

@@ -9,7 +9,7 @@ import { itemTemplates } from './templates.ts';
 type Body = { readonly kind: FieldFact['kind'] } & Readonly<Record<string, unknown>>;
 
 /** Tern Hollow has an old drain, a pump, a slab and trenches; it stands in the zone of New York. */
-export const tern: readonly BuiltItem[] = await buildChecklist(site('tern-hollow'), itemTemplates, [], { timeZone: 'America/New_York', cancelUntil: '2026-03-05T05:00:00.000Z' });
+export const tern: readonly BuiltItem[] = await buildChecklist(site('tern-hollow'), itemTemplates, [], { timeZone: 'America/New_York', cancelUntil: '2026-03-05T00:00:00-05:00' });
 
 let made = 0;
 /** A fact of this moment; the photo was taken then. */

@@ -109,11 +109,11 @@ export const checklistPages = catalogue({
   'checklists.judge.less': { en: '{value:text}: too much by {by:text}', es: '{value:text}: sobran {by:text}' },
   'checklists.check.design': { en: '{what:text}: {design:text}', es: '{what:text}: {design:text}' },
   'checklists.check.yes': { en: 'As planned', es: 'Como se planeó' },
-  'checklists.check.no': { en: 'Missing or wrong', es: 'Falta o está mal' },
+  'checklists.check.no': { en: 'Wrong', es: 'Mal o falta' },
   'checklists.check.aboard': { en: 'It is on the truck', es: 'Está en el camión' },
   'checklists.pressureFrom': { en: 'May be put under pressure from {at:dateTime}', es: 'Se puede poner a presión desde {at:dateTime}' },
   'checklists.keepOff.until': { en: 'Keep off the new concrete: on foot until {foot:dateTime}, with wheels until {wheels:dateTime}', es: 'No pise el concreto nuevo hasta {foot:dateTime}; sin ruedas hasta {wheels:dateTime}' },
-  'checklists.beginFrom': { en: 'May begin from {at:dateTime}', es: 'Puede empezar desde {at:dateTime}' },
+  'checklists.beginFrom': { en: 'May begin from {on:date}', es: 'Puede empezar desde el {on:date}' },
   'checklists.beginFrom.why': {
     en: 'Until then the customer may cancel. If they gave up that time in their own handwriting because of an emergency, owner or estimator says that this does not apply, and where the paper is.',
     es: 'Hasta entonces el cliente puede cancelar. Si por una emergencia renunció a ese plazo de su puño y letra, el dueño o estimador dice que esto no aplica, y dónde está el papel.',

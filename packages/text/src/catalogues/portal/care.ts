@@ -2,7 +2,7 @@ import { catalogue } from '../../catalogue.ts';
 
 /** What comes next, and who cares for what and when after the handover. */
 export const portalCare = catalogue({
-  'portal.times.cancel': { en: 'You can cancel until {at:dateTime}.', es: 'Puede cancelar hasta {at:dateTime}.' },
+  'portal.times.cancel': { en: 'You can cancel until the end of {on:date}.', es: 'Puede cancelar hasta el fin del {on:date}.' },
   'portal.times.trench': { en: 'A trench is open. Keep children and pets away. {name:text} looked at it last, {at:dateTime}. We look each day and after rain.', es: 'Hay una zanja abierta. Que no se acerquen niños ni mascotas. {name:text} la vio por última vez el {at:dateTime}. La vemos cada día y tras la lluvia.' },
   'portal.times.pump': { en: 'Rain is likely. We have a pump here while your old drain is cut.', es: 'Puede llover. Tenemos aquí una bomba mientras su desagüe viejo está cortado.' },
   'portal.times.concrete': { en: 'The new concrete is fresh. Do not walk on it until {foot:dateTime}. Keep wheels off until {wheels:dateTime}.', es: 'El concreto nuevo está fresco. No lo pise hasta {foot:dateTime}. Sin ruedas hasta {wheels:dateTime}.' },

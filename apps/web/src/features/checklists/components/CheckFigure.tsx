@@ -18,7 +18,7 @@ export function CheckFigure({ requirement, measure, label, value, onChange }: Ch
   const design = useDesigned(requirement, measure);
   const there = { value: '1', label: t(measure.when === undefined ? 'checklists.check.yes' : 'checklists.check.aboard') } as const;
   const choices = measure.when === undefined ? [there, { value: '0', label: t('checklists.check.no') } as const] : [there];
-  return <Choices look="crew" label={design === null ? label : t('checklists.check.design', { what: label, design })} choices={choices} value={value === null ? null : value === 1 ? '1' : '0'} onChange={(chosen) => onChange(Number(chosen))} />;
+  return <div className="check-figure"><Choices look="crew" label={design === null ? label : t('checklists.check.design', { what: label, design })} choices={choices} value={value === null ? null : value === 1 ? '1' : '0'} onChange={(chosen) => onChange(Number(chosen))} /></div>;
 }
 
 /** What the design says of the line; null where it says nothing. */

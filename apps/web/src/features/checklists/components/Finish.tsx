@@ -19,7 +19,7 @@ export function Finish({ list, view, record, typing }: EvidenceProps & { readonl
   const { bodies, needs, finishes, isOff, waitsForOffice } = readiness(typing.draft, view, list, me?.roles ?? [], me === null ? {} : { by: me.name, memberId: me.id });
   if (bodies.length === 0 && isSettled(view)) return view.state === 'proven' ? <IsDone view={view} /> : null;
   const { tickFrom } = view.item.requirement;
-  if (tickFrom !== undefined && view.tooEarly) return <Notice severity="stop" title={t('checklists.beginFrom', { at: tickFrom })}><p>{t('checklists.beginFrom.why')}</p></Notice>;
+  if (tickFrom !== undefined && view.tooEarly) return <Notice severity="stop" title={t('checklists.beginFrom', { on: tickFrom.slice(0, 10) })}><p>{t('checklists.beginFrom.why')}</p></Notice>;
   const press = () => {
     setPressed(true); // told at once; what the phone keeps follows
     record.record(bodies, () => { typing.clear(); setPressed(false); });

@@ -22,6 +22,6 @@ export function StandingWords({ view, next }: { readonly view: ItemView; readonl
   if (standing === 'held') return t('checklists.held', { holdPoints: view.heldBy.map(({ holdPoint }) => holdPointWords(say, holdPoint)).join(', ') });
   if (standing === 'stopped') return t('checklists.stopped', { kinds: stopWords(say, view) });
   const { tickFrom } = view.item.requirement;
-  if (tickFrom !== undefined && view.tooEarly && !isSettled(view)) return t('checklists.beginFrom', { at: tickFrom });
+  if (tickFrom !== undefined && view.tooEarly && !isSettled(view)) return t('checklists.beginFrom', { on: tickFrom.slice(0, 10) });
   return t(standing === 'next' ? 'checklists.next' : `checklists.state.${standing}`);
 }
