@@ -4,7 +4,7 @@ import type { Measure, Subject } from './types.ts';
 
 /** What is written of joints that are glued: how warm it is, and how long ago the last of them was. */
 export function gluing(): readonly Measure[] {
-  return [atLeast('temperature', 'number', coldest, 70), noted('cured', 'minutes', 3 * hour)];
+  return [atLeast('temperature', 'number', coldest, 70), noted('cured', 'minutes', 4 * hour)];
 }
 
 /** Of the largest line that a pump pushes through; 2 in where none is drawn yet. */
