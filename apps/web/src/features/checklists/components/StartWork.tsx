@@ -13,21 +13,31 @@ interface StartWorkProps {
   readonly record: ItemRecord;
 }
 
-/** The office is asked before guarded work begins; without a signal the beginning is kept on the phone and judged later. */
+/**
+ * The office is asked before guarded work begins; without a signal the beginning is kept on the phone and judged later. While something of this list is still on its way the office
+ * cannot know what opened the work: then the beginning goes the same way after it.
+ */
 export function StartWork({ list, view, record }: StartWorkProps) {
   const { t } = useText();
   const [kept, setKept] = useState(false);
   const { write, busy, problem } = useBegin(() => undefined);
   const held = view.heldBy.length > 0;
   const refused = problem instanceof ApiProblem && problem.passing ? null : problem;
-  const keep = (error: unknown) => {
-    if (!(error instanceof ApiProblem) || !error.passing) return;
+  const isOnItsWay = list.items.some(({ waiting }) => waiting.length > 0);
+  const keep = () => {
     setKept(true);
     record.record([{ kind: 'begun' }]);
   };
+  const keepWithoutSignal = (error: unknown) => {
+    if (error instanceof ApiProblem && error.passing) keep();
+  };
+  const press = () => {
+    if (isOnItsWay) keep();
+    else write({ params: { jobId: list.jobId, itemKey: view.item.key }, body: {} }, { onError: keepWithoutSignal });
+  };
   return (
     <div className="stack">
-      <Button kind="main" size="crew" wide busy={busy} disabled={held || view.stops.length > 0 || busy || kept} onClick={() => write({ params: { jobId: list.jobId, itemKey: view.item.key }, body: {} }, { onError: keep })}>
+      <Button kind="main" size="crew" wide busy={busy} disabled={held || view.stops.length > 0 || busy || kept} onClick={press}>
         {t(view.item.template === 'I3' ? 'checklists.startPour' : 'checklists.start')}
       </Button>
       <ProblemNotice problem={refused} />
