@@ -5,7 +5,7 @@ import { Photo } from '../../../components/Photo.tsx';
 import { PhotoPick } from '../../../components/PhotoPick.tsx';
 import { useText } from '../../../lib/reader.tsx';
 import { useTaking } from '../api/useTaking.ts';
-import { asksPhoto, factsOf } from '../model/evidence.ts';
+import { asksPhoto, countedPhotos, factsOf } from '../model/evidence.ts';
 import { Burst } from './Burst.tsx';
 import type { EvidenceProps } from './Evidence.tsx';
 
@@ -18,12 +18,13 @@ export function PhotoEvidence({ list, view, record, companions = [] }: EvidenceP
   const needed = Math.max(requirement.minPhotos, 1);
   const what = say(itemText(requirement, 'photo'), requirement.params);
   const busy = record.busy || looking;
-  const isEnough = taken.length >= needed && !view.missing.some((mark) => mark.startsWith('photo:'));
+  const count = countedPhotos(view);
+  const isEnough = count >= needed;
   return (
     <div className="stack evidence photo-evidence">
-      <PhotoPick main={!isEnough} label={t('checklists.photoCount', { taken: taken.length, needed })} hint={<>{t('checklists.photoShows')} <strong>{what}</strong></>} disabled={busy}
-        words={t(taken.length === 0 ? 'ui.phone.takePhoto' : 'ui.phone.takeAnother')} onPick={(file) => take([file])} />
-      <Burst taken={taken.length} needed={needed} disabled={record.busy} onShot={(file) => take([file])} />
+      <PhotoPick main={!isEnough} label={t('checklists.photoCount', { taken: count, needed })} hint={<>{t('checklists.photoShows')} <strong>{what}</strong></>} disabled={busy}
+        words={t(count === 0 ? 'ui.phone.takePhoto' : 'ui.phone.takeAnother')} onPick={(file) => take([file])} />
+      <Burst taken={count} needed={needed} disabled={record.busy} onShot={(file) => take([file])} />
       <PhotoPick fromStore quiet label={t('photos.store')} words={t('ui.phone.choosePhoto')} disabled={busy} onPick={(file) => take([file])} onPickAll={take} />
       {looking ? <p className="faint" role="status">{t('checklists.lookingAt')}</p> : null}
       {doubted.map((one) => (

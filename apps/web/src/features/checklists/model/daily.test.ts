@@ -2,7 +2,7 @@ import { buildChecklist, DesignDocumentSchema, itemTemplates, type BuiltItem, ty
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { nothingTyped, readiness } from './draft.ts';
-import { measuresAsked } from './evidence.ts';
+import { countedPhotos, measuresAsked } from './evidence.ts';
 import { withLastName } from './lastName.ts';
 import { nextOf } from './next.ts';
 import { lookedAtToday, viewOf, type ItemView } from './view.ts';
@@ -40,6 +40,7 @@ describe('the look at the trench, without a signal', () => {
     expect(heldAt(of(monday, '2026-03-02T20:00:00Z'), 'F1')).not.toContain('HP-trench');
     const tuesday = of(monday, '2026-03-03T12:00:00Z');
     expect(heldAt(tuesday, 'F1')).toContain('HP-trench');
+    expect([countedPhotos(stepOf(of(monday, '2026-03-02T20:00:00Z'), 'C5')), countedPhotos(stepOf(tuesday, 'C5'))]).toEqual([1, 0]);
     expect(stepOf(tuesday, 'C5')).toMatchObject({ state: 'open', missing: ['tick', 'photo:1', 'text:competentPerson'] });
     expect(nextOf({ ...tuesday, items: tuesday.items.filter(({ item }) => ['C5', 'F1'].includes(item.template)).map((view) => (view.item.template === 'C5' ? { ...view, heldBy: [] } : view)) })?.item.template).toBe('C5');
   });

@@ -54,6 +54,15 @@ export function asksPhoto({ item, missing }: ItemView): boolean {
   return item.requirement.evidence.includes('photo') || missing.some((mark) => mark.startsWith('photo:'));
 }
 
+/** How many photos count: one from before a correction, before the grate was lifted, of another day or from before the rain does not. */
+export function countedPhotos(view: ItemView): number {
+  const needed = Math.max(view.item.requirement.minPhotos, 1);
+  const lacking = Number(view.missing.find((mark) => mark.startsWith('photo:'))?.split(':')[1] ?? 0);
+  const taken = factsOf(view, 'photo').length;
+  if (lacking > 0) return needed - lacking;
+  return view.askedOn === null ? taken : Math.min(taken, needed);
+}
+
 /** What the next fact of a step follows: all that is known of the step, and what opened the hold points before it. Clocks of two phones may differ, what was known does not. */
 export function seenOf(view: ItemView, list: Pick<ChecklistView, 'items'>): string[] {
   const before = holdPointRules.filter((rule) => rule.guards.includes(view.item.template));

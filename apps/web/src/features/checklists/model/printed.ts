@@ -49,7 +49,8 @@ export function printedList(items: readonly Printable[], say: Text['say']): read
 function line(item: Printable, all: readonly Printable[], say: Text['say']): PrintedLine {
   const { key, template, partName, requirement } = item;
   const words = (sentence: 'what' | 'acceptance' | 'photo') => say(itemText(requirement, sentence), requirement.params);
-  const before = holdPointRules.filter((rule) => rule.guards.includes(template) && all.some((other) => rule.items.includes(other.template) && (rule.named === undefined || other.holdPoint === rule.named)));
+  // On paper a look is asked before the first work in the trench; digging on waits for the later ones.
+  const before = holdPointRules.filter((rule) => rule.again !== true && rule.guards.includes(template) && all.some((other) => rule.items.includes(other.template) && (rule.named === undefined || other.holdPoint === rule.named)));
   return {
     steps: [{ key, part: partName, figures: figures(item, say) }],
     what: words('what'), good: words('acceptance'), photo: requirement.evidence.includes('photo') ? words('photo') : null,
