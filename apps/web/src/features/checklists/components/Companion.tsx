@@ -7,18 +7,25 @@ import { Evidence } from './Evidence.tsx';
 import { ItemCautions } from './ItemCautions.tsx';
 import { WhatGood, Whys } from './WhatGood.tsx';
 
-/** A step that is seen in the same picture, asked on the same screen. */
-export function Companion({ list, view }: { readonly list: ChecklistView; readonly view: ItemView }) {
+interface CompanionProps {
+  readonly list: ChecklistView;
+  readonly view: ItemView;
+  /** The same step at another pipe: what is told of it stands above already. */
+  readonly alike: boolean;
+}
+
+/** A step that is seen in the same picture, or is the same at another pipe, asked on the same screen. */
+export function Companion({ list, view, alike }: CompanionProps) {
   const { t, say } = useText();
   const record = useItemRecord(list, view);
+  const { requirement, partName, template } = view.item;
   return (
     <section className="together" data-item={view.item.key}>
-      <h3>{say(itemText(view.item.requirement, 'what'), view.item.requirement.params)}{view.item.partName === null ? null : <span className="faint"> {t('checklists.ofPart', { part: view.item.partName })}</span>}</h3>
-      <ItemCautions template={view.item.template} />
-      <WhatGood item={view.item} />
+      {alike && partName !== null ? <h3>{partName}</h3> : <h3>{say(itemText(requirement, 'what'), requirement.params)}{partName === null ? null : <span className="faint"> {t('checklists.ofPart', { part: partName })}</span>}</h3>}
+      {alike ? null : <><ItemCautions template={template} /><WhatGood item={view.item} /></>}
       <Evidence list={list} view={view} record={record} />
       <KeepProblem problem={record.problem} />
-      <Whys item={view.item} />
+      {alike ? null : <Whys item={view.item} />}
     </section>
   );
 }

@@ -61,7 +61,7 @@ export function ItemScreen({ list, view, onOpen }: ItemScreenProps) {
       <Lifted list={list} view={view} record={record} />
       {lookedAtToday([view]) === null ? null : <RainTold list={list} view={view} />}
       {companions.length > 0 ? <p className="notice-title">{t(companions.every((one) => isAlike(view.item, one.item)) ? 'checklists.sameElsewhere' : 'checklists.seenTogether')}</p> : null}
-      {companions.map((one) => <Companion key={one.item.key} list={list} view={one} />)}
+      {companions.map((one) => <Companion key={one.item.key} list={list} view={one} alike={isAlike(view.item, one.item)} />)}
       <NextControl view={list} except={view.item.key} main={isSettled(view)} onOpen={onOpen} />
       <OtherWays list={list} view={view} record={record} held={held} />
       <Whys item={view.item} />
