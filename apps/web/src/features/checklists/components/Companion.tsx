@@ -22,7 +22,8 @@ export function Companion({ list, view, alike }: CompanionProps) {
   return (
     <section className="together" data-item={view.item.key}>
       {alike && partName !== null ? <h3>{partName}</h3> : <h3>{say(itemText(requirement, 'what'), requirement.params)}{partName === null ? null : <span className="faint"> {t('checklists.ofPart', { part: partName })}</span>}</h3>}
-      {alike ? null : <><ItemCautions template={template} /><WhatGood item={view.item} /></>}
+      {alike ? null : <ItemCautions template={template} />}
+      {alike && view.item.reopenedReason === null ? null : <WhatGood item={view.item} />}
       <Evidence list={list} view={view} record={record} />
       <KeepProblem problem={record.problem} />
       {alike ? null : <Whys item={view.item} />}
