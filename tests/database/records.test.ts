@@ -52,7 +52,7 @@ describe('records stay as they were written', () => {
   it('facts, operations, proofs, handovers and stages are only added', async () => {
     const { run } = await company();
     for (const [table, change] of [
-      ['field_fact', `payload = '{"a":1}'`], ['field_fact', 'seq = 2'], ['survey_fact', `body = '\\x01'`], ['survey_fact', 'seq = 2'], ['daywork_entry', `payload = '\\x01'`], ['draft_operation', 'seq = 2'], ['proof_test', `verdict = 'y'`], ['handover', `customer_name = 'y'`], ['job_stage', `stage = 'y'`], ['job_answer', `state = 'y'`], ['locate_event', `kind = 'y'`], ['locate_given', `note = 'y'`], ['found_addition', `note = 'y'`], ['photo_addition', `note = 'y'`], ['locate_rule', `signed_name = 'y'`],
+      ['field_fact', `payload = '{"a":1}'`], ['field_fact', 'seq = 2'], ['survey_fact', `body = '\\x01'`], ['survey_fact', 'seq = 2'], ['daywork_entry', `payload = '\\x01'`], ['draft_operation', 'seq = 2'], ['proof_test', `verdict = 'y'`], ['handover', `customer_name = 'y'`], ['job_stage', `stage = 'y'`], ['job_answer', `state = 'y'`], ['locate_event', `kind = 'y'`], ['locate_given', `note = 'y'`], ['gas_rule', `rule = 'y'`], ['found_addition', `note = 'y'`], ['photo_addition', `note = 'y'`], ['locate_rule', `signed_name = 'y'`],
     ]) {
       expect(await run(`UPDATE ${table} SET ${change} WHERE $here`), `${table} ${change}`).toBe('YF001');
       expect(await run(`DELETE FROM ${table} WHERE $here`), `${table} delete`).toBe('YF001');

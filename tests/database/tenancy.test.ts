@@ -12,7 +12,7 @@ interface Asking {
 }
 
 const officeTables = ['offer_sheet', 'price_item', 'price_line', 'price_sheet', 'study'];
-const teamTables = ['daywork_entry', 'member', 'device', 'assignment', 'draft_operation', 'draft_presence', 'library_entry', 'locate_rule', 'rain_record', 'survey_fact'];
+const teamTables = ['daywork_entry', 'member', 'device', 'assignment', 'draft_operation', 'draft_presence', 'gas_rule', 'library_entry', 'locate_rule', 'rain_record', 'survey_fact'];
 
 describe('raw SQL as the app role', () => {
   const [ours, theirs, id] = [randomUUID(), randomUUID(), randomUUID()];

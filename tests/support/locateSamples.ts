@@ -33,6 +33,8 @@ export const locateSamples: Readonly<Record<string, Sample>> = {
   'locates.give': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { startAt: null, expiresAt: '2026-03-05T15:00:00Z', note: '' } }),
   'locateRuleSets.list': () => ({}),
   'locateRuleSets.sign': () => ({ body: { rule: georgia, signedName: 'Test owner' } }),
+  'gasRules.list': () => ({}),
+  'gasRules.enter': () => ({ body: { gasCompany: 'Alder Gas', rule: 'Leave a running engine as it is.', source: 'Their safety sheet, page 2', readOn: '2026-03-01' } }),
   'locates.answer': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: { utility: 'Gas', answer: 'marked', note: '' } }),
   'locates.close': async (world) => ({ params: { jobId: world.jobId, ticketId: (await ticket(world)).id }, body: {} }),
 };

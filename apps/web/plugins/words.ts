@@ -13,7 +13,7 @@ const later = [
   /^daywork\.(unit|designed|less|more|another)(\.|$)/,
   /^checklists\.[A-J]\d+\w*\.(acceptance|photo|whyCrew|whyHome)$/, /^checklists\.(profile|printed|fact|judge|limits|reason|draw|drawAgain|signByName|drawnBy|alsoShows|whyHome|stepsOfPart|dispute|ties)(\.|$)/,
   /^locates\.(?!reason\.|throughDay$)/, /^checklists\.private/, /^jobs\.held\./, /^identity\.phones/, /^jobs\.(referral|letter|complaint|new|move|search)(\.|$)/, /^drawing\.(sheet|front|table)\./, /^identity\.(cutOff|settings|invite|setUp|member)(\.|$)/, /^errors\.(offer|permit|locate)/, /^errors\.checklist\.rule/, /^checklists\.own\./, /^jobs\.standing\./, /^daywork\.(field|kind|hours|task|who|from|until|running|time|total|doubtful|materials|amount|keep|strike\w*|none|title|what)(\.|$)/,
-  /^photos\.(marks?|markWords\w*|markBack|markThis|doubt|toMark|chosen|keepAll|keptHere|drop|fromCustomerTitle|one|number|before|next|ofSeveral|drawOn|keepMarks|customerSees|place|keepPlace|section|onSection|touchSection|pointIs|placedAt|noPoint|step|noStep|addedHere|sets|drawnBy|drawnHere|setHidden|hideSet|original|notSeen)(\.|$)/, /^ui\.pick\./, /^errors\.(upload|sending|video|design|draft|study|library)\./,
+  /^photos\.(marks?|markWords\w*|markBack|markThis|doubt|toMark|chosen|keepAll|keptHere|drop|fromCustomerTitle|one|number|before|next|ofSeveral|drawOn|keepMarks|customerSees|place|keepPlace|section|onSection|touchSection|pointIs|placedAt|noPoint|step|noStep|addedHere|sets|drawnBy|drawnHere|setHidden|hideSet|original|notSeen)(\.|$)/, /^ui\.(pick|gasRule)\./, /^errors\.(upload|sending|video|design|draft|study|library)\./,
   /^checklists\.(measure|plate|side)\./,
 ];
 const isLater = (code: string) => later.some((pattern) => pattern.test(code));

@@ -18,6 +18,7 @@ export * from './endpoint.ts';
 export * from './daywork.ts';
 export * from './found.ts';
 export * from './foundFold.ts';
+export * from './gasRules.ts';
 export * from './identity.ts';
 export * from './jobs.ts';
 export * from './library.ts';

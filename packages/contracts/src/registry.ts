@@ -5,6 +5,7 @@ import { daywork } from './daywork.ts';
 import { designs, evaluation } from './designs.ts';
 import type { Endpoint } from './endpoint.ts';
 import { found } from './found.ts';
+import { gasRules } from './gasRules.ts';
 import { identity } from './identity.ts';
 import { jobs } from './jobs.ts';
 import { library } from './library.ts';
@@ -28,7 +29,7 @@ import { uploads } from './uploads.ts';
 
 /** Every feature with its endpoints: a new feature is added here, and the OpenAPI document and the tests know it. */
 export const features = {
-  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, locateRuleSets, privateLines, found, daywork, proof, handover,
+  service, identity, company, audit, notices, evaluation, jobs, surveys, surveyFacts, rain, designs, library, studies, prices, offers, portal, photos, uploads, sending, permits, checklists, locates, locateRuleSets, gasRules, privateLines, found, daywork, proof, handover,
 } satisfies Record<string, Record<string, Endpoint>>;
 
 export const allEndpoints: readonly Endpoint[] = Object.values(features).flatMap((feature): Endpoint[] => Object.values(feature));

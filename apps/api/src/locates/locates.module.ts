@@ -1,4 +1,6 @@
 import { Module } from '@nestjs/common';
+import { GasRulesController } from './gasRules.controller.ts';
+import { GasRulesService } from './gasRules.service.ts';
 import { LocateClockService } from './locateClock.service.ts';
 import { LocatesController } from './locates.controller.ts';
 import { LocatesService } from './locates.service.ts';
@@ -8,5 +10,5 @@ import { RuleSetsController } from './ruleSets.controller.ts';
 import { RuleSetsService } from './ruleSets.service.ts';
 import { TicketLifeService } from './ticketLife.service.ts';
 
-@Module({ controllers: [LocatesController, RuleSetsController, PrivateLinesController], providers: [LocatesService, TicketLifeService, RuleSetsService, PrivateLinesService, LocateClockService], exports: [LocatesService, TicketLifeService] })
+@Module({ controllers: [LocatesController, RuleSetsController, GasRulesController, PrivateLinesController], providers: [LocatesService, TicketLifeService, RuleSetsService, GasRulesService, PrivateLinesService, LocateClockService], exports: [LocatesService, TicketLifeService] })
 export class LocatesModule {}

@@ -6,7 +6,7 @@ import { ApiProblem } from './problem.ts';
 
 /** What a field user reads without a signal: the jobs, what was surveyed, what is built and what there is to do. No prices, no customers' pages. By name: every first page carries this file, and the endpoints themselves bring their schemas. */
 export const keptHere: ReadonlySet<string> = new Set([
-  'identity.me', 'jobs.list', 'jobs.read', 'surveys.list', 'surveys.read', 'surveyFacts.list', 'checklists.read', 'designs.list', 'designs.read', 'photos.list', 'found.list', 'daywork.list', 'proof.list', 'locates.list', 'privateLines.read', 'permits.read',
+  'identity.me', 'jobs.list', 'jobs.read', 'surveys.list', 'surveys.read', 'surveyFacts.list', 'checklists.read', 'designs.list', 'designs.read', 'photos.list', 'found.list', 'daywork.list', 'proof.list', 'locates.list', 'privateLines.read', 'permits.read', 'gasRules.list',
 ]);
 
 let owner: string | null = null;

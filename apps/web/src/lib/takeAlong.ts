@@ -1,4 +1,4 @@
-import { checklists, daywork, designs, found, jobs, locates, permits, photos, proof, privateLines, surveyFacts, surveys, type Job } from '@yardfall/contracts';
+import { checklists, daywork, designs, found, gasRules, jobs, locates, permits, photos, proof, privateLines, surveyFacts, surveys, type Job } from '@yardfall/contracts';
 import type { QueryClient } from '@tanstack/react-query';
 import { isOutOfReach } from './answers.ts';
 // A phone that loses its signal must have what sends later.
@@ -11,6 +11,8 @@ const freshFor = 10 * 60_000;
 
 /** One job after the other, so that what the person opens meanwhile does not wait. What cannot be had now is had another time. */
 export async function takeAlong(queries: QueryClient, jobIds: readonly string[]): Promise<void> {
+  // Read while walking away from a gas line: it is here before anything else.
+  await queries.prefetchQuery({ ...read(gasRules.list, {}), staleTime: freshFor, retry: false });
   for (const jobId of jobIds) {
     const job = await queries.fetchQuery({ ...read(jobs.read, { params: { jobId } }), staleTime: freshFor, retry: false }).catch(() => null);
     if (job !== null && !isOutOfReach()) await takeJob(queries, job.data);

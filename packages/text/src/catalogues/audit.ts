@@ -78,6 +78,8 @@ export const audit = catalogue({
   'audit.action.locate.answered': { en: 'Recorded the answer of a utility', es: 'Anotó la respuesta de un servicio' },
   'audit.action.locate.utilityAdded': { en: 'Added a utility to a locate ticket: {utility:text}', es: 'Agregó un servicio a un aviso de localización: {utility:text}' },
   'audit.action.locate.given': { en: 'Entered what the center wrote on locate ticket {number:text}', es: 'Anotó lo que el centro escribió en el aviso de localización {number:text}' },
+  'audit.action.gasRule.entered': { en: 'Entered the rule of {gasCompany:text} for a gas line that is hit', es: 'Anotó la regla de {gasCompany:text} para una línea de gas golpeada' },
+  'audit.action.gasRule.takenBack': { en: 'Took back the rule of {gasCompany:text} for a gas line that is hit', es: 'Retiró la regla de {gasCompany:text} para una línea de gas golpeada' },
   'audit.action.locate.closed': { en: 'Closed a locate ticket', es: 'Cerró un aviso de localización' },
   'audit.action.permit.answered': { en: 'Said where {count:plural|# approval stands|# approvals stand}', es: 'Anotó cómo {count:plural|está # aprobación|están # aprobaciones}' },
   'audit.action.permit.outletAnswered': { en: 'Answered {question:text} of an outlet', es: 'Respondió {question:text} de una salida' },

@@ -14,6 +14,11 @@ export const cautionPages = catalogue({
     es: 'El 811 solo marca lo de las empresas: gas tras el medidor, piscina, séptico, riego y luces los muestra el dueño.',
   },
   'ui.caution.privateLines.source': { en: 'One-call centers', es: 'Centros de llamadas' },
+  'ui.gasRule.of': { en: 'What {gasCompany:text} told us', es: 'Lo que nos dijo {gasCompany:text}' },
+  'ui.gasRule.source': { en: '{source:text}, read {readOn:date}. Entered by {by:text}, {at:dateTime}', es: '{source:text}, leído {readOn:date}. Anotado por {by:text}, {at:dateTime}' },
+  'ui.gasRule.beside': { en: 'It stands beside the steps here. Nobody goes back for it.', es: 'Va junto con los pasos de aquí. Nadie regresa por ello.' },
+  'ui.gasRule.none': { en: 'Your company has entered no rule of its gas company for a running engine. The steps here stand.', es: 'Su empresa no ha anotado ninguna regla de su compañía de gas para un motor encendido. Valen los pasos de aquí.' },
+  'ui.gasRule.notHere': { en: 'This phone does not know whether your company entered a rule of its gas company. The steps here stand.', es: 'Este teléfono no sabe si su empresa anotó una regla de su compañía de gas. Valen los pasos de aquí.' },
   'ui.caution.gasStrike': {
     en: 'Gas line hit: leave now, upwind, take everyone along. Start nothing, restart nothing, touch no switch, valve, or flame; no phone until clear. Leave the hole open. Then 911, the gas company, 811.',
     es: 'Línea de gas golpeada: salga ya, contra el viento, con todos. No arranque nada, no toque interruptor, válvula ni llama; sin teléfono hasta estar lejos. Deje el hoyo abierto. Luego 911, la compañía de gas, 811.',

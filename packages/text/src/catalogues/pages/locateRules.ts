@@ -2,6 +2,32 @@ import { catalogue } from '../../catalogue.ts';
 
 /** The rule sets of the locate clocks, as the owner reads and signs them. */
 export const locateRulePages = catalogue({
+  'locates.gas': { en: 'When a gas line is hit', es: 'Si se golpea una línea de gas' },
+  'locates.gas.loading': { en: 'what the gas companies told', es: 'lo que dijeron las compañías de gas' },
+  'locates.gas.lead': {
+    en: 'Sources differ on what to do with a running engine near leaking gas. Ask the gas company of each place where you dig, and enter what it told you. The crew reads it beside the built-in steps, also without a signal.',
+    es: 'Las fuentes no coinciden sobre un motor encendido cerca de una fuga de gas. Pregunte a la compañía de gas de cada lugar donde cava y anote lo que le dijo. La cuadrilla lo lee junto a los pasos de siempre, también sin señal.',
+  },
+  'locates.gas.none': { en: 'Nothing is entered yet. The crew is told so, and the built-in steps stand: leave at once, start nothing, touch nothing.', es: 'Aún no hay nada anotado. La cuadrilla lo lee así y valen los pasos de siempre: salir ya, no arrancar nada, no tocar nada.' },
+  'locates.gas.ownerOnly': { en: 'The owner enters it.', es: 'Lo anota el dueño de la empresa.' },
+  'locates.gas.add': { en: 'Enter what a gas company told us', es: 'Anotar lo que dijo una compañía de gas' },
+  'locates.gas.care': { en: 'Write only what they told you, in their words, and where it stands. Nothing here may send anybody back to a leak.', es: 'Escriba solo lo que le dijeron, con sus palabras, y dónde está. Nada aquí debe hacer que alguien vuelva a una fuga.' },
+  'locates.gas.company': { en: 'Gas company', es: 'Compañía de gas' },
+  'locates.gas.rule': { en: 'Its rule for a running engine', es: 'Su regla para un motor encendido' },
+  'locates.gas.ruleHint': { en: 'Short: it is read while walking away.', es: 'Corto: se lee mientras se aleja.' },
+  'locates.gas.source': { en: 'Where it stands, or who told it', es: 'Dónde está escrito o quién lo dijo' },
+  'locates.gas.sourceHint': { en: 'Sheet and page, address, or name and number.', es: 'Hoja y página, dirección, o nombre y número.' },
+  'locates.gas.why': { en: 'Why, and who says so', es: 'Por qué, y quién lo dice' },
+  'locates.gas.readOn': { en: 'Read or heard on', es: 'Leído u oído el' },
+  'locates.gas.enterDo': { en: 'Show it to the crew', es: 'Mostrarlo a la cuadrilla' },
+  'locates.gas.change': { en: 'Put it right', es: 'Corregirla' },
+  'locates.gas.changeOf': { en: 'Put right what {gasCompany:text} told us', es: 'Corregir lo que dijo {gasCompany:text}' },
+  'locates.gas.takeBack': { en: 'Take it back', es: 'Retirarla' },
+  'locates.gas.takeBackOf': { en: 'Take back what {gasCompany:text} told us', es: 'Retirar lo que dijo {gasCompany:text}' },
+  'locates.gas.takeBackCare': { en: 'The crew will not read it any more. It stays in the record.', es: 'La cuadrilla ya no lo leerá. Queda en el registro.' },
+  'locates.gas.takeBackDo': { en: 'Take it back', es: 'Retirarla' },
+  'locates.gas.earlier': { en: 'Entered before', es: 'Anotado antes' },
+  'locates.gas.wasTakenBack': { en: 'taken back', es: 'retirada' },
   'locates.rules': { en: 'Locate rules by state', es: 'Reglas de localización por estado' },
   'locates.rules.loading': { en: 'the locate rules', es: 'las reglas de localización' },
   'locates.rules.lead': {

@@ -11,15 +11,16 @@ import './found.css';
 export function LineHit({ jobId, timeZone }: { readonly jobId: string; readonly timeZone: string }) {
   const { t } = useText();
   const hit = useKeepFound(jobId);
+  const [inSight, setInSight] = useState(false);
   const [reportId, setReportId] = useState<string | null>(null);
   const record = (how: 'danger' | 'line') => (
     <Button kind="danger" size="crew" wide disabled={hit.isPending} onClick={() => hit.mutate({ kind: 'utility', hit: how }, { onSuccess: setReportId })}>{t(how === 'danger' ? 'found.hit.recordDanger' : 'found.hit.recordLine')}</Button>
   );
   return (
-    <details className="line-hit">
+    <details className="line-hit" onToggle={(event) => setInSight(event.currentTarget.open)}>
       <summary>{t('found.hit')}</summary>
       <h3>{t('found.hit.gas')}</h3>
-      <HitSteps danger />
+      <HitSteps danger inSight={inSight} />
       {record('danger')}
       <h3>{t('found.hit.other')}</h3>
       <HitSteps danger={false} />

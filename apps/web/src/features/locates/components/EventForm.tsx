@@ -5,6 +5,7 @@ import { Button } from '../../../components/Button.tsx';
 import { Cautions } from '../../../components/Cautions.tsx';
 import { Choices } from '../../../components/Choices.tsx';
 import { CheckField, TextArea, TextField } from '../../../components/Field.tsx';
+import { GasRule } from '../../../components/GasRule.tsx';
 import { KeepProblem } from '../../../components/KeepProblem.tsx';
 import { Notice } from '../../../components/Notice.tsx';
 import { PhotoField } from '../../../components/PhotoField.tsx';
@@ -42,7 +43,7 @@ export function EventForm({ ticket, timeZone, named, onDone }: EventFormProps) {
   return (
     <form className="stack crew-form" onSubmit={submit}>
       <Choices look="crew" label={t('locates.happenedWhat')} value={kind} onChange={setKind} choices={mayHappen(ticket).map((value) => ({ value, label: t(`locates.event.${value}`) }))} />
-      {kind === 'damage' ? <><Notice severity="stop"><p>{t('locates.damageDo')}</p></Notice><Cautions which={['gasStrike']} /><CheckField name="hazard" label={t('locates.hazard')} /></> : null}
+      {kind === 'damage' ? <><Notice severity="stop"><p>{t('locates.damageDo')}</p></Notice><Cautions which={['gasStrike']} /><GasRule /><CheckField name="hazard" label={t('locates.hazard')} /></> : null}
       {kind !== null && kind !== 'damage' && isStop(kind) ? <Notice severity="caution"><p>{t('locates.stopsNow')}</p></Notice> : null}
       {kind !== null && isStop(kind) ? <TextField label={t('locates.happenedAt')} name="at" type="datetime-local" defaultValue={now} max={now} required /> : null}
       <Select label={t('locates.happenedTo')} name="utility" choices={[{ value: '', label: t('locates.happenedAll') }, ...latestAnswers(ticket).map(({ utility }) => ({ value: utility, label: named(utility) }))]} />
