@@ -24,7 +24,7 @@ test("the crew's home draws the job's own design as it stands, and says who is t
   await codeAtTheGate(browser, job.id);
 
   await test.step('each part is drawn in the state of its steps', async () => {
-    const drawing = home.locator('.home-drawing svg');
+    const drawing = home.locator('.home-drawing .drawing-frame > svg');
     await expect(drawing).toBeVisible({ timeout: 30_000 });
     await expect(drawing.locator('[data-part="P1"]').first()).toHaveAttribute('data-state', 'notYet');
     await expect(drawing.locator('[data-state="built"]')).toHaveCount(0);

@@ -104,3 +104,25 @@ test('a photo that is kept is drawn on, written to and placed without a signal; 
   expect(office.complaints).toEqual([]);
   await office.context.close();
 });
+
+test('a photo of the site is one touch from the home, and on this phone without a signal', async ({ browser }) => {
+  test.setTimeout(120_000);
+  const crew = await signIn(browser, 'crew');
+  const { page } = crew;
+  const home = page.locator('.this-job');
+  const camera = home.getByLabel('Photo of the site');
+  await expect(camera).toBeAttached({ timeout: 30_000 });
+  const title = await home.locator('.this-job-name').textContent();
+  const job = (await api<{ readonly items: readonly Job[] }>(crew, 'GET', '/jobs?open=true&limit=100')).body.items.find((one) => one.title === title);
+  if (job === undefined) throw new Error('the home shows no job');
+  await readyForTheYard(page, job.id);
+  const before = (await photosOf(crew, job.id)).length;
+  await crew.context.setOffline(true);
+  await camera.setInputFiles({ name: 'gate.jpg', mimeType: 'image/jpeg', buffer: await jpeg() });
+  await expect(home.getByText('1 photo kept')).toBeVisible();
+  await expect(home.getByText('on this phone', { exact: true })).toBeVisible();
+  await crew.context.setOffline(false);
+  await expect.poll(async () => (await photosOf(crew, job.id)).length, { timeout: 60_000 }).toBe(before + 1);
+  expect(crew.complaints).toEqual([]);
+  await crew.context.close();
+});

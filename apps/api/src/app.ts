@@ -46,7 +46,7 @@ function isHttps(env: Env): boolean {
 /** No inline script or style anywhere; drawings are SVG elements, photos come from the service, what is still in the outbox from memory. */
 function contentPolicy(env: Env): Record<string, string[]> {
   const policy: Record<string, string[]> = {
-    'default-src': ["'self'"], 'script-src': ["'self'"], 'style-src': ["'self'"], 'img-src': ["'self'", 'blob:', 'data:'], 'font-src': ["'self'"], 'connect-src': ["'self'"],
+    'default-src': ["'self'"], 'script-src': ["'self'"], 'style-src': ["'self'"], 'img-src': ["'self'", 'blob:', 'data:'], 'media-src': ["'self'", 'blob:'], 'font-src': ["'self'"], 'connect-src': ["'self'"],
     'worker-src': ["'self'"], 'manifest-src': ["'self'"], 'object-src': ["'none'"], 'base-uri': ["'none'"], 'form-action': ["'self'"], 'frame-ancestors': ["'none'"],
   };
   return isHttps(env) ? { ...policy, 'upgrade-insecure-requests': [] } : policy;

@@ -47,6 +47,7 @@ export const errorCodes = {
   'photo.tooLarge': 413,
   'photo.hashMismatch': 422,
   'video.unreadable': 422,
+  'video.tooLarge': 413,
   'upload.offset': 409,
   'upload.version': 412,
   'upload.tooMany': 429,

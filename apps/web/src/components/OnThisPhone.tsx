@@ -5,6 +5,7 @@ import { OldPage, useOutbox, useSending } from '../hooks/useOutbox.ts';
 import { useProblemText } from '../hooks/useProblemText.ts';
 import { isSetAside, markRefused, removeEntries, type OutboxEntry } from '../lib/outbox.ts';
 import { ApiProblem } from '../lib/problem.ts';
+import { isFreeLink, isVideo, videoOf } from '../lib/videos.ts';
 import { useText } from '../lib/reader.tsx';
 import { Button } from './Button.tsx';
 import { Notice } from './Notice.tsx';
@@ -16,7 +17,11 @@ export function OnThisPhone() {
   const entries = useOutbox();
   const { problem, sendNow } = useSending();
   const [failed, setFailed] = useState(false);
-  const waiting = entries.filter((entry) => entry.refused === null || isSetAside(entry)).length;
+  const unsent = entries.filter((entry) => entry.refused === null || isSetAside(entry));
+  const waiting = unsent.length;
+  const videos = isFreeLink() ? [] : unsent.filter(isVideo).filter(({ now: asked }) => asked !== true);
+  const held = new Set(videos.map(({ id }) => id));
+  const isHeld = waiting > 0 && unsent.every((entry) => videoOf(entry, held) !== null);
   const refused = entries.filter((entry) => entry.refused !== null && !isSetAside(entry));
   if (entries.length === 0 && problem === null) return null;
   const now = (work: Promise<void>) => {
@@ -26,8 +31,8 @@ export function OnThisPhone() {
     <aside className="on-this-phone" aria-label={t('ui.phone.title')}>
       {waiting > 0 ? (
         <div className="row">
-          <p role="status">{t('ui.phone.waiting', { n: waiting })}</p>
-          <Button kind="text" size="crew" onClick={sendNow}>{t('ui.phone.sendNow')}</Button>
+          <p role="status">{isHeld ? t('ui.phone.videoWaits', { n: videos.length }) : t('ui.phone.waiting', { n: waiting })}</p>
+          {isHeld ? null : <Button kind="text" size="crew" onClick={sendNow}>{t('ui.phone.sendNow')}</Button>}
           <Link to="/waits" className="button button-text button-crew">{t('ui.waits.see')}</Link>
         </div>
       ) : null}

@@ -15,6 +15,8 @@ interface PhotoPickProps extends FieldWords {
   readonly main?: boolean;
   /** Beside a camera that is the main control: without its own heading, as words. */
   readonly quiet?: boolean;
+  /** Its own words say what it is. */
+  readonly bare?: boolean;
   /** A picture that is on the phone already; without it the camera opens. */
   readonly fromStore?: boolean;
 }
@@ -36,15 +38,15 @@ export function PhotoPick({ words, fromStore = false, disabled = false, hint, er
 }
 
 /** Asked again whenever something was kept or has left. */
-function useRoom(): Room | null {
+export function useRoom(bytes?: number): Room | null {
   const waiting = useOutbox().length;
   const [room, setRoom] = useState<Room | null>(null);
   useEffect(() => {
     let gone = false;
-    roomOnPhone().then((now) => gone || setRoom(now), () => undefined);
+    roomOnPhone(bytes).then((now) => gone || setRoom(now), () => undefined);
     return () => {
       gone = true;
     };
-  }, [waiting]);
+  }, [waiting, bytes]);
   return room;
 }

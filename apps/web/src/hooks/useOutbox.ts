@@ -21,7 +21,9 @@ const waits = { first: 2_000, longest: 60_000 };
 export function useSending(): { readonly problem: unknown; readonly sendNow: () => void } {
   const { me } = useMe();
   const queries = useQueryClient();
-  const waiting = useOutbox().filter((entry) => entry.refused === null).length;
+  const entries = useOutbox().filter((entry) => entry.refused === null);
+  const waiting = entries.length;
+  const asked = entries.filter((entry) => entry.kind === 'photo' && entry.now === true).length;
   const [problem, setProblem] = useState<unknown>(null);
   const id = me?.kind === 'member' ? me.id : null;
   const name = me?.name ?? '';
@@ -56,7 +58,7 @@ export function useSending(): { readonly problem: unknown; readonly sendNow: () 
       clearTimeout(timer);
       removeEventListener('online', again);
     };
-  }, [waiting, sendNow]);
+  }, [waiting, asked, sendNow]);
   return { problem, sendNow };
 }
 

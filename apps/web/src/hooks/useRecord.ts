@@ -5,6 +5,7 @@ import { keepDaywork, keepFacts, keepFoundMore, keepPhoto, keepPhotoMore, keepSu
 import { askToStay, roomOnPhone } from '../lib/room.ts';
 import { pictureType } from '../lib/pictureType.ts';
 import { ApiProblem } from '../lib/problem.ts';
+import { largestFilm, videoType } from '../lib/videos.ts';
 import { useMe } from './useMe.ts';
 
 const largestPhoto = 25_000_000;
@@ -32,13 +33,15 @@ function useMemberId(): string {
   return useMe().me?.id ?? '';
 }
 
-/** A picture as it is kept, with its SHA-256; refused where it is none, or where no room is left. */
+/** A picture or a video as it is kept, with its SHA-256; refused where it is none, or where no room is left. */
 async function photoOf(file: File) {
-  const type = pictureType(file);
+  const video = videoType(file);
+  const type = pictureType(file) ?? video;
+  const largest = video === null ? largestPhoto : largestFilm;
   if (type === null) throw new ApiProblem('photo.notAnImage');
-  if (file.size > largestPhoto) throw new ApiProblem('photo.tooLarge', { params: { max: largestPhoto } });
+  if (file.size > largest) throw new ApiProblem(video === null ? 'photo.tooLarge' : 'video.tooLarge', { params: { max: largest } });
   await askToStay();
-  if ((await roomOnPhone()).isFull) throw new ApiProblem('phone.full');
+  if ((await (video === null ? roomOnPhone() : roomOnPhone(file.size))).isFull) throw new ApiProblem('phone.full');
   // A copy, because the file of the camera may be gone by the time it is sent.
   const bytes = await file.arrayBuffer();
   const id = uuidv7();

@@ -12,7 +12,8 @@ interface Base {
   /** Error code with which the office refused it for good; null while it waits. */
   readonly refused: string | null;
 }
-export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoMeta; readonly file: Blob };
+/** `now`: a video that goes over any network, because somebody said so. */
+export type OutboxPhoto = Base & { readonly kind: 'photo'; readonly meta: PhotoMeta; readonly file: Blob; readonly now?: true };
 /** What is laid over a photo that is kept, or where it belongs. */
 export type OutboxPhotoMore = Base & { readonly kind: 'photoMore'; readonly photoId: string; readonly more: NewPhotoAddition };
 export type OutboxFact = Base & { readonly kind: 'fact'; readonly fact: FieldFact };
@@ -212,6 +213,12 @@ export async function markRefused(which: readonly OutboxEntry[], code: string | 
   await inStores(['outbox'], 'readwrite', async ({ outbox }) => {
     for (const entry of which) await outbox.put({ ...entry, refused: code });
   });
+  await readAgain(true);
+}
+
+/** A video goes as soon as it can, whatever the network costs. */
+export async function sendOverAny(entry: OutboxPhoto): Promise<void> {
+  await inStores(['outbox'], 'readwrite', ({ outbox }) => outbox.put({ ...entry, now: true }));
   await readAgain(true);
 }
 

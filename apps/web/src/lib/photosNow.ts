@@ -23,7 +23,7 @@ export function photosNow(jobId: string, photos: readonly Photo[], outbox: reado
   const known = new Set(photos.map(({ id }) => id));
   const here = outbox.filter((entry): entry is OutboxPhoto => entry.kind === 'photo' && entry.jobId === jobId && !known.has(entry.id));
   const all = [
-    ...here.map(({ meta }) => ({ ...asIs(meta, [], more), takenAt: meta.takenAt, forCustomer: meta.forCustomer, by: null, ready: false, kind: 'picture' as const, fromCustomer: false })),
+    ...here.map(({ meta, file }) => ({ ...asIs(meta, [], more), takenAt: meta.takenAt, forCustomer: meta.forCustomer, by: null, ready: false, kind: file.type.startsWith('video/') ? 'video' as const : 'picture' as const, fromCustomer: false })),
     // An answer that was kept by an earlier version of the page has no additions.
     ...photos.map((photo) => ({ ...asIs(photo, photo.additions ?? [], more), takenAt: photo.takenAt, forCustomer: photo.forCustomer, by: photo.by, ready: photo.ready, kind: kindOf(photo), fromCustomer: photo.fromCustomer })),
   ];

@@ -16,16 +16,18 @@ let size = piece.first;
 
 /**
  * Sends a file by the open protocol tus 1.0.0 and goes on from what the office has. Throws ApiProblem; whoever calls again with the same `meta` goes on.
- * `onSent` hears the bytes that have arrived.
+ * `onSent` hears the bytes that have arrived; `goOn` is asked before each piece, and false says that it was put off.
  */
-export async function sendWhole(target: Target, file: Blob, meta: object, onSent: (bytes: number) => void = () => undefined): Promise<void> {
+export async function sendWhole(target: Target, file: Blob, meta: object, onSent: (bytes: number) => void = () => undefined, goOn: () => boolean = () => true): Promise<boolean> {
   const begun = await ask(pathOf(target.begin, target.params), 'POST', { 'upload-length': String(file.size), 'upload-metadata': `meta ${base64(JSON.stringify(meta))}` });
   const address = begun.headers.get('location') ?? '';
   for (let offset = offsetIn(begun); offset < file.size; ) {
     onSent(offset);
+    if (!goOn()) return false;
     offset = await sendPiece(address, file, offset);
   }
   onSent(file.size);
+  return true;
 }
 
 async function sendPiece(address: string, file: Blob, offset: number): Promise<number> {

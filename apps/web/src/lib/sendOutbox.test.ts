@@ -46,6 +46,18 @@ describe('what is sent next', () => {
     expect(ids(nextBatch([photo(2), act(3, 't', '2'), act(4, 'u')], 'm'))).toEqual(['4']);
     expect(ids(nextBatch([{ ...photo(2), refused: 'photo.notAnImage' }, act(3, 't', '2')], 'm'))).toEqual(['3']);
   });
+  test('a video and what names it go after all else, by themselves only where it costs nothing, else when somebody said so', () => {
+    const video = (at: number, now?: true): OutboxEntry => ({ ...base(at), kind: 'photo', meta: { id: String(at) } as never, file: new Blob([], { type: 'video/mp4' }), ...(now === undefined ? {} : { now }) });
+    const shows = (at: number, photoId: string): OutboxEntry => ({ ...base(at), kind: 'fact', fact: { id: String(at), kind: 'photo', photoId } as FieldFact });
+    const more = (at: number, photoId: string): OutboxEntry => ({ ...base(at), kind: 'photoMore', photoId, more: { id: String(at) } as never });
+    const all = [video(1), shows(2, '1'), more(3, '1'), photo(4), shows(5, '4'), fact(6)];
+    expect(ids(nextBatch(all, 'm', true))).toEqual(['4']);
+    expect(ids(nextBatch([video(1), shows(2, '1'), shows(5, '4'), fact(6)], 'm', true))).toEqual(['5', '6']);
+    expect(ids(nextBatch([video(1), shows(2, '1'), more(3, '1')], 'm', true))).toEqual(['1']);
+    expect(ids(nextBatch([video(1), shows(2, '1'), more(3, '1')], 'm', false))).toEqual([]);
+    expect(ids(nextBatch([video(1), shows(2, '1'), video(3, true)], 'm', false))).toEqual(['3']);
+    expect(ids(nextBatch([shows(2, '1'), more(3, '1')], 'm', false))).toEqual(['2']);
+  });
   test("another person's entries and refused ones stay where they are", () => {
     expect(ids(nextBatch([fact(1, 'j', 'other'), { ...fact(2), refused: 'request.invalid' }, fact(3)], 'm'))).toEqual(['3']);
     expect(nextBatch([fact(1, 'j', 'other')], 'm')).toEqual([]);

@@ -7,6 +7,7 @@ import { ApiProblem } from './problem.ts';
 import { sendWhole } from './resume.ts';
 import { sendAnswer, type AnswersHeard } from './sendAnswer.ts';
 import { tellShare } from './sent.ts';
+import { isFreeLink, isVideo, videoOf } from './videos.ts';
 
 export interface Sender extends AnswersHeard {
   readonly id: string;
@@ -36,6 +37,7 @@ async function sendAll(sender: Sender): Promise<boolean> {
   let sent = false;
   for (let batch = nextBatch(outboxNow(), sender.id); batch.length > 0; batch = nextBatch(outboxNow(), sender.id)) {
     const problem = await problemWith(batch, sender);
+    if (problem === 'putOff') continue;
     if (problem === null) await removeEntries(batch);
     else if (mayPass(problem)) return sent;
     else sent = (await refuse(batch, problem, sender)) || sent;
@@ -46,9 +48,17 @@ async function sendAll(sender: Sender): Promise<boolean> {
 
 const alone: ReadonlySet<OutboxEntry['kind']> = new Set(['photo', 'photoMore', 'found', 'foundMore', 'proof', 'locate', 'answer']);
 
+/** A video, and what names it, goes after all else, and only over a link that costs nothing or when somebody said so. */
+export function nextBatch(all: readonly OutboxEntry[], memberId: string, isFree = isFreeLink()): readonly OutboxEntry[] {
+  const own = all.filter((entry) => entry.memberId === memberId && entry.refused === null);
+  const videos = own.filter(isVideo);
+  const ids = new Set(videos.map(({ id }) => id));
+  const batch = smallBatch(own.filter((entry) => videoOf(entry, ids) === null));
+  return batch.length > 0 ? batch : videos.filter(({ now }) => isFree || now === true).slice(0, 1);
+}
+
 /** One photo or report, or as many facts of one kind and job as follow each other. A stop goes before all else; levels are small and wait for no photo. */
-export function nextBatch(all: readonly OutboxEntry[], memberId: string): readonly OutboxEntry[] {
-  const waiting = all.filter((entry) => entry.memberId === memberId && entry.refused === null);
+function smallBatch(waiting: readonly OutboxEntry[]): readonly OutboxEntry[] {
   const act = urgentAct(waiting);
   if (act !== undefined) return [act];
   const levels = waiting.filter((entry) => entry.kind === 'surveyFact');
@@ -75,23 +85,25 @@ function urgentAct(waiting: readonly OutboxEntry[]): OutboxLocate | undefined {
   return first.find(({ act }) => !photos.has(act.body.photoId ?? ''));
 }
 
-async function problemWith(batch: readonly OutboxEntry[], sender: Sender): Promise<ApiProblem | null> {
+async function problemWith(batch: readonly OutboxEntry[], sender: Sender): Promise<ApiProblem | 'putOff' | null> {
   try {
-    await send(batch, sender);
-    return null;
+    return (await send(batch, sender)) ? null : 'putOff';
   } catch (error) {
     if (error instanceof ApiProblem) return error;
     throw error;
   }
 }
 
-async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void> {
+/** False when it was put off for something that goes before it. */
+async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<boolean> {
   const [first] = batch;
-  if (first === undefined) return;
+  if (first === undefined) return true;
   const params = { jobId: first.jobId };
   if (first.kind === 'photo') {
     const { file, id } = first;
-    await sendWhole({ begin: uploads.create, params }, file, first.meta, (bytes) => tellShare(id, bytes / file.size));
+    // What is recorded while a video is on its way goes before the rest of it.
+    const goOn = isVideo(first) ? () => nextBatch(outboxNow(), sender.id)[0]?.id === id : undefined;
+    if (!(await sendWhole({ begin: uploads.create, params }, file, first.meta, (bytes) => tellShare(id, bytes / file.size), goOn))) return false;
   } else if (first.kind === 'photoMore') {
     const { data } = await call(photos.amend, { params: { ...params, photoId: first.photoId }, body: first.more, idempotencyKey: first.id });
     await rememberPhoto(data);
@@ -124,6 +136,7 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<void
     await rememberChecklist(first.jobId, data.checklist);
     sender.onChecklist?.(first.jobId, data.checklist);
   }
+  return true;
 }
 
 /** Told before it leaves the outbox: at no moment does the phone show less than it stopped. */
@@ -167,7 +180,7 @@ async function refuse(batch: readonly OutboxEntry[], problem: ApiProblem, sender
   let sent = false;
   for (const entry of batch) {
     const own = await problemWith([entry], sender);
-    if (own === null) await removeEntries([entry]);
+    if (own === null || own === 'putOff') await removeEntries([entry]);
     else if (mayPass(own)) return sent;
     else await markRefused([entry], own.code);
     sent ||= own === null;

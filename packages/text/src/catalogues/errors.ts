@@ -173,6 +173,10 @@ export const errors = catalogue({
     en: 'The photo arrived damaged, so it was not stored; the original is still on this device. Send it again.',
     es: 'La foto llegó dañada, así que no se guardó; el original sigue en este dispositivo. Envíela otra vez.',
   },
+  'errors.video.tooLarge': {
+    en: 'This video is larger than 100 MB, so it was not kept. Film it again, shorter or at a lower size.',
+    es: 'Este video pesa más de 100 MB, así que no se guardó. Grábelo otra vez, más corto o en un tamaño menor.',
+  },
   'errors.video.unreadable': {
     en: 'This video is not whole, so it was not stored. Choose it again; if it does not play on this phone, it cannot be sent.',
     es: 'Este video no está completo, así que no se guardó. Elíjalo otra vez; si no se ve en este teléfono, no se puede enviar.',

@@ -8,6 +8,7 @@ import type { PhotoNow } from '../../lib/photosNow.ts';
 import { useText } from '../../lib/reader.tsx';
 import { Button } from '../Button.tsx';
 import { Dialog } from '../Dialog.tsx';
+import { Film } from '../Film.tsx';
 import { DrawOver } from './DrawOver.tsx';
 import { MarksOver } from './MarksOver.tsx';
 import { PlacePhoto } from './PlacePhoto.tsx';
@@ -54,7 +55,7 @@ function OnePhoto({ jobId, photo }: { readonly jobId: string; readonly photo: Ph
   if (doing === 'place') return <PlacePhoto jobId={jobId} photo={photo} onDone={done} />;
   return (
     <>
-      <Large jobId={jobId} photo={photo} alt={t('photos.alt', { what: words(photo), at: photo.takenAt })} />
+      <Large jobId={jobId} photo={photo} alt={t(photo.kind === 'video' ? 'photos.altVideo' : 'photos.alt', { what: words(photo), at: photo.takenAt })} />
       <p>{words({ ...photo, note: '' })}{photo.point === null ? '' : t('photos.placedAt', { station: photo.point.station, level: photo.point.level })}</p>
       {photo.note === '' ? null : <p className="photo-note"><strong>{photo.note}</strong></p>}
       <p className="faint">{photo.by === null || photo.fromCustomer ? t('photos.takenHere', { at: photo.takenAt }) : t('photos.taken', { at: photo.takenAt, by: photo.by })}</p>
@@ -62,7 +63,7 @@ function OnePhoto({ jobId, photo }: { readonly jobId: string; readonly photo: Ph
       {photo.waiting > 0 ? <p role="status">{t('photos.addedHere')}</p> : null}
       {may('photos.add') ? (
         <div className="row">
-          <Button kind="main" size="crew" onClick={() => setDoing('draw')}>{t('photos.drawOn')}</Button>
+          {photo.kind === 'picture' ? <Button kind="main" size="crew" onClick={() => setDoing('draw')}>{t('photos.drawOn')}</Button> : null}
           <Button size="crew" onClick={() => setDoing('place')}>{t('photos.place')}</Button>
         </div>
       ) : null}
@@ -76,6 +77,7 @@ function Large({ jobId, photo, alt }: { readonly jobId: string; readonly photo: 
   const { t } = useText();
   const { src, onUnseen } = usePicture(jobId, photo.id);
   const [size, setSize] = useState<{ readonly width: number; readonly height: number } | null>(null);
+  if (src !== null && photo.kind === 'video') return <Film src={photo.by === null ? src : urlOf(photos.file, { params: { jobId, photoId: photo.id, copy: 'original' } })} label={alt} />;
   if (src === null) return <p className="photo-none">{t('photos.notSeen')}</p>;
   return (
     <div className="marked">

@@ -5,6 +5,7 @@ export const phonePages = catalogue({
   'ui.phone.title': { en: 'On this phone', es: 'En este teléfono' },
   'ui.phone.here': { en: 'on this phone', es: 'en este teléfono' },
   'ui.phone.waiting': { en: 'On this phone, not yet in the office: {n:plural|# entry|# entries}', es: 'En este teléfono, aún no en la oficina: {n:plural|# registro|# registros}' },
+  'ui.phone.videoWaits': { en: 'On this phone: {n:plural|# video waits for Wi-Fi|# videos wait for Wi-Fi}', es: 'En este teléfono: {n:plural|# video espera Wi-Fi|# videos esperan Wi-Fi}' },
   'ui.phone.sendNow': { en: 'Send now', es: 'Enviar ahora' },
   'ui.phone.refused': { en: '{n:plural|# entry of this phone was refused by the office|# entries of this phone were refused by the office}', es: '{n:plural|La oficina rechazó # registro de este teléfono|La oficina rechazó # registros de este teléfono}' },
   'ui.phone.setAside': { en: 'Drop it', es: 'Descartar' },

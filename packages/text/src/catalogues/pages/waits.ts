@@ -10,6 +10,7 @@ export const waitsPages = catalogue({
   'ui.waits.partSent': { en: '{n:count} % is in the office; it goes on from there', es: 'El {n:count} % está en la oficina; sigue desde ahí' },
   'ui.waits.refused': { en: 'On this phone. The office refused it: {why:text}', es: 'En este teléfono. La oficina lo rechazó: {why:text}' },
   'ui.waits.kind.photo': { en: 'Photo', es: 'Foto' },
+  'ui.waits.kind.video': { en: 'Video', es: 'Video' },
   'ui.waits.kind.photoMore': { en: 'Added to a photo', es: 'Agregado a una foto' },
   'ui.waits.kind.fact': { en: 'Step of the checklist', es: 'Paso de la lista' },
   'ui.waits.kind.surveyFact': { en: 'Survey', es: 'Levantamiento' },

@@ -1,6 +1,7 @@
 import type { ErrorCode, Job } from '@yardfall/contracts';
 import { useState, useSyncExternalStore } from 'react';
 import { Button } from '../../../components/Button.tsx';
+import { VideoWaits } from '../../../components/VideoWaits.tsx';
 import { Empty } from '../../../components/Empty.tsx';
 import { Loading } from '../../../components/Loading.tsx';
 import { useOutbox, useOutboxRead } from '../../../hooks/useOutbox.ts';
@@ -9,6 +10,7 @@ import { isSetAside, markRefused, removeEntries, type OutboxEntry } from '../../
 import { pictureOf } from '../../../lib/pictureOf.ts';
 import { ApiProblem } from '../../../lib/problem.ts';
 import { onSentShares, sentShares } from '../../../lib/sent.ts';
+import { isVideo } from '../../../lib/videos.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { detailOf, timeOf } from '../model/entries.ts';
 import './Waits.css';
@@ -31,11 +33,12 @@ function Waiting({ entry, job }: { readonly entry: OutboxEntry; readonly job: Wh
   const share = useSyncExternalStore(onSentShares, sentShares).get(entry.id);
   return (
     <>
-      {entry.kind === 'photo' ? <img src={pictureOf(entry)} alt="" /> : null}
+      {entry.kind === 'photo' && !isVideo(entry) ? <img src={pictureOf(entry)} alt="" /> : null}
       <div>
-        <p><strong>{say(`ui.waits.kind.${entry.kind}`)}</strong>{detail === null ? null : ` · ${detail.of === '' ? '' : `${detail.ofIsCode ? say(detail.of) : detail.of}: `}${say(detail.code)}`}</p>
+        <p><strong>{say(`ui.waits.kind.${isVideo(entry) ? 'video' : entry.kind}`)}</strong>{detail === null ? null : ` · ${detail.of === '' ? '' : `${detail.ofIsCode ? say(detail.of) : detail.of}: `}${say(detail.code)}`}</p>
         <p className="faint">{job === undefined ? null : `${job.title}, `}{q('dateTime', timeOf(entry), job)}</p>
-        <p>{entry.refused === null && share !== undefined ? t('ui.waits.partSent', { n: Math.floor(share * 100) }) : entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>
+        {isVideo(entry) && entry.refused === null ? null : <p>{entry.refused === null && share !== undefined ? t('ui.waits.partSent', { n: Math.floor(share * 100) }) : entry.refused === null ? t('ui.waits.here') : t('ui.waits.refused', { why: sentence(new ApiProblem(entry.refused as ErrorCode)) })}</p>}
+        {isVideo(entry) && entry.refused === null ? <VideoWaits entry={entry} /> : null}
         {entry.refused === null || isSetAside(entry) ? null : <Decide entry={entry} />}
       </div>
     </>

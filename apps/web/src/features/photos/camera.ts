@@ -1,0 +1,1 @@
+export { OneTap } from './components/OneTap.tsx';
