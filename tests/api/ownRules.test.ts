@@ -33,6 +33,8 @@ describe("a company's own rules of the checklist", () => {
     // Nobody else's work waits for it, and somebody could come to harm.
     const unsaid = await set(ours.owner, { changes: [{ ...change, item: 'B8', leftOut: true, photos: null }], own: [] }, 2).expect(422);
     expect(unsaid.body.params).toEqual({ item: 'B8', fault: 'errors.checklist.rule.weakerWithoutReason' });
+    const unfit = await set(ours.owner, { changes: [{ ...change, item: 'B2', photos: null, figures: [{ measure: 'check1', min: 1, max: null }] }], own: [] }, 2).expect(422);
+    expect(unfit.body.params.fault).toBe('errors.checklist.rule.limitUnfit');
     const again = await set(ours.owner, { changes: [{ ...change, why: 'One wide photo shows both ends' }, { ...change, item: 'B7', leftOut: true, photos: null, why: 'The fence company does it the day before' }], own: [own] }, 2).expect(200);
     expect(again.body.settings.checklist.changes[0]).toEqual(held.body.settings.checklist.changes[0]);
     const { rows } = await test.owner.query(`SELECT params FROM audit_entry WHERE company_id = $1 AND action = 'company.updated' ORDER BY id DESC LIMIT 1`, [ours.id]);

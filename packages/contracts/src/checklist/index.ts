@@ -23,6 +23,7 @@ export { mistyped, slipWithin, strikes, type Recorded } from './failures.ts';
 export { maySayNot, officeSaysNot } from './notApplicable.ts';
 export { sameName, saysWhy } from './names.ts';
 export { rulesOf, rulesVersion } from './version.ts';
+export { fixedFigures, type OwnFigure } from './ownFigures.ts';
 export { isStopped, type Stop } from './stopped.ts';
 export { itemTemplate, itemTemplates } from './templates.ts';
 export { groupOf, itemGroups, type ItemGroup, type ItemTemplate } from './types.ts';

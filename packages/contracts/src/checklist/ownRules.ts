@@ -4,6 +4,7 @@ import type { Trait } from './traits.ts';
 import { holdPointRules } from './guards.ts';
 import { itemTemplates } from './templates.ts';
 import { coldest } from './cure.ts';
+import { fits, isWider, limited, OwnFigure } from './ownFigures.ts';
 import { scaled } from './scaled.ts';
 import { item, itemGroups, type ItemTemplate } from './types.ts';
 
@@ -22,6 +23,8 @@ export const WantedChange = z
     limits: z.number().min(0.1).max(3).nullable().optional(),
     /** How long its joints cure by the label of the company's cement [s]: from 60 °F on, from 40 °F on, and colder. Absent or null leaves the built-in table. */
     cure: z.strictObject({ product: text(80, 2), warm: curing, cool: curing, cold: curing }).nullable().optional(),
+    /** Limits of its own for single figures, stricter or wider. Absent or null leaves them. */
+    figures: z.array(OwnFigure).max(8).nullable().optional(),
     why: text(500),
   })
   .meta({ id: 'WantedChange' });
@@ -58,7 +61,7 @@ export function mayReword(id: string): boolean {
   return byId.has(id) && !proofs.has(id);
 }
 
-type Asked = Pick<WantedChange, 'item' | 'leftOut' | 'photos' | 'limits' | 'cure'>;
+type Asked = Pick<WantedChange, 'item' | 'leftOut' | 'photos' | 'limits' | 'cure' | 'figures'>;
 
 /** Fewer photos or wider limits than are built in at the proof of a hold point, another cure, or a step left out that keeps people from harm: only an owner may, by name and with a reason. Stricter is free. */
 export function isWeaker(change: Asked): boolean {
@@ -73,8 +76,8 @@ function hasOwnCure({ item: id, cure = null }: Asked): boolean {
   return mayCure(id) && cure !== null;
 }
 
-function hasWiderLimits({ item: id, limits }: Asked): boolean {
-  return proofs.has(id) && limits !== undefined && limits !== null && limits > 1;
+function hasWiderLimits({ item: id, limits = null, figures = null }: Asked): boolean {
+  return proofs.has(id) && ((limits !== null && limits > 1) || (figures ?? []).some((own) => isWider(id, own)));
 }
 
 /** Steps without which somebody can come to harm, though no other work waits for them: the contract, the owner's own lines, the fence around the pit, power in the cut zone, the alarm, the backup. Ours. */
@@ -97,7 +100,7 @@ export function hasLimits(id: string): boolean {
 /** How short a reason for something weaker may be. */
 export const leastReason = 10;
 
-export type RuleFault = 'unknown' | 'twice' | 'leavesOutHoldPoint' | 'rewordsHoldPoint' | 'weakerWithoutReason';
+export type RuleFault = 'unknown' | 'limitUnfit' | 'twice' | 'leavesOutHoldPoint' | 'rewordsHoldPoint' | 'weakerWithoutReason';
 
 /** The first thing in a company's rules that cannot stand, with the step; null when all can. */
 export function ruleFault({ changes, own }: WantedChecklist): { readonly item: string; readonly fault: RuleFault } | null {
@@ -106,6 +109,7 @@ export function ruleFault({ changes, own }: WantedChecklist): { readonly item: s
     if (!byId.has(id)) return { item: id, fault: 'unknown' };
     if (change.leftOut && !mayLeaveOut(id)) return { item: id, fault: 'leavesOutHoldPoint' };
     if (change.what !== '' && !mayReword(id)) return { item: id, fault: 'rewordsHoldPoint' };
+    if ((change.figures ?? []).some((own) => !fits(id, own))) return { item: id, fault: 'limitUnfit' };
     if (isWeaker(change) && change.why.trim().length < leastReason) return { item: id, fault: 'weakerWithoutReason' };
   }
   const ids = [...changes.map(({ item: id }) => id), ...own.map(({ id }) => id)];
@@ -136,11 +140,11 @@ function withCement(template: ItemTemplate, change: CompanyChecklist['changes'][
 }
 
 function changed(template: ItemTemplate, change: CompanyChecklist['changes'][number]): ItemTemplate {
-  const { photos, what, adds, limits = null, why, by } = change;
+  const { photos, what, adds, limits = null, figures = null, why, by } = change;
   const minPhotos = photos ?? template.minPhotos;
   const others = template.evidence.filter((kind) => kind !== 'photo');
   return {
-    ...template, minPhotos, measures: limits === null ? template.measures : (subject) => template.measures(subject).map((measure) => scaled(measure, limits)), evidence: minPhotos === 0 ? others : template.evidence.includes('photo') ? template.evidence : [...others, 'photo'],
+    ...template, minPhotos, measures: (subject) => template.measures(subject).map((measure) => limited(limits === null ? measure : scaled(measure, limits), figures ?? [])), evidence: minPhotos === 0 ? others : template.evidence.includes('photo') ? template.evidence : [...others, 'photo'],
     params: {
       ...template.params, ...(what !== '' && mayReword(template.id) ? { ownWhat: what } : {}), ...(adds === '' ? {} : { ownAdds: adds }),
       ...(limits === null ? {} : { ownLimits: limits }),

@@ -144,7 +144,8 @@ export const errors = catalogue({
   'errors.checklist.rule.twice': { en: 'It is named twice.', es: 'Está nombrado dos veces.' },
   'errors.checklist.rule.leavesOutHoldPoint': { en: 'Other work waits for it, so it stays for every job. On one job the owner may waive its proof.', es: 'Otro trabajo depende de él, así que queda en todos los trabajos. En uno solo, el dueño puede dispensar su prueba.' },
   'errors.checklist.rule.rewordsHoldPoint': { en: 'Its proof holds other work, so its name stays. Add a sentence to it.', es: 'Su prueba detiene otro trabajo, así que su nombre queda. Añádale una frase.' },
-  'errors.checklist.rule.weakerWithoutReason': { en: 'Fewer photos or wider limits than are built in need a reason of a few words; it stands with your name.', es: 'Menos fotos o límites más amplios que los de fábrica necesitan una razón de pocas palabras; queda con su nombre.' },
+  'errors.checklist.rule.weakerWithoutReason': { en: 'What weakens a step, or leaves out one that keeps people from harm, needs a reason of a few words; it stands with your name.', es: 'Lo que debilita un paso, u omite uno que evita daños, necesita una razón de pocas palabras; queda con su nombre.' },
+  'errors.checklist.rule.limitUnfit': { en: 'That figure has no such limit, or nothing would lie between its limits.', es: 'Esa medida no tiene ese límite, o nada quedaría entre sus límites.' },
   'errors.checklist.held': {
     en: 'A hold point before this step is not proven, so this was not recorded. Open the hold point; it says what is missing.',
     es: 'Falta probar un punto de espera antes de este paso, así que esto no se registró. Abra el punto de espera; dice qué falta.',

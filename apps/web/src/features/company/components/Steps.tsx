@@ -18,7 +18,7 @@ export function Steps({ company, etag }: { readonly company: Company; readonly e
   const { write, busy, problem } = useWrite(api.update, { refreshes: [api.read] });
   const { changes, own } = company.settings.checklist;
   const store = (checklist: WantedChecklist) => write({
-    body: { checklist: { own: [...checklist.own], changes: checklist.changes.map(({ item, leftOut, what, adds, photos, limits = null, cure = null, why }) => ({ item, leftOut, what, adds, photos, limits, cure, why })) } }, ...(etag === null ? {} : { ifMatch: etag }),
+    body: { checklist: { own: [...checklist.own], changes: checklist.changes.map(({ item, leftOut, what, adds, photos, limits = null, cure = null, figures = null, why }) => ({ item, leftOut, what, adds, photos, limits, cure, figures, why })) } }, ...(etag === null ? {} : { ifMatch: etag }),
   });
   const undo = (label: string, rest: WantedChecklist) => (may('company.manage') ? <Button kind="text" busy={busy} onClick={() => store(rest)}>{label}</Button> : null);
   const rows = [

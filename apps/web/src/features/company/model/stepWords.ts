@@ -7,11 +7,11 @@ export function builtInName(id: string, { say }: Pick<Text, 'say'>): string {
 }
 
 /** What is different at a step, in words. */
-export function changeWords({ item, leftOut, what, adds, photos, limits, cure = null }: WantedChange, { t }: Pick<Text, 't'>): string {
+export function changeWords({ item, leftOut, what, adds, photos, limits, cure = null, figures = null }: WantedChange, { t }: Pick<Text, 't'>): string {
   if (leftOut) return t('steps.leftOut');
   const usual = itemTemplates.find((template) => template.id === item)?.minPhotos ?? 0;
   return [
-    ...(what === '' ? [] : [t('steps.called', { what })]), ...(photos === null ? [] : [t('steps.photos', { n: photos, usual })]), ...(limits === undefined || limits === null ? [] : [t('steps.limits', { limits })]), ...(cure === null ? [] : [t('steps.cement.is', cure)]), ...(adds === '' ? [] : [t('steps.adds', { adds })]),
+    ...(what === '' ? [] : [t('steps.called', { what })]), ...(photos === null ? [] : [t('steps.photos', { n: photos, usual })]), ...(limits === undefined || limits === null ? [] : [t('steps.limits', { limits })]), ...(figures === null ? [] : [t('steps.figures.own', { n: figures.length })]), ...(cure === null ? [] : [t('steps.cement.is', cure)]), ...(adds === '' ? [] : [t('steps.adds', { adds })]),
   ].join(', ');
 }
 
