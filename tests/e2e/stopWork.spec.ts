@@ -10,6 +10,14 @@ import { done, readyJob } from './support/readyJob.ts';
 const stopped = (page: Page) => page.getByRole('region', { name: 'Work is stopped' }).first();
 const reports = async (person: Person, jobId: string) => (await api<{ items: FoundReport[] }>(person, 'GET', `/jobs/${jobId}/found`)).body.items;
 
+/** Opened anew, so that the wait for the stream begins before the page asks for it; a page that never listens fails here. */
+async function untilItListens(page: Page): Promise<void> {
+  const stream = page.waitForResponse((answer) => new URL(answer.url()).pathname === '/api/v1/events', { timeout: 60_000 });
+  await page.reload();
+  const answer = await stream;
+  expect([answer.status(), answer.headers()['content-type']]).toEqual([200, expect.stringContaining('text/event-stream')]);
+}
+
 /** So that the next test finds the job at work. */
 async function answerAll(office: Person, jobId: string): Promise<void> {
   for (const { id, status } of await reports(office, jobId)) if (status === 'open') await done(office, 'POST', `/jobs/${jobId}/found/${id}/answer`, { answer: 'Go on beside it.' });
@@ -108,8 +116,7 @@ test('a stop reaches the open home of the office by itself and comes first there
   await crew.page.goto('/');
   const [owner, estimator] = [await signIn(browser, 'owner'), await signIn(browser, 'estimator')];
   for (const { page } of [owner, estimator]) await expect(page.getByRole('heading', { level: 1 })).toHaveText('What needs you next');
-  // Each page has come to rest and listens.
-  for (const { page } of [crew, owner, estimator]) await page.waitForResponse((answer) => answer.url().endsWith('/api/v1/events'), { timeout: 30_000 }).catch(() => undefined);
+  for (const { page } of [crew, owner, estimator]) await untilItListens(page);
   await done(crew, 'POST', `/jobs/${jobId}/found`, { kind: 'steel', part: null, measure: null, note: '', photoIds: [] });
   await done(crew, 'POST', `/jobs/${jobId}/found`, { kind: 'water', part: null, measure: null, note: '', photoIds: [] });
   for (const { page } of [owner, estimator]) {

@@ -9,7 +9,9 @@ import { read } from '../../../lib/query.ts';
 export function useEntered(): (me: Me, from?: string) => void {
   const queries = useQueryClient();
   const navigate = useNavigate();
-  return (me, from) => {
+  const enter = async (me: Me, from: string | undefined) => {
+    // The page asked who is there before anybody was: that answer may come after this one, and would say that nobody is, or somebody else.
+    await queries.cancelQueries({ queryKey: read(identity.me).queryKey });
     queries.removeQueries({ predicate: ({ queryKey }) => queryKey[0] !== identity.me.id });
     queries.setQueryData(read(identity.me).queryKey, { data: me, etag: null });
     // A browser that keeps nothing (private mode) is entered all the same.
@@ -17,6 +19,7 @@ export function useEntered(): (me: Me, from?: string) => void {
     void takeUpAgain(me.id).catch(() => undefined);
     const home = me.kind === 'customer' ? '/drain' : '/';
     // Only a path of this page is followed, never an address of another.
-    void navigate({ to: from !== undefined && /^\/(?!\/)/.test(from) ? from : home, replace: true });
+    await navigate({ to: from !== undefined && /^\/(?!\/)/.test(from) ? from : home, replace: true });
   };
+  return (me, from) => void enter(me, from);
 }
