@@ -1,4 +1,4 @@
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import type { Checklist, Job, Photo } from '@yardfall/contracts';
 import { video } from '../support/media.ts';
 import { jpeg } from './support/crew.ts';
@@ -58,4 +58,47 @@ test('the hose test is filmed without a signal; the film holds up nothing, waits
   await office.page.locator(`.item-row[data-item="${key}"]`).click();
   await expect(screenOf(office.page).locator('video').first()).toBeVisible();
   await office.context.close();
+});
+
+/** A second of a moving square, as this browser records it. */
+async function recorded(page: Page): Promise<Buffer> {
+  const bytes = await page.evaluate(async () => {
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [640, 480];
+    const pen = canvas.getContext('2d');
+    const recorder = new MediaRecorder(canvas.captureStream(20), { mimeType: 'video/webm' });
+    const parts: Blob[] = [];
+    recorder.addEventListener('dataavailable', ({ data }) => parts.push(data));
+    recorder.start();
+    for (let at = 0; at < 20 && pen !== null; at += 1) {
+      pen.fillStyle = '#3a6a8a';
+      pen.fillRect(0, 0, 640, 480);
+      pen.fillStyle = '#ffffff';
+      pen.fillRect(100 + at * 10, 200, 80, 80);
+      await new Promise((resolve) => { setTimeout(resolve, 50); });
+    }
+    const stopped = new Promise((resolve) => { recorder.addEventListener('stop', resolve); });
+    recorder.stop();
+    await stopped;
+    return [...new Uint8Array(await new Blob(parts).arrayBuffer())];
+  });
+  return Buffer.from(bytes);
+}
+
+test('a still of the film is in the office while the film waits', async ({ browser }) => {
+  test.setTimeout(240_000);
+  const jobId = await readyJob(browser, `Still ${String(Date.now() % 100_000)}`);
+  const crew = await signIn(browser, 'crew');
+  const { page } = crew;
+  await page.goto(`/jobs/${jobId}`);
+  await part(page, 'Work');
+  await page.locator('.item-row[data-item="J4"]').click();
+  const screen = screenOf(page).locator('.photo-evidence').first();
+  await screen.getByLabel('Or film it').setInputFiles({ name: 'hose.webm', mimeType: 'video/webm', buffer: await recorded(page) });
+  await expect(screen.getByText(/^Photos: 1 of 1/)).toBeVisible();
+  const photos = async () => (await api<{ readonly items: readonly Photo[] }>(crew, 'GET', `/jobs/${jobId}/photos`)).body.items;
+  await expect.poll(async () => (await photos()).map(({ mediaType, itemKey, note, width, height }) => [mediaType, itemKey, note, width, height]), { timeout: 60_000 }).toEqual([['image/jpeg', 'J4', 'From the film', 640, 480]]);
+  await expect(screen.getByText(/^On this phone\. It waits for Wi-Fi/)).toBeVisible();
+  expect(crew.complaints).toEqual([]);
+  await crew.context.close();
 });

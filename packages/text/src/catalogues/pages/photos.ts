@@ -39,6 +39,7 @@ export const photoPages = catalogue({
   'photos.store': { en: 'Taken before', es: 'Tomada antes' },
   'photos.keep': { en: 'Keep this photo', es: 'Guardar esta foto' },
   'photos.lastTaken': { en: 'The photo just taken: open it to draw, write or place it', es: 'La foto recién tomada: ábrala para dibujar, escribir o ubicarla' },
+  'photos.fromFilm': { en: 'From the film', es: 'Del video' },
   'photos.openVideo': { en: 'Open', es: 'Abrir' },
   'photos.videoWaits': { en: 'On this phone. It waits for Wi-Fi, so that it takes nothing of your data.', es: 'En este teléfono. Espera Wi-Fi, para no gastar sus datos.' },
   'photos.videoGoes': { en: 'On this phone. It goes to the office after all else.', es: 'En este teléfono. Sale a la oficina después de todo lo demás.' },

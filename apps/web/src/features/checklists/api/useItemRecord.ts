@@ -13,8 +13,8 @@ export function useItemRecord(list: ChecklistView, view: ItemView) {
   const record = (bodies: readonly FactBody[], onDone?: () => void) => facts.mutate(bodies.map((body) => factOf(body)), onDone ? { onSuccess: onDone } : {});
   const photoFact = ({ id, takenAt }: KeptPhoto, of: ItemView = view) => factOf({ kind: 'photo', photoId: id, takenAt }, of);
   /** A picture that is doubted is kept as well; it proves nothing until it is said to count. */
-  const keepPhoto = (file: File, counts: boolean): Promise<KeptPhoto> =>
-    photos.mutateAsync({ file, itemKey: view.item.key, part: view.item.part, note: '', forCustomer: view.item.holdPoint !== null, ...(counts ? { shows: (photo: KeptPhoto) => [photoFact(photo)] } : {}) });
+  const keepPhoto = (file: File, counts: boolean, note = ''): Promise<KeptPhoto> =>
+    photos.mutateAsync({ file, itemKey: view.item.key, part: view.item.part, note, forCustomer: view.item.holdPoint !== null, ...(counts ? { shows: (photo: KeptPhoto) => [photoFact(photo)] } : {}) });
   /** A picture that is kept already counts for a step: this one, or another that it shows too. */
   const count = (photo: KeptPhoto, of: ItemView = view) => facts.mutate([photoFact(photo, of)]);
   return { record, keepPhoto, count, busy: facts.isPending || photos.isPending, problem: facts.error ?? photos.error };
