@@ -2,6 +2,12 @@ import { catalogue } from '../../catalogue.ts';
 
 /** The rule sets of the locate clocks, as the owner reads and signs them. */
 export const locateRulePages = catalogue({
+  'locates.rules.why.GA': { en: 'notice: O.C.G.A. 25-9-7 begins its 48 hours after the business day that follows the request, the center counts two business days; 25-9-6 was not read', es: 'aviso: O.C.G.A. 25-9-7 empieza sus 48 horas tras el día hábil que sigue al pedido, el centro cuenta dos días hábiles; no se leyó 25-9-6' },
+  'locates.rules.why.MS': { en: 'notice and life: the center names 14 calendar days, the law was being changed in 2025', es: 'aviso y vigencia: el centro dice 14 días naturales, la ley estaba cambiando en 2025' },
+  'locates.rules.why.TX': { en: 'life: Util. Code 251.151 names the notice and a Saturday rule, but no life of a ticket', es: 'vigencia: Util. Code 251.151 da el aviso y una regla de sábado, pero no la vigencia del boleto' },
+  'locates.rules.why.MI': { en: 'life of a ticket', es: 'vigencia del boleto' },
+  'locates.rules.why.LA': { en: 'life: R.S. 40:1749.13 was read, the 20 days of 40:1749.14 and where they begin were not', es: 'vigencia: se leyó R.S. 40:1749.13; no los 20 días de 40:1749.14 ni desde cuándo corren' },
+  'locates.rules.why.CA': { en: 'notice: Gov. Code 4216 was not read in its present text', es: 'aviso: no se leyó Gov. Code 4216 en su texto actual' },
   'locates.gas': { en: 'When a gas line is hit', es: 'Si se golpea una línea de gas' },
   'locates.gas.loading': { en: 'what the gas companies told', es: 'lo que dijeron las compañías de gas' },
   'locates.gas.lead': {

@@ -35,7 +35,7 @@ export function RuleSets() {
 }
 
 function BuiltIn({ sets: { builtIn, unconfirmed, entered } }: { readonly sets: Sets }) {
-  const { t } = useText();
+  const { t, say } = useText();
   const signed = new Set(entered.map(({ rule }) => rule.state));
   const open = unconfirmed.filter(({ state }) => !signed.has(state));
   return (
@@ -52,7 +52,7 @@ function BuiltIn({ sets: { builtIn, unconfirmed, entered } }: { readonly sets: S
         }))} />
       {open.length === 0 ? null : (
         <Notice severity="caution" title={t('locates.rules.unconfirmed')}>
-          <ul className="ticket-history">{open.map(({ state, why }) => <li key={state}>{t('locates.rules.open', { state, why })}</li>)}</ul>
+          <ul className="ticket-history">{open.map(({ state }) => <li key={state}>{t('locates.rules.open', { state, why: say(`locates.rules.why.${state}`) })}</li>)}</ul>
         </Notice>
       )}
     </>
