@@ -47,7 +47,7 @@ const askingToo = /[/\\]node_modules[/\\](?:zod|uuid)[/\\]|[/\\]src[/\\]lib[/\\]
 /** Cut with the crew's pages. */
 const crewToo = /[/\\]packages[/\\]text[/\\]src[/\\]lengths\.ts$/;
 /** What the crew's home needs of the contracts, made ahead like the one above (`lib/ahead.ts`). */
-const rulesToo = /[/\\]src[/\\]lib[/\\]ahead\.ts$|[/\\]packages[/\\]contracts[/\\]src[/\\](?:locate[/\\](?:privateLines|stops|verdict)|checklist[/\\](?:fold|failures|version|evidence|holdPoints|laidLine|marks|measures|ownLines|readings|stopped|digging|guards|causality|ties|asBuilt|names|cure|daily)|checklists|found|foundFold|designs|document[/\\](?:schema|parts))\.ts$/;
+const rulesToo = /[/\\]src[/\\]lib[/\\]ahead\.ts$|[/\\]packages[/\\]contracts[/\\]src[/\\](?:locate[/\\](?:privateLines|stops|verdict)|checklist[/\\](?:fold|failures|version|evidence|holdPoints|laidLine|marks|measures|ownLines|readings|stopped|digging|guards|causality|ties|asBuilt|names|cure|daily|keepOff)|checklists|found|foundFold|designs|document[/\\](?:schema|parts))\.ts$/;
 
 /** The packages are cut by what is used of them: their index leads to all they have. */
 const isOurs = (id: string): boolean => !/[/\\]packages[/\\]/.test(id);

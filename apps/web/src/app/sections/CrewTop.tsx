@@ -1,5 +1,5 @@
 import type { Job } from '@yardfall/contracts';
-import { NextItem } from '../../features/checklists/index.ts';
+import { NextItem } from '../../features/checklists/next.ts';
 import { CrewClock } from '../../features/daywork/index.ts';
 import { OneTap } from '../../features/photos/camera.ts';
 import { useMe } from '../../hooks/useMe.ts';
