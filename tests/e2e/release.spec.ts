@@ -91,9 +91,11 @@ test('release to dig is refused on the page by name for every outlet question an
     await expect(dialog.locator('img')).toBeVisible();
     await dialog.getByRole('button', { name: 'Record the answer' }).click();
     await expect(dialog).toBeHidden();
-    const { permits: said } = (await api<Permits>(owner, 'GET', `/jobs/${jobId}/permits`)).body;
+    // Kept first, sent then.
+    const inTheOffice = async () => (await api<Permits>(owner, 'GET', `/jobs/${jobId}/permits`)).body.permits.find(({ kind }) => kind === 'electrical')?.answer?.photoId ?? null;
+    await expect.poll(inTheOffice).not.toBeNull();
     const { items: photos } = (await api<{ readonly items: readonly Photo[] }>(owner, 'GET', `/jobs/${jobId}/photos`)).body;
-    expect(photos.map(({ id, note }) => [id, note])).toEqual([[said.find(({ kind }) => kind === 'electrical')?.answer?.photoId, 'Paper: Electrical permit']]);
+    expect(photos.map(({ id, note }) => [id, note])).toEqual([[await inTheOffice(), 'Paper: Electrical permit']]);
     const offer = await part(page, 'Offer');
     await offer.getByRole('button', { name: /^Release/ }).click();
     await expect(offer.getByText(/^Released/)).toBeVisible();
