@@ -41,7 +41,7 @@ test('what the gas company told is entered by the owner and read by the crew bes
     await part.getByLabel('Read or heard on').fill('2026-03-01');
     await part.getByRole('button', { name: 'Show it to the crew' }).click();
     await expect(part.getByRole('heading', { name: 'Alder Gas' })).toBeVisible();
-    await expect(part.getByText(/^Their safety sheet for excavators, page 2, read Mar 1, 2026\. Entered by Ines Calloway/)).toBeVisible();
+    await expect(part.getByRole('article').getByText(/^Their safety sheet for excavators, page 2, read Mar 1, 2026\. Entered by Ines Calloway/)).toBeVisible();
   });
   await test.step('a phone that takes it along shows it without a signal, beside the steps', async () => {
     const other = await signIn(browser, 'crew');
