@@ -141,7 +141,7 @@ async function tickAll({ page, worked }: OnPhone): Promise<Times> {
     const screen = page.getByRole('dialog').locator('.item-screen');
     const key = (await screen.getAttribute('data-item')) ?? '';
     const tick = screen.locator(':scope > .finish button.button-main');
-    const camera = screen.locator(':scope > .photo-evidence input[type=file]').last();
+    const camera = screen.locator(':scope > .photo-evidence input[type=file]:not([accept="video/*"])').last();
     if (await camera.isVisible()) await camera.setInputFiles(pictures);
     const isReady = await page.waitForFunction(() => document.querySelector('.item-screen > .finish button.button-main:enabled') !== null, undefined, { timeout: 5000 }).then(() => true, () => false);
     if (isReady) {
