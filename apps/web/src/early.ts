@@ -17,6 +17,7 @@ if (location.pathname !== '/drain' && location.pathname !== '/send') {
  * The page asks for the same files again, and says so when one did not come.
  */
 function makeAhead(isHome: boolean): void {
-  const parts = [() => import('react-dom/client'), () => import('./lib/ahead.ts'), () => import('./app/App.tsx'), ...(isHome ? [() => import('./app/pages/HomePage.tsx')] : [])];
+  const rules = () => import('./lib/ahead.ts').then(({ readAnswersAhead }) => readAnswersAhead());
+  const parts = [() => import('react-dom/client'), rules, () => import('./app/App.tsx'), ...(isHome ? [() => import('./app/pages/HomePage.tsx')] : [])];
   for (const part of parts) part().catch(() => undefined);
 }

@@ -29,7 +29,17 @@ type Args<E extends Endpoint> = object extends CallInput<E> ? [input?: CallInput
 export async function call<E extends Endpoint>(endpoint: E, ...[input]: Args<E>): Promise<Answer<ResponseOf<E>>> {
   const response = await send(endpoint, input ?? {});
   if (!response.ok) throw await problemOf(response);
-  return { data: await readData(endpoint, response), etag: response.headers.get('etag') };
+  const data = (readAhead.get(response) as Promise<ResponseOf<E>> | undefined) ?? readData(endpoint, response);
+  return { data: await data, etag: response.headers.get('etag') };
+}
+
+const readAhead = new WeakMap<Response, Promise<unknown>>();
+
+/** Reads an answer that was asked ahead before anybody takes it; what is wrong with it is told to whoever does. */
+export function readEarly(endpoint: Endpoint, response: Response): void {
+  const data = readData(endpoint, response);
+  data.catch(() => undefined);
+  readAhead.set(response, data);
 }
 
 /** Address of an answer that is not JSON, for a picture or a download. */

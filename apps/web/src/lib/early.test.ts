@@ -1,6 +1,7 @@
 import { checklists, found, identity, jobs } from '@yardfall/contracts';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { urlOf } from './api.ts';
+import { readAnswersAhead } from './ahead.ts';
+import { call, urlOf } from './api.ts';
 import { askFirstQuestions, takeEarly } from './early.ts';
 
 afterEach(() => vi.unstubAllGlobals());
@@ -37,6 +38,21 @@ describe('the first questions of a page', () => {
     // Reading ahead takes nothing from who asks.
     expect(await (await takeEarly(list))?.json()).toEqual({ items });
     await Promise.all([...seen].map(takeEarly));
+  });
+  test('are read as they come, and taken as read', async () => {
+    const me = { kind: 'member', id: '01a2288c-7f99-71f7-97d4-63f590f88e01', name: 'Rosa', company: { id: '01a2288c-7f99-71f7-97d4-63f590f88e02', name: 'Low Spot', language: 'en', state: 'NC', timeZone: 'America/New_York' }, roles: ['crew'], jobId: null, language: 'en', units: 'us', theme: 'auto' };
+    office(200, { [urlOf(identity.me)]: me });
+    askFirstQuestions(false);
+    readAnswersAhead();
+    const read = vi.spyOn(identity.me.response, 'safeParse');
+    await vi.waitFor(() => expect(read).toHaveBeenCalledTimes(1));
+    expect((await call(identity.me)).data).toEqual(me);
+    expect(read).toHaveBeenCalledTimes(1);
+    read.mockRestore();
+    // What cannot be read is told to whoever takes it.
+    office(200, { [urlOf(identity.me)]: { name: 7 } });
+    askFirstQuestions(false);
+    await expect(call(identity.me)).rejects.toMatchObject({ code: 'unreadableAnswer' });
   });
   test('on another page only who is signed in', () => {
     const seen = office(200);
