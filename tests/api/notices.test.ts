@@ -28,7 +28,8 @@ class Reader {
     return reader;
   }
 
-  async until(wanted: (heard: Heard) => boolean, ms = 10_000): Promise<Heard> {
+  /** A slow transaction in another test's database of the same server holds up what is read. */
+  async until(wanted: (heard: Heard) => boolean, ms = 60_000): Promise<Heard> {
     for (const end = Date.now() + ms; Date.now() < end;) {
       const found = this.heard.find(wanted);
       if (found !== undefined) return found;

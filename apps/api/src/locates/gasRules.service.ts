@@ -26,7 +26,8 @@ export class GasRulesService {
       if (readOn > dayOf(at)) throw new DomainError('request.invalid', {}, [{ path: 'body.readOn', message: 'lies in the future' }]);
       const id = newId();
       await tx.gasRule.create({ data: { id, companyId, gasCompany, rule, source, readOn: new Date(`${readOn}T00:00:00Z`), enteredById: actor.id, at } });
-      await audit(tx, actor, rule === '' ? 'gasRule.takenBack' : 'gasRule.entered', { jobId: null, id }, { gasCompany });
+      if (rule === '') await audit(tx, actor, 'gasRule.takenBack', { jobId: null, id }, { gasCompany });
+      else await audit(tx, actor, 'gasRule.entered', { jobId: null, id }, { gasCompany });
       return found((await rulesOf(tx, actor)).find((one) => one.id === id) ?? null);
     });
   }
