@@ -1,4 +1,5 @@
 import { lazy, memo, Suspense, useDeferredValue, useEffect, useState } from 'react';
+import { useRest } from '../../../hooks/useRest.ts';
 import { useText } from '../../../lib/reader.tsx';
 import { useChecklistView } from '../api/useChecklistView.ts';
 import { useNext } from '../api/useNext.ts';
@@ -8,6 +9,7 @@ import { NextControl } from './NextControl.tsx';
 import { Run } from './Run.tsx';
 import './checklists.css';
 
+/** Brings what records along: it comes when the page rests, and its room is kept. */
 const RainTold = lazy(() => import('./RainTold.tsx').then((one) => ({ default: one.RainTold })));
 
 interface NextItemProps {
@@ -23,6 +25,7 @@ export function NextItem({ jobId, onShown }: NextItemProps) {
   // A press is acknowledged on the step that is open; what stands behind it follows in its own time.
   const behind = useDeferredValue(view) ?? view;
   const shown = view !== null;
+  const rested = useRest(shown);
   useEffect(() => {
     if (shown) onShown?.();
   }, [shown, onShown]);
@@ -34,7 +37,7 @@ export function NextItem({ jobId, onShown }: NextItemProps) {
         <NextOf view={behind} onOpen={setOpen} />
         <ItemDialog view={view} openKey={open} onOpen={setOpen} />
       </div>
-      {looked === null ? null : <Suspense fallback={null}><RainTold list={view} view={looked} /></Suspense>}
+      {looked === null ? null : <div className="rain-told">{rested ? <Suspense fallback={null}><RainTold list={view} view={looked} /></Suspense> : null}</div>}
     </>
   );
 }
