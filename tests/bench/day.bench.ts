@@ -71,7 +71,7 @@ async function pumpDown({ hand }: Day): Promise<void> {
   const basin = document.system.parts.find((one) => one.kind === 'basin');
   const predicted = evaluation?.results.pumps[0]?.dutyAtOff.flow ?? NaN;
   if (basin?.kind !== 'basin') throw new Error('the design has no basin');
-  await hand.tap(dialogOf(page).getByRole('button', { name: 'Close' }));
+  await hand.tap(dialogOf(page).getByRole('button', { name: 'Close', exact: true }));
   const proof = await part(page, 'Proof');
   hand.effort.taps += 1;
   await hand.tap(proof.getByRole('button', { name: /pump-down/i }).first());

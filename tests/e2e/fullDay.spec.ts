@@ -174,7 +174,7 @@ async function openStep({ page }: Hand, key: string): Promise<void> {
 }
 
 async function close({ page }: Hand): Promise<void> {
-  await dialogOf(page).getByRole('button', { name: 'Close' }).click();
+  await dialogOf(page).getByRole('button', { name: 'Close', exact: true }).click();
   await expect(dialogOf(page)).toBeHidden();
 }
 

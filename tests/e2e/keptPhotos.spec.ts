@@ -63,7 +63,7 @@ test('a photo that is kept is drawn on, written to and placed without a signal; 
     await pad.press('ArrowRight');
     await sheet.getByRole('button', { name: 'Keep the place' }).click();
     await expect(sheet.getByText(/, at .+ along the section, level /)).toBeVisible();
-    await sheet.getByRole('button', { name: 'Close' }).click();
+    await sheet.getByRole('button', { name: 'Close', exact: true }).click();
   });
   // The pin of the photo opens it, on the section of its photos and on the drawing of the job, without a signal.
   for (const pin of [work.locator('.photo-pin').first(), page.locator('.photo-pin').first()]) {

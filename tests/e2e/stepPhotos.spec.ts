@@ -65,7 +65,7 @@ test('photos of a step: several at once, HEIC, a doubtful one that is asked abou
       await shutter.click();
       await expect(shutter).toBeEnabled();
     }
-    await finder.getByRole('button', { name: 'Close' }).click();
+    await finder.getByRole('button', { name: 'Close', exact: true }).click();
     // What the drawn camera gives may be soft: then it is asked about, and kept.
     await expect(screen.getByText('Looking at the photo')).toBeHidden({ timeout: 30_000 });
     const keep = screen.getByRole('button', { name: 'Keep it' });

@@ -63,7 +63,7 @@ test.describe.serial('in the yard', () => {
         await rows(page).filter({ hasText: new RegExp(`^${point}`) }).getByRole('button').click();
         await page.getByRole('dialog').locator('input[type=file]').setInputFiles({ name: `${String(at)}.jpg`, mimeType: 'image/jpeg', buffer: pictures[at] ?? Buffer.alloc(0) });
         await expect(page.getByRole('dialog').getByRole('img')).toBeVisible();
-        await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+        await page.getByRole('dialog').getByRole('button', { name: 'Close', exact: true }).click();
       }
     });
 
@@ -117,7 +117,7 @@ test.describe.serial('in the yard', () => {
     await card.getByRole('button', { name: 'It is right, keep it' }).click();
     await rows(page).filter({ hasText: /^Sill/ }).getByRole('button').click();
     await page.getByRole('dialog').getByRole('button', { name: 'Strike it' }).click();
-    await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Close', exact: true }).click();
     await expect(rows(page).filter({ hasText: 'struck' })).toContainText('9.50');
     await expect(card.locator('.next-what')).toContainText('Rod on Sill');
     await keys.getByRole('button', { name: /^Rod in/ }).click();

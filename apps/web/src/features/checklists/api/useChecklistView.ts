@@ -1,3 +1,4 @@
+import type { FieldFact } from '@yardfall/contracts';
 import { useMemo } from 'react';
 import { useMe } from '../../../hooks/useMe.ts';
 import { useMinute } from '../../../hooks/useMinute.ts';
@@ -14,6 +15,12 @@ export interface ChecklistNow {
   readonly again: () => void;
 }
 
+/** What was recorded a moment ago is not looked at from before it [ms]. */
+function notBefore(now: number, facts: readonly FieldFact[]): number {
+  const last = Math.max(...facts.map(({ deviceTime }) => Date.parse(deviceTime)));
+  return Math.max(now, Math.min(last, Date.now()));
+}
+
 export function useChecklistView(jobId: string, released = true): ChecklistNow {
   const { data, dataUpdatedAt, error, isPending, refetch } = useChecklist(jobId, released);
   const outbox = useOutbox();
@@ -26,7 +33,7 @@ export function useChecklistView(jobId: string, released = true): ChecklistNow {
     if (!data || !isRead) return null;
     const facts = outbox.flatMap((entry) => (entry.kind === 'fact' && entry.jobId === jobId && entry.refused === null ? [entry.fact] : []));
     const stopped = outbox.some((entry) => holdsDigging(entry, jobId));
-    return viewOf(data.data, facts, now, found, me === null ? {} : { by: me.name, memberId: me.id }, stopped);
+    return viewOf(data.data, facts, notBefore(now, facts), found, me === null ? {} : { by: me.name, memberId: me.id }, stopped);
   }, [data, isRead, outbox, jobId, now, found, me]);
   return { view, pending: isPending || !isRead, problem: error, again: () => void refetch() };
 }
