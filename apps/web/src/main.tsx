@@ -22,10 +22,12 @@ if (!root) throw new Error('the page has no #root');
 const apps = {
   customer: () => import('./app/CustomerApp.tsx').then((app) => app.CustomerApp),
   send: () => import('./app/SendApp.tsx').then((app) => app.SendApp),
-  crew: () => Promise.all([import('./app/App.tsx'), firstKept(), loadOutbox().catch(() => undefined)]).then(async ([app, kept]) => {
-    await app.ready(kept);
+  crew: async () => {
+    const outbox = loadOutbox().catch(() => undefined); // whoever needs it asks again, and says so
+    const [app, kept] = await Promise.all([import('./app/App.tsx'), firstKept()]);
+    await app.ready(kept, outbox);
     return app.App;
-  }),
+  },
 };
 const pages: Readonly<Record<string, keyof typeof apps>> = { '/drain': 'customer', '/send': 'send' };
 const who = pages[location.pathname] ?? 'crew';

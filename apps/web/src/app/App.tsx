@@ -13,12 +13,12 @@ const queries = makeQueryClient();
 const longestWait = 300;
 
 /**
- * Makes the first picture whole, in place of drawing it anew for each thing that comes: the page of this address, and what this device knew last,
+ * Makes the first picture whole, in place of drawing it anew for each thing that comes: the page of this address, what waits on this device, and what it knew last,
  * which counts as old and is asked for again. A device that knows nothing waits a moment for what was asked ahead.
  */
-export async function ready(kept: readonly Known[]): Promise<void> {
+export async function ready(kept: readonly Known[], outbox: Promise<unknown>): Promise<void> {
   for (const { queryKey, data } of kept) queries.setQueryData(queryKey, data, { updatedAt: 0 });
-  const whole = Promise.all([router.load(), kept.length === 0 ? firstAnswers(queries) : null]);
+  const whole = Promise.all([router.load(), outbox, kept.length === 0 ? firstAnswers(queries) : null]);
   await Promise.race([whole, new Promise((resolve) => setTimeout(resolve, longestWait))]);
 }
 
