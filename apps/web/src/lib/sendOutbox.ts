@@ -2,7 +2,7 @@ import { checklists, daywork, found, identity, locates, photos, proof, surveyFac
 import { rememberChecklist, rememberDelivered, rememberFound, rememberPhoto } from './answers.ts';
 import { call } from './api.ts';
 import { rememberTicket } from './keptTickets.ts';
-import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxLocate, type OutboxSurveyFact } from './outbox.ts';
+import { deviceOf, loadOutbox, markRefused, markRegistered, outboxNow, removeEntries, type OutboxEntry, type OutboxFact, type OutboxLocate, type OutboxPhoto, type OutboxSurveyFact } from './outbox.ts';
 import { ApiProblem } from './problem.ts';
 import { sendWhole } from './resume.ts';
 import { sendAnswer, type AnswersHeard } from './sendAnswer.ts';
@@ -99,12 +99,8 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<bool
   const [first] = batch;
   if (first === undefined) return true;
   const params = { jobId: first.jobId };
-  if (first.kind === 'photo') {
-    const { file, id } = first;
-    // What is recorded while a video is on its way goes before the rest of it.
-    const goOn = isVideo(first) ? () => nextBatch(outboxNow(), sender.id)[0]?.id === id : undefined;
-    if (!(await sendWhole({ begin: uploads.create, params }, file, first.meta, (bytes) => tellShare(id, bytes / file.size), goOn))) return false;
-  } else if (first.kind === 'photoMore') {
+  if (first.kind === 'photo') return sendPhoto(first, sender);
+  if (first.kind === 'photoMore') {
     const { data } = await call(photos.amend, { params: { ...params, photoId: first.photoId }, body: first.more, idempotencyKey: first.id });
     await rememberPhoto(data);
     sender.onPhoto?.(data);
@@ -137,6 +133,13 @@ async function send(batch: readonly OutboxEntry[], sender: Sender): Promise<bool
     sender.onChecklist?.(first.jobId, data.checklist);
   }
   return true;
+}
+
+/** What is recorded while a video is on its way goes before the rest of it. */
+function sendPhoto(photo: OutboxPhoto, sender: Sender): Promise<boolean> {
+  const { file, id, jobId, meta } = photo;
+  const goOn = isVideo(photo) ? () => nextBatch(outboxNow(), sender.id)[0]?.id === id : undefined;
+  return sendWhole({ begin: uploads.create, params: { jobId } }, file, meta, (bytes) => tellShare(id, bytes / file.size), goOn);
 }
 
 /** Told before it leaves the outbox: at no moment does the phone show less than it stopped. */
